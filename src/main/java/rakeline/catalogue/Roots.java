@@ -1,0 +1,82 @@
+package rakeline.catalogue;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.util.List;
+import rakeline.quantity.Refusal;
+
+/**
+ * The places where a row's files are found, in order: the worksheet's folder, the user's Rakeline folder, then what is
+ * bundled with the program. The working directory is not among them.
+ *
+ * @param folders existing or not; the first that holds a name wins
+ */
+public record Roots(List<Path> folders) {
+    private static final String BUNDLED = "/rakeline/bundled/";
+
+    /** A file's name as asked for and its bytes. */
+    public record Found(String name, byte[] bytes) {}
+
+    public Roots {
+        folders = List.copyOf(folders);
+    }
+
+    /** Only what is bundled. */
+    public static Roots bundled() {
+        return new Roots(List.of());
+    }
+
+    /**
+     * Finds and reads a file.
+     *
+     * @param limit the size in bytes beyond which it is refused
+     * @throws Refusal where no place holds it, or it is too large, a folder, or a link that leaves its place
+     */
+    public Found read(String name, long limit) {
+        for (Path folder : folders) {
+            Path file = inside(folder, name);
+            if (Files.exists(file)) {
+                return new Found(name, Bytes.read(stayingIn(folder, file, name), limit));
+            }
+        }
+        return new Found(name, fromProgram(name, limit));
+    }
+
+    private static Path inside(Path folder, String name) {
+        try {
+            Path file = folder.resolve(name).normalize();
+            if (Path.of(name).isAbsolute() || !file.startsWith(folder.normalize())) {
+                throw new Refusal(name + " leads out of the worksheet's folder; accepted is a path inside it.");
+            }
+            return file;
+        } catch (InvalidPathException e) {
+            throw new Refusal("\"" + name + "\" is not a path on this system.", e);
+        }
+    }
+
+    private static Path stayingIn(Path folder, Path file, String name) {
+        try {
+            if (!file.toRealPath().startsWith(folder.toRealPath())) {
+                throw new Refusal(name + " is a link that leaves " + folder + ".");
+            }
+            return file;
+        } catch (IOException e) {
+            throw new Refusal(name + " cannot be read: " + e.getMessage() + ".", e);
+        }
+    }
+
+    private static byte[] fromProgram(String name, long limit) {
+        try (InputStream in = name.contains("..") ? null : Roots.class.getResourceAsStream(BUNDLED + name)) {
+            if (in == null || name.endsWith("/")) {
+                throw new Refusal(name + " is neither in the worksheet's folder, nor in your Rakeline folder, nor"
+                        + " bundled with the program.");
+            }
+            return Bytes.read(in, name, limit);
+        } catch (IOException e) {
+            throw new Refusal(name + " cannot be read: " + e.getMessage() + ".", e);
+        }
+    }
+}

@@ -1,0 +1,26 @@
+package rakeline.engine;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * How one row stands after an attempt to run it. The window, the command line and the tests read the same records.
+ *
+ * @param id of the row
+ * @param name what the row defines, or else what it shows
+ * @param message one plain sentence on what is wrong, then the Java message if there is one; empty when fresh
+ * @param printed what the row printed, bounded
+ * @param controls dials and pickers that it declares
+ */
+public record Outcome(
+        String id,
+        String name,
+        State state,
+        String message,
+        String printed,
+        Optional<Result> result,
+        List<Control> controls) {
+    public Outcome {
+        controls = List.copyOf(controls);
+    }
+}

@@ -1,0 +1,68 @@
+package rakeline.engine;
+
+import java.nio.file.Path;
+import java.time.Duration;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+import rakeline.worksheet.Worksheet;
+
+/**
+ * One page being run. Calls return at once; outcomes arrive at the listener on a thread of the session's own, in the
+ * order in which they came true. The page handed in last is the one that counts, the latest value of a dial wins.
+ */
+public interface Session extends AutoCloseable {
+    /** What rows may read and how long they may take. */
+    record Settings(Optional<Path> folder, Duration timeLimit, int heapMegabytes) {
+        public static Settings standard() {
+            return new Settings(Optional.empty(), Duration.ofSeconds(30), 512);
+        }
+    }
+
+    /** What a session says. */
+    sealed interface Event {
+        /** A row stands differently. */
+        record Row(Outcome outcome) implements Event {}
+
+        /** So many of the rows that are to run have run. */
+        record Progress(int done, int total) implements Event {}
+
+        /** Nothing is left to run. */
+        record Idle() implements Event {}
+
+        /** A worker was lost and another took over; says which row did what. */
+        record Replaced(String sentence) implements Event {}
+    }
+
+    void listen(Consumer<Event> listener);
+
+    /**
+     * Takes a new version of the page: rows that changed, and rows that depend on them, run in page order; rows set to
+     * wait become waiting. Changed dials and picks count as moved.
+     */
+    void show(Worksheet page);
+
+    /** Moves a dial: its dependants are invoked again, nothing is compiled. */
+    void dial(String name, double value);
+
+    void pick(String name, String path);
+
+    /** Runs a row even if it waits, with what it needs above it. */
+    void runRow(String id);
+
+    /** Runs a row and all rows below it. */
+    void runFrom(String id);
+
+    /** Runs every row in a worker that has run nothing before. */
+    void runAll();
+
+    /** Stops what runs; the row is then stopped. */
+    void stop();
+
+    /** Waits until nothing is left to run, and returns every snippet row's outcome in page order. */
+    List<Outcome> settle() throws InterruptedException;
+
+    /** Ends the worker. */
+    @Override
+    void close();
+}

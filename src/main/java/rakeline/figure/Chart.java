@@ -1,0 +1,55 @@
+package rakeline.figure;
+
+import java.util.List;
+import java.util.stream.Stream;
+import rakeline.quantity.Numbers;
+import rakeline.quantity.Quantity;
+
+/**
+ * One swept quantity along x and one panel for each measure, stacked, sharing x.
+ *
+ * @param x the swept quantity
+ * @param steps its values, in order
+ * @param here the present value of the swept quantity, drawn as one vertical line through all panels; NaN for none
+ * @param gaps for each step that could not be reached, why
+ */
+public record Chart(
+        String title,
+        Quantity x,
+        Numbers steps,
+        double here,
+        List<Panel> panels,
+        List<Gap> gaps,
+        String held,
+        List<String> cautions)
+        implements Figure {
+
+    /**
+     * One measure over the steps; limits to draw are the quantity's own.
+     *
+     * @param values as many as there are steps; NaN is a gap
+     * @param here the measure at {@link Chart#here()}, or NaN
+     */
+    public record Panel(Quantity quantity, Numbers values, double here) {}
+
+    /** A stretch of steps without a value. */
+    public record Gap(int step, String key, String reason) {}
+
+    public Chart {
+        panels = List.copyOf(panels);
+        gaps = List.copyOf(gaps);
+        cautions = List.copyOf(cautions);
+    }
+
+    @Override
+    public List<Column> columns() {
+        return Stream.concat(
+                        Stream.of(Column.of(x, steps)),
+                        panels.stream().map(panel -> Column.of(panel.quantity(), panel.values())))
+                .toList();
+    }
+
+    public Table table() {
+        return new Table(title, columns(), held, cautions);
+    }
+}

@@ -1,0 +1,47 @@
+package rakeline.figure;
+
+import java.util.List;
+import java.util.stream.IntStream;
+import rakeline.quantity.Numbers;
+import rakeline.quantity.Quantity;
+
+/**
+ * A column of numbers or of words.
+ *
+ * @param unit as written in a heading; empty for words
+ * @param values full precision, NaN for a gap; empty for a column of words
+ * @param shown each cell as it is read by people, as many as there are rows
+ */
+public record Column(String key, String label, String unit, Numbers values, List<String> shown) {
+    public Column {
+        shown = List.copyOf(shown);
+    }
+
+    public static Column of(Quantity quantity, Numbers values) {
+        return new Column(
+                quantity.key(),
+                quantity.label(),
+                quantity.unit().symbol(),
+                values,
+                IntStream.range(0, values.size())
+                        .mapToObj(i -> quantity.format(values.at(i)))
+                        .toList());
+    }
+
+    public static Column ofWords(String key, String label, List<String> words) {
+        return new Column(key, label, "", Numbers.none(), words);
+    }
+
+    public boolean isNumeric() {
+        return values.size() > 0 || shown.isEmpty();
+    }
+
+    public int size() {
+        return shown.size();
+    }
+
+    /** Label and unit, as in {@code Trail, mm}. */
+    public String heading() {
+        return unit.isEmpty() ? label : label + ", " + unit;
+    }
+}

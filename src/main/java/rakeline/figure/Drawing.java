@@ -1,0 +1,59 @@
+package rakeline.figure;
+
+import java.util.List;
+
+/**
+ * A drawing to scale, in millimetres, x to the right and y up.
+ *
+ * @param kind what is drawn, for a heading: {@code Side view}
+ * @param columns the numbers that it shows
+ */
+public record Drawing(
+        String kind, String title, List<Mark> marks, List<Column> columns, String held, List<String> cautions)
+        implements Figure {
+
+    /** How a mark is inked. */
+    public enum Ink {
+        /** The bicycle itself. */
+        BOLD,
+        /** Its lesser parts. */
+        FINE,
+        /** Ground, centre lines. */
+        FAINT,
+        /** A body: shoe, rider. */
+        SOFT,
+        /** A construction line: the steering axis. */
+        DASHED
+    }
+
+    /** One thing on the sheet; {@code overlay} 0 is the bicycle itself, 1 and up are others laid over it. */
+    public sealed interface Mark {
+        Ink ink();
+
+        int overlay();
+    }
+
+    public record Point(double x, double y) {}
+
+    /** A line through points; closed and filled where asked. */
+    public record Path(List<Point> points, boolean closed, boolean filled, Ink ink, int overlay) implements Mark {
+        public Path {
+            points = List.copyOf(points);
+        }
+    }
+
+    public record Circle(Point centre, double radius, boolean filled, Ink ink, int overlay) implements Mark {}
+
+    /** A dimension between two points, its line offset at right angles to them by so many millimetres (left of from→to). */
+    public record Dimension(Point from, Point to, double offset, String text, String key, Ink ink, int overlay)
+            implements Mark {}
+
+    /** Words at a point, centred under it. */
+    public record Label(Point at, String text, Ink ink, int overlay) implements Mark {}
+
+    public Drawing {
+        marks = List.copyOf(marks);
+        columns = List.copyOf(columns);
+        cautions = List.copyOf(cautions);
+    }
+}

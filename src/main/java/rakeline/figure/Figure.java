@@ -1,0 +1,18 @@
+package rakeline.figure;
+
+import java.util.List;
+
+/** Something to look at: a chart, a table or a drawing. */
+public sealed interface Figure permits Chart, Table, Drawing {
+    /** One line; may be empty. */
+    String title();
+
+    /** What was held, in words; empty where nothing is swept. */
+    String held();
+
+    /** Cautions that belong to the numbers shown, each a sentence or two. */
+    List<String> cautions();
+
+    /** The figure's numbers as columns: its CSV, its JSON and its text alternative. */
+    List<Column> columns();
+}

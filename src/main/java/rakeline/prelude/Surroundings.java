@@ -1,0 +1,36 @@
+package rakeline.prelude;
+
+import java.util.concurrent.atomic.AtomicReference;
+
+/** What a running row is given from outside. */
+public interface Surroundings {
+    /**
+     * The value that the dial being initialised stands at.
+     *
+     * @throws rakeline.quantity.Refusal where no top-level variable is being initialised by it
+     */
+    double dial(DialRequest asked);
+
+    /** The path chosen in the picker being initialised. */
+    String pick(PickRequest asked);
+
+    /** Where files are found. */
+    rakeline.catalogue.Roots roots();
+
+    /** The surroundings in force. */
+    static Surroundings current() {
+        return Holder.CURRENT.get();
+    }
+
+    /** Puts surroundings in force: the worker does, once, before the first row. */
+    static void set(Surroundings surroundings) {
+        Holder.CURRENT.set(surroundings);
+    }
+
+    /** Where the one value in force is kept. */
+    final class Holder {
+        private static final AtomicReference<Surroundings> CURRENT = new AtomicReference<>();
+
+        private Holder() {}
+    }
+}
