@@ -4,6 +4,5 @@ package rakeline;
 public final class Main {
     private Main() {}
 
-    public static void main(String[] args) {
-    }
+    public static void main(String[] args) {}
 }

@@ -22,12 +22,12 @@ public record DialRequest(
         int decimals) {
     public DialRequest {
         if (!(min < max) || !Double.isFinite(min) || !Double.isFinite(max)) {
-            throw new Refusal("the dial \"" + label + "\" runs from " + min + " to " + max
-                    + "; its range must run upward.");
+            throw new Refusal(
+                    "the dial \"" + label + "\" runs from " + min + " to " + max + "; its range must run upward.");
         }
         if (!(step > 0) || step > max - min) {
-            throw new Refusal("the dial \"" + label + "\" has the step " + step
-                    + "; accepted is above 0 and at most its range.");
+            throw new Refusal(
+                    "the dial \"" + label + "\" has the step " + step + "; accepted is above 0 and at most its range.");
         }
         if (!(initial >= min && initial <= max)) {
             throw new Refusal("the dial \"" + label + "\" starts at " + initial + ", outside its range " + min + ".."

@@ -23,6 +23,7 @@ public final class Prelude {
     }
 
     private static int decimalsOf(double step) {
-        return Math.max(0, java.math.BigDecimal.valueOf(step).stripTrailingZeros().scale());
+        return Math.max(
+                0, java.math.BigDecimal.valueOf(step).stripTrailingZeros().scale());
     }
 }

@@ -32,9 +32,7 @@ public final class Entries {
 
     /** These entries with others put in their place; NaN takes one away. */
     public Entries with(Map<Input, Double> changes) {
-        int size = changes.keySet().stream()
-                .mapToInt(input -> input.slot() + 1)
-                .reduce(bySlot.length, Math::max);
+        int size = changes.keySet().stream().mapToInt(input -> input.slot() + 1).reduce(bySlot.length, Math::max);
         double[] changed = Arrays.copyOf(bySlot, size);
         Arrays.fill(changed, bySlot.length, size, Double.NaN);
         changes.forEach((input, value) -> changed[input.slot()] = value);

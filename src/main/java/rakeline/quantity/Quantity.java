@@ -43,17 +43,7 @@ public record Quantity(
 
     public Quantity symbol(String newSymbol) {
         return new Quantity(
-                key,
-                label,
-                newSymbol,
-                unit,
-                accepted,
-                decimals,
-                uncertaintyOrNaN,
-                definition,
-                caution,
-                limits,
-                source);
+                key, label, newSymbol, unit, accepted, decimals, uncertaintyOrNaN, definition, caution, limits, source);
     }
 
     public Quantity within(double from, double to) {
@@ -73,47 +63,17 @@ public record Quantity(
 
     public Quantity decimals(int newDecimals) {
         return new Quantity(
-                key,
-                label,
-                symbol,
-                unit,
-                accepted,
-                newDecimals,
-                uncertaintyOrNaN,
-                definition,
-                caution,
-                limits,
-                source);
+                key, label, symbol, unit, accepted, newDecimals, uncertaintyOrNaN, definition, caution, limits, source);
     }
 
     public Quantity uncertainty(double standardUncertainty) {
         return new Quantity(
-                key,
-                label,
-                symbol,
-                unit,
-                accepted,
-                decimals,
-                standardUncertainty,
-                definition,
-                caution,
-                limits,
-                source);
+                key, label, symbol, unit, accepted, decimals, standardUncertainty, definition, caution, limits, source);
     }
 
     public Quantity caution(String newCaution) {
         return new Quantity(
-                key,
-                label,
-                symbol,
-                unit,
-                accepted,
-                decimals,
-                uncertaintyOrNaN,
-                definition,
-                newCaution,
-                limits,
-                source);
+                key, label, symbol, unit, accepted, decimals, uncertaintyOrNaN, definition, newCaution, limits, source);
     }
 
     public Quantity limit(double value, String limitLabel, String limitSource) {
@@ -125,17 +85,7 @@ public record Quantity(
 
     public Quantity source(String newSource) {
         return new Quantity(
-                key,
-                label,
-                symbol,
-                unit,
-                accepted,
-                decimals,
-                uncertaintyOrNaN,
-                definition,
-                caution,
-                limits,
-                newSource);
+                key, label, symbol, unit, accepted, decimals, uncertaintyOrNaN, definition, caution, limits, newSource);
     }
 
     /** The number alone, with this quantity's decimals; a dash for NaN. */
@@ -160,8 +110,8 @@ public record Quantity(
      */
     public double check(double value) {
         if (!accepted.contains(value)) {
-            throw new Refusal(key + " is " + Decimals.shortest(value) + "; accepted is " + accepted + " "
-                    + unit.symbol() + ".");
+            throw new Refusal(
+                    key + " is " + Decimals.shortest(value) + "; accepted is " + accepted + " " + unit.symbol() + ".");
         }
         return value;
     }

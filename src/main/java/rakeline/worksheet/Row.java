@@ -26,8 +26,7 @@ public sealed interface Row {
      * @param folded true: the window shows it as one line
      * @param timeLimitSeconds empty: the preferences' limit
      */
-    record Snippet(String id, String text, boolean waits, boolean folded, OptionalInt timeLimitSeconds)
-            implements Row {
+    record Snippet(String id, String text, boolean waits, boolean folded, OptionalInt timeLimitSeconds) implements Row {
         @Override
         public Snippet withText(String newText) {
             return new Snippet(id, newText, waits, folded, timeLimitSeconds);
