@@ -17,9 +17,6 @@ import rakeline.quantity.Refusal;
 public record Roots(List<Path> folders) {
     private static final String BUNDLED = "/rakeline/bundled/";
 
-    /** A file's name as asked for and its bytes. */
-    public record Found(String name, byte[] bytes) {}
-
     public Roots {
         folders = List.copyOf(folders);
     }
@@ -35,14 +32,14 @@ public record Roots(List<Path> folders) {
      * @param limit the size in bytes beyond which it is refused
      * @throws Refusal where no place holds it, or it is too large, a folder, or a link that leaves its place
      */
-    public Found read(String name, long limit) {
+    public byte[] read(String name, long limit) {
         for (Path folder : folders) {
             Path file = inside(folder, name);
             if (Files.exists(file)) {
-                return new Found(name, Bytes.read(stayingIn(folder, file, name), limit));
+                return Bytes.read(stayingIn(folder, file, name), limit);
             }
         }
-        return new Found(name, fromProgram(name, limit));
+        return fromProgram(name, limit);
     }
 
     private static Path inside(Path folder, String name) {
