@@ -10,6 +10,9 @@ import com.fasterxml.jackson.core.io.JsonEOFException;
 import com.fasterxml.jackson.core.json.JsonReadFeature;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.nio.ByteBuffer;
+import java.nio.charset.CharacterCodingException;
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -17,8 +20,11 @@ import java.util.Map;
 import java.util.regex.Pattern;
 import rakeline.quantity.Refusal;
 
-/** Reads a JSON text into pieces that know their place; bounded in depth, no key twice. */
-final class JsonText {
+/**
+ * Reads a JSON text in UTF-8 into pieces that know their place; bounded in depth, no key twice. A byte order mark is
+ * dropped. Whoever calls bounds the size.
+ */
+public final class JsonText {
     private static final int DEEPEST = 30;
     private static final int QUOTED = 24;
     private static final Pattern DECIMAL_COMMA = Pattern.compile("(?s).*[0-9],[0-9]+.?");
@@ -33,8 +39,32 @@ final class JsonText {
         this.parser = parser;
     }
 
-    /** @throws Refusal where the text is not JSON, naming line and column */
-    static Piece parse(String text) {
+    /**
+     * The whole text as one piece.
+     *
+     * @throws Refusal where it is not JSON, naming line and column
+     */
+    public static Piece parse(byte[] bytes) {
+        String text = decoded(bytes);
+        String unmarked = text.startsWith("\uFEFF") ? text.substring(1) : text;
+        if (unmarked.isBlank()) {
+            throw new Refusal("the file is empty.");
+        }
+        return parse(unmarked);
+    }
+
+    private static String decoded(byte[] bytes) {
+        try {
+            return StandardCharsets.UTF_8
+                    .newDecoder()
+                    .decode(ByteBuffer.wrap(bytes))
+                    .toString();
+        } catch (CharacterCodingException e) {
+            throw new Refusal("the file is not text in UTF-8.", e);
+        }
+    }
+
+    private static Piece parse(String text) {
         try (JsonParser parser = FACTORY.createParser(text)) {
             return new JsonText(parser).whole();
         } catch (JsonEOFException e) {
@@ -51,7 +81,7 @@ final class JsonText {
         parser.nextToken();
         Piece top = piece("", 0);
         if (parser.nextToken() != null) {
-            throw new Refusal("line " + line() + ": something follows after the end of the worksheet.");
+            throw new Refusal("line " + line() + ": something follows after the end.");
         }
         return top;
     }

@@ -1,7 +1,9 @@
 package rakeline.worksheet;
 
+import java.util.Arrays;
 import java.util.Collection;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.function.Function;
 import rakeline.quantity.Nearest;
@@ -14,26 +16,26 @@ import rakeline.quantity.Refusal;
  * @param line from 1
  * @param value a map of pieces, a list of pieces, a string, a number, a boolean or {@link #NOTHING}
  */
-record Piece(String path, int line, Object value) {
+public record Piece(String path, int line, Object value) {
     /** The value of {@code null}. */
-    static final Object NOTHING = new Object();
+    public static final Object NOTHING = new Object();
 
     private static final int LONGEST_QUOTE = 40;
 
     /** A number, as written and as read. */
-    record Figure(String written, double value) {}
+    public record Figure(String written, double value) {}
 
     /** The refusal of this piece; the sentence goes on after its place and ends without a full stop. */
-    Refusal refusal(String sentence) {
+    public Refusal refusal(String sentence) {
         return new Refusal(place() + " " + sentence + (sentence.endsWith("?") ? "" : "."));
     }
 
-    String place() {
+    public String place() {
         return path.isEmpty() ? "the file" : path + " (line " + line + ")";
     }
 
     /** Refuses this piece's value, saying what is accepted instead. */
-    Refusal unlike(String accepted) {
+    public Refusal unlike(String accepted) {
         return refusal("is " + shown() + "; accepted is " + accepted);
     }
 
@@ -44,10 +46,10 @@ record Piece(String path, int line, Object value) {
         if (value instanceof List) {
             return "a list";
         }
-        return value instanceof String text ? quoted(text) : word();
+        return value instanceof String text ? quoted(text) : written();
     }
 
-    private String word() {
+    private String written() {
         String written = value instanceof Figure number ? number.written() : String.valueOf(value);
         return value == NOTHING ? "null" : cut(written);
     }
@@ -62,7 +64,7 @@ record Piece(String path, int line, Object value) {
 
     /** The members of a group, by name. */
     @SuppressWarnings("unchecked")
-    Map<String, Piece> members() {
+    public Map<String, Piece> members() {
         if (value instanceof Map<?, ?> members) {
             return (Map<String, Piece>) members;
         }
@@ -74,7 +76,7 @@ record Piece(String path, int line, Object value) {
      *
      * @param what the group is, as {@code a row}
      */
-    Map<String, Piece> members(String what, Collection<String> known) {
+    public Map<String, Piece> members(String what, Collection<String> known) {
         Map<String, Piece> members = members();
         members.forEach((key, piece) -> {
             if (!known.contains(key)) {
@@ -87,7 +89,7 @@ record Piece(String path, int line, Object value) {
     }
 
     /** A member that must be there. */
-    Piece member(String key) {
+    public Piece member(String key) {
         Piece member = members().get(key);
         if (member == null) {
             throw refusal("has no \"" + key + "\", which every one needs");
@@ -96,18 +98,18 @@ record Piece(String path, int line, Object value) {
     }
 
     @SuppressWarnings("unchecked")
-    List<Piece> items() {
+    public List<Piece> items() {
         if (value instanceof List<?> items) {
             return (List<Piece>) items;
         }
         throw unlike("a list in [ ]");
     }
 
-    <T> List<T> each(Function<Piece, T> read) {
+    public <T> List<T> each(Function<Piece, T> read) {
         return items().stream().map(read).toList();
     }
 
-    String text() {
+    public String text() {
         if (value instanceof String text) {
             return text;
         }
@@ -115,7 +117,7 @@ record Piece(String path, int line, Object value) {
     }
 
     /** Text without a line break. */
-    String oneLine() {
+    public String oneLine() {
         String text = text();
         if (text.indexOf('\n') >= 0 || text.indexOf('\r') >= 0) {
             throw refusal("holds a line break; accepted is one line in each item");
@@ -124,33 +126,39 @@ record Piece(String path, int line, Object value) {
     }
 
     /** A finite number. */
-    double number() {
+    public double number() {
         if (value instanceof Figure number && Double.isFinite(number.value())) {
             return number.value();
         }
         throw unlike("a finite number with a decimal point, without a unit, as in 71.3");
     }
 
-    int whole() {
+    public int whole() {
         if (value instanceof Figure number && number.value() == (int) number.value()) {
             return (int) number.value();
         }
         throw unlike("a whole number");
     }
 
-    boolean flag() {
+    public boolean flag() {
         if (value instanceof Boolean flag) {
             return flag;
         }
         throw unlike("true or false");
     }
 
-    /** One of a few words. */
-    String oneOf(List<String> words) {
-        String word = text();
-        if (!words.contains(word)) {
+    /** One of a few values, by its word. */
+    public <E extends Enum<E>> E oneOf(E[] values) {
+        List<String> words = Arrays.stream(values).map(Piece::word).toList();
+        int index = words.indexOf(text());
+        if (index < 0) {
             throw unlike(String.join(", ", words));
         }
-        return word;
+        return values[index];
+    }
+
+    /** How a value of an enum is written in a file. */
+    public static String word(Enum<?> value) {
+        return value.name().toLowerCase(Locale.ROOT);
     }
 }

@@ -1,7 +1,5 @@
 package rakeline.worksheet;
 
-import java.nio.ByteBuffer;
-import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
 import rakeline.quantity.Refusal;
 
@@ -32,7 +30,7 @@ public final class WorksheetFile {
      */
     public static Worksheet read(byte[] bytes, String name) {
         try {
-            return WorksheetReader.read(JsonText.parse(text(bytes)));
+            return WorksheetReader.read(JsonText.parse(bounded(bytes)));
         } catch (Refusal refusal) {
             throw refusal.in(name);
         }
@@ -53,25 +51,5 @@ public final class WorksheetFile {
                     "the file is larger than " + LIMIT_BYTES / 1_000_000 + " MB, the most that a worksheet may have.");
         }
         return bytes;
-    }
-
-    private static String text(byte[] bytes) {
-        String text = decoded(bounded(bytes));
-        String unmarked = text.startsWith("\uFEFF") ? text.substring(1) : text;
-        if (unmarked.isBlank()) {
-            throw new Refusal("the file is empty; accepted is a worksheet.");
-        }
-        return unmarked;
-    }
-
-    private static String decoded(byte[] bytes) {
-        try {
-            return StandardCharsets.UTF_8
-                    .newDecoder()
-                    .decode(ByteBuffer.wrap(bytes))
-                    .toString();
-        } catch (CharacterCodingException e) {
-            throw new Refusal("the file is not text in UTF-8; accepted is a worksheet.", e);
-        }
     }
 }

@@ -1,10 +1,8 @@
 package rakeline.worksheet;
 
-import java.util.Arrays;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -58,9 +56,9 @@ final class WorksheetReader {
         return new Worksheet(
                 page.member("title").text(),
                 optional("about", Piece::text).orElse(""),
-                optional("for", piece -> word(piece, Audience.values())),
+                optional("for", piece -> piece.oneOf(Audience.values())),
                 texts("answers"),
-                optional("view", piece -> word(piece, View.values())).orElse(View.WRITE),
+                optional("view", piece -> piece.oneOf(View.values())).orElse(View.WRITE),
                 texts("rack"),
                 rows(),
                 named("dials", Piece::number),
@@ -77,16 +75,6 @@ final class WorksheetReader {
 
     private List<String> texts(String key) {
         return optional(key, piece -> piece.each(Piece::text)).orElse(List.of());
-    }
-
-    private static <E extends Enum<E>> E word(Piece piece, E[] values) {
-        List<String> words = Arrays.stream(values).map(WorksheetReader::word).toList();
-        return values[words.indexOf(piece.oneOf(words))];
-    }
-
-    /** How a value of an enum is written in a file. */
-    static String word(Enum<?> value) {
-        return value.name().toLowerCase(Locale.ROOT);
     }
 
     private <V> Map<String, V> named(String key, Function<Piece, V> read) {

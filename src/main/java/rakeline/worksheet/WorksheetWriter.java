@@ -81,11 +81,11 @@ final class WorksheetWriter {
             json.writeStringField("about", page.about());
         }
         if (page.audience().isPresent()) {
-            json.writeStringField("for", WorksheetReader.word(page.audience().get()));
+            json.writeStringField("for", Piece.word(page.audience().get()));
         }
         strings("answers", page.answers());
         if (page.view() != View.WRITE) {
-            json.writeStringField("view", WorksheetReader.word(page.view()));
+            json.writeStringField("view", Piece.word(page.view()));
         }
         strings("rack", page.rack());
     }
