@@ -6,12 +6,13 @@ import java.awt.geom.Line2D;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 import rakeline.quantity.Numbers;
 
 /** The stretches of a panel without a value, hatched between the steps that have one. */
 record GapBands(List<Rectangle2D> bands) {
     private static final String NAME = "no value";
-    private static final double HATCH = 8;
+    private static final double HATCH = 12;
     private static final double INVISIBLE = 0.5;
 
     static GapBands of(Numbers values, ChartLayout layout, Rectangle2D area) {
@@ -45,6 +46,14 @@ record GapBands(List<Rectangle2D> bands) {
         bands.forEach(band -> drawBand(pen, palette, band));
     }
 
+    /** Lines through the bands, for words that should keep off them. */
+    Stream<Line2D> diagonals() {
+        return bands.stream()
+                .flatMap(band -> Stream.of(
+                        new Line2D.Double(band.getX(), band.getY(), band.getMaxX(), band.getMaxY()),
+                        new Line2D.Double(band.getX(), band.getMaxY(), band.getMaxX(), band.getY())));
+    }
+
     /** Says so in each band that is wide enough. */
     void name(Graphics2D pen, Palette palette, Placer placer) {
         bands.forEach(band -> placer.place(places(band))
@@ -70,7 +79,7 @@ record GapBands(List<Rectangle2D> bands) {
         pen.fill(band);
         Graphics2D own = (Graphics2D) pen.create();
         own.clip(band);
-        own.setColor(palette.hairline());
+        own.setColor(palette.faint());
         own.setStroke(new BasicStroke(1));
         double height = band.getHeight();
         for (double x = band.getX() - height; x < band.getMaxX(); x += HATCH) {

@@ -7,6 +7,7 @@ import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import rakeline.figure.Chart;
 import rakeline.figure.Chart.Panel;
 import rakeline.figure.paint.ChartLayout.PanelLayout;
@@ -35,14 +36,17 @@ final class PanelPainter {
     }
 
     void draw(Graphics2D pen) {
-        Placer placer = new Placer(layout.area(), obstacles());
         GapBands bands = GapBands.of(panel.values(), chartLayout, layout.area());
+        Placer placer = new Placer(
+                layout.area(),
+                Stream.concat(obstacles().stream(), bands.diagonals()).toList());
         bands.draw(pen, palette);
         layout.y().ifPresent(y -> drawCurve(pen, y));
         bands.name(pen, palette, placer);
         layout.y()
-                .ifPresent(y ->
-                        new LimitLines(PanelRange.limitsIn(panel.quantity(), y), layout, palette).draw(pen, placer));
+                .ifPresent(y -> new LimitLines(
+                                PanelRange.limitsIn(panel.quantity(), y), layout, chartLayout.width(), palette)
+                        .draw(pen, placer));
         layout.label()
                 .draw(
                         pen,
