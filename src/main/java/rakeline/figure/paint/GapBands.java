@@ -42,8 +42,14 @@ record GapBands(List<Rectangle2D> bands) {
         }
     }
 
-    void draw(Graphics2D pen, Palette palette) {
+    /** Draws the bands, and says what they are in those boxes. */
+    void draw(Graphics2D pen, Palette palette, List<Rectangle2D> names) {
         bands.forEach(band -> drawBand(pen, palette, band));
+        for (Rectangle2D box : names) {
+            pen.setColor(palette.wash());
+            pen.fill(box);
+            Lettering.SMALL.drawCentred(pen, palette.soft(), NAME, box.getCenterX(), box.getY());
+        }
     }
 
     /** Lines through the bands, for words that should keep off them. */
@@ -54,16 +60,17 @@ record GapBands(List<Rectangle2D> bands) {
                         new Line2D.Double(band.getX(), band.getMaxY(), band.getMaxX(), band.getY())));
     }
 
-    /** Says so in each band that is wide enough. */
-    void name(Graphics2D pen, Palette palette, Placer placer) {
-        bands.forEach(band -> placer.place(places(band))
-                .ifPresent(box -> Lettering.SMALL.draw(pen, palette.soft(), NAME, box.getX(), box.getY())));
+    /** A box for the word in each band that is wide enough. */
+    List<Rectangle2D> names(Placer placer) {
+        return bands.stream()
+                .flatMap(band -> placer.place(places(band)).stream())
+                .toList();
     }
 
     private static List<Rectangle2D> places(Rectangle2D band) {
-        double width = Lettering.SMALL.width(NAME);
+        double width = Lettering.SMALL.width(NAME) + 8;
         double height = Lettering.SMALL.lineHeight();
-        if (width + 8 > band.getWidth()) {
+        if (width > band.getWidth()) {
             return List.of();
         }
         List<Rectangle2D> places = new ArrayList<>();

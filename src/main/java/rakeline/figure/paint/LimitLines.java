@@ -41,16 +41,22 @@ record LimitLines(List<Limit> limits, PanelLayout layout, double sheetWidth, Pal
     }
 
     void draw(Graphics2D pen, Placer placer) {
-        limits.forEach(limit -> drawLine(pen, layout.toY(limit.value())));
+        lines().forEach(line -> drawLine(pen, line));
         limits.forEach(limit -> drawName(pen, placer, limit));
     }
 
-    private void drawLine(Graphics2D pen, double y) {
+    List<Line2D> lines() {
         Rectangle2D area = layout.area();
+        return limits.stream()
+                .map(limit -> ChartAxes.crisp(layout.toY(limit.value())))
+                .<Line2D>map(y -> new Line2D.Double(area.getX(), y, area.getMaxX(), y))
+                .toList();
+    }
+
+    private void drawLine(Graphics2D pen, Line2D line) {
         pen.setColor(palette.caution());
         pen.setStroke(new BasicStroke(palette.line(1), BasicStroke.CAP_BUTT, BasicStroke.JOIN_MITER, 10, dots(), 0));
-        double crisp = ChartAxes.crisp(y);
-        pen.draw(new Line2D.Double(area.getX(), crisp, area.getMaxX(), crisp));
+        pen.draw(line);
     }
 
     private static float[] dots() {
@@ -60,9 +66,9 @@ record LimitLines(List<Limit> limits, PanelLayout layout, double sheetWidth, Pal
     /** In a place that is clear of the curve if there is one, in one line or in several. */
     private void drawName(Graphics2D pen, Placer placer, Limit limit) {
         double y = layout.toY(limit.value());
-        List<String> wide = lines(words(limit), 1);
-        List<String> narrow = lines(words(limit), 0.5);
-        List<String> name = lines(limit.label(), 1);
+        List<String> wide = lines(words(limit), Double.POSITIVE_INFINITY);
+        List<String> narrow = lines(words(limit), 0.6 * Lettering.SMALL.width(words(limit)));
+        List<String> name = lines(limit.label(), Double.POSITIVE_INFINITY);
         if (!drawn(pen, wide, placer.placeClear(boxes(wide, y)))
                 && !drawn(pen, narrow, placer.placeClear(boxes(narrow, y)))
                 && !drawn(pen, wide, placer.place(boxes(wide, y)))) {
@@ -76,8 +82,8 @@ record LimitLines(List<Limit> limits, PanelLayout layout, double sheetWidth, Pal
                 : limit.label();
     }
 
-    private List<String> lines(String words, double share) {
-        return Lettering.SMALL.lines(words, share * layout.area().getWidth() - 2 * INSET, MOST_LINES);
+    private List<String> lines(String words, double width) {
+        return Lettering.SMALL.lines(words, Math.min(width, layout.area().getWidth() - 2 * INSET), MOST_LINES);
     }
 
     private boolean drawn(Graphics2D pen, List<String> lines, Optional<Rectangle2D> place) {
@@ -91,7 +97,7 @@ record LimitLines(List<Limit> limits, PanelLayout layout, double sheetWidth, Pal
         double height = Lettering.SMALL.height(lines);
         double room = layout.area().getWidth() - width - 2 * INSET;
         List<Rectangle2D> boxes = new ArrayList<>();
-        for (double top : new double[] {y - height - 2, y + 3, y - 1.6 * height, y + 0.7 * height}) {
+        for (double top : new double[] {y - height - 3, y + 4, y - 1.6 * height, y + 0.7 * height}) {
             for (double share : new double[] {0, 1, 0.5, 0.25, 0.75}) {
                 boxes.add(new Rectangle2D.Double(layout.area().getX() + INSET + share * room, top, width, height));
             }

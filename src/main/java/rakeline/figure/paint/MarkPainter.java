@@ -21,6 +21,7 @@ record MarkPainter(Placement placement, Palette palette, Assignment assignment) 
     private static final double ARROW_HALF = 2.4;
     private static final double OVERSHOOT = 4;
     private static final double GAP = 3;
+    private static final double BOLD_MM = 7.5;
     private static final int SOFT_FILL = 80;
 
     void draw(Graphics2D pen, Mark mark) {
@@ -62,7 +63,7 @@ record MarkPainter(Placement placement, Palette palette, Assignment assignment) 
 
     private BasicStroke stroke(Ink ink) {
         return switch (ink) {
-            case BOLD -> round(3);
+            case BOLD -> round(Math.max(2, Math.min(3, BOLD_MM * placement.pxPerMm())));
             case FINE, SOFT -> round(1.5);
             case FAINT -> round(1);
             case DASHED ->

@@ -11,6 +11,7 @@ import java.util.stream.Stream;
 import rakeline.figure.Chart;
 import rakeline.figure.Chart.Panel;
 import rakeline.figure.paint.ChartLayout.PanelLayout;
+import rakeline.quantity.Limit;
 import rakeline.quantity.Range;
 
 /** Draws one panel of a chart over its ground: gaps, limits, the curve with its markers, the label at its end. */
@@ -37,25 +38,30 @@ final class PanelPainter {
 
     void draw(Graphics2D pen) {
         GapBands bands = GapBands.of(panel.values(), chartLayout, layout.area());
+        List<Line2D> limits = limits().lines();
+        List<Rectangle2D> names = bands.names(new Placer(layout.area(), limits));
+        bands.draw(pen, palette, names);
+        layout.y().ifPresent(y -> drawCurve(pen, y));
         Placer placer = new Placer(
                 layout.area(),
-                Stream.concat(obstacles().stream(), bands.diagonals()).toList());
-        bands.draw(pen, palette);
-        layout.y().ifPresent(y -> drawCurve(pen, y));
-        bands.name(pen, palette, placer);
-        layout.y()
-                .ifPresent(y -> new LimitLines(
-                                PanelRange.limitsIn(panel.quantity(), y), layout, chartLayout.width(), palette)
-                        .draw(pen, placer));
-        layout.label()
-                .draw(
-                        pen,
-                        palette,
-                        style,
-                        chartLayout.labelX(),
-                        curveEnd(),
-                        layout.area().getY(),
-                        layout.area().getMaxY());
+                Stream.of(limits.stream(), obstacles().stream(), bands.diagonals())
+                        .flatMap(lines -> lines)
+                        .toList());
+        names.forEach(placer::take);
+        limits().draw(pen, placer);
+        drawLabel(pen);
+    }
+
+    private LimitLines limits() {
+        List<Limit> seen =
+                layout.y().map(y -> PanelRange.limitsIn(panel.quantity(), y)).orElse(List.of());
+        return new LimitLines(seen, layout, chartLayout.width(), palette);
+    }
+
+    private void drawLabel(Graphics2D pen) {
+        double top = layout.area().getY();
+        double bottom = layout.area().getMaxY();
+        layout.label().draw(pen, palette, style, chartLayout.labelX(), curveEnd(), top, bottom);
     }
 
     private void drawCurve(Graphics2D pen, Range y) {
