@@ -84,4 +84,55 @@ record ToeCase(FrontWheel wheel, Pedals pedals, Shoe shoe) {
     ToeClearance toe() {
         return new ToeClearance(wheel, pedals, shoe);
     }
+
+    /** With every length multiplied. */
+    ToeCase scaled(double k) {
+        FrontWheel w = wheel;
+        FrontWheel wheels = new FrontWheel(
+                w.headAngleDeg(),
+                k * w.axleXMm(),
+                k * w.axleYMm(),
+                k * w.offsetMm(),
+                k * w.radiusMm(),
+                k * w.tyreMm(),
+                k * w.mudguardGapMm(),
+                w.steeringLimitDeg());
+        return new ToeCase(wheels, new Pedals(k * pedals.crankMm(), k * pedals.stanceWidthMm()), scaled(shoe, k));
+    }
+
+    private static Shoe scaled(Shoe s, double k) {
+        return new Shoe(
+                k * s.toeForwardMm(),
+                k * s.toeHeightMm(),
+                k * s.toeRadiusMm(),
+                k * s.toeHalfWidthMm(),
+                s.toeOutDeg(),
+                s.pitchDeg());
+    }
+
+    ToeCase axleAhead(double byMm) {
+        return with(wheel.axleXMm() + byMm, wheel.mudguardGapMm(), wheel.steeringLimitDeg());
+    }
+
+    ToeCase guarded(double byMm) {
+        return with(wheel.axleXMm(), wheel.mudguardGapMm() + byMm, wheel.steeringLimitDeg());
+    }
+
+    /** With a share of its steering. */
+    ToeCase limited(double share) {
+        return with(wheel.axleXMm(), wheel.mudguardGapMm(), share * wheel.steeringLimitDeg());
+    }
+
+    private ToeCase with(double axleXMm, double mudguardGapMm, double steeringLimitDeg) {
+        FrontWheel changed = new FrontWheel(
+                wheel.headAngleDeg(),
+                axleXMm,
+                wheel.axleYMm(),
+                wheel.offsetMm(),
+                wheel.radiusMm(),
+                wheel.tyreMm(),
+                mudguardGapMm,
+                steeringLimitDeg);
+        return new ToeCase(changed, pedals, shoe);
+    }
 }
