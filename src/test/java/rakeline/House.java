@@ -22,6 +22,7 @@ final class House {
     private static final String[] SCIENCE = {"quantity", "geometry", "rider", "handling", "study"};
     private static final String[] BELOW_WINDOW = {
         "quantity",
+        "json",
         "geometry",
         "rider",
         "handling",
@@ -48,16 +49,25 @@ final class House {
     List<ArchRule> rooms() {
         return List.of(
                 room("quantity", "it is the vocabulary that all others share"),
+                room("json", "it reads text and knows nothing of what the text is about", "quantity"),
                 room("geometry", "a bicycle stands by itself, without a rider", "quantity"),
                 room("rider", "a body is placed on a solved bicycle", "quantity", "geometry"),
                 room("handling", "dynamics need the bicycle and who rides it", "quantity", "geometry", "rider"),
                 room("study", "it asks questions of the models below it", "quantity", "geometry", "rider", "handling"),
-                room("catalogue", "it fills the models from files", "quantity", "geometry", "rider", "handling"),
+                room(
+                        "catalogue",
+                        "it fills the models from files",
+                        "json",
+                        "quantity",
+                        "geometry",
+                        "rider",
+                        "handling"),
                 room("figure", "a figure is plain data about what was studied", SCIENCE),
                 room("figure.paint", "a painter knows figures and what they are made of", "figure", "quantity"),
                 room(
                         "worksheet",
-                        "the document runs nothing; of quantity it takes refusal and nearest word",
+                        "the document runs nothing; it shares the reading of JSON and the refusal with the catalogue",
+                        "json",
                         "quantity"),
                 room("engine", "it turns a page into outcomes, however it is run", "worksheet", "figure", "quantity"),
                 room(
@@ -88,7 +98,7 @@ final class House {
                         "figure.paint",
                         "quantity"),
                 room("help", "it explains declarations", "quantity"),
-                room("desk", "it keeps documents and knows nothing of running them", "worksheet", "quantity"),
+                room("desk", "it keeps documents and knows nothing of running them", "worksheet", "json", "quantity"),
                 room("shell", "the window does without commands", BELOW_WINDOW),
                 room("command", "commands do without a window", BELOW_WINDOW));
     }

@@ -37,60 +37,47 @@ final class NearestRoot {
         if (atMiddle == 0) {
             return OptionalDouble.of(middle);
         }
-        Side up = new Side(middle, atMiddle, range.to());
-        Side down = new Side(middle, atMiddle, range.from());
+        Stretch up = new Stretch(middle, atMiddle, middle, atMiddle, range.to());
+        Stretch down = new Stretch(middle, atMiddle, middle, atMiddle, range.from());
         for (double step = firstStep; up.isOpen() || down.isOpen(); step *= GROWTH) {
-            if (up.advance(step) || down.advance(-step)) {
-                return OptionalDouble.of(up.crossed ? up.root() : down.root());
+            up = next(up, step);
+            down = next(down, -step);
+            if (up.isCrossed() || down.isCrossed()) {
+                return OptionalDouble.of(root(up.isCrossed() ? up : down));
             }
         }
         return OptionalDouble.empty();
     }
 
-    /** One direction of the walk. */
-    private final class Side {
-        private final double end;
-        private double last;
-        private double atLast;
-        private double next;
-        private double atNext;
-        private boolean crossed;
-
-        Side(double start, double atStart, double end) {
-            this.last = start;
-            this.atLast = atStart;
-            this.next = start;
-            this.atNext = atStart;
-            this.end = end;
+    private Stretch next(Stretch stretch, double step) {
+        if (!stretch.isOpen()) {
+            return new Stretch(stretch.end, Double.NaN, stretch.end, Double.NaN, stretch.end);
         }
+        double there = stretch.next + step;
+        double next = step > 0 ? Math.min(stretch.end, there) : Math.max(stretch.end, there);
+        return new Stretch(stretch.next, stretch.atNext, next, function.applyAsDouble(next), stretch.end);
+    }
 
+    private double root(Stretch stretch) {
+        if (stretch.atNext == 0) {
+            return stretch.next;
+        }
+        return solver.solve(
+                EVALUATIONS,
+                function::applyAsDouble,
+                Math.min(stretch.last, stretch.next),
+                Math.max(stretch.last, stretch.next),
+                AllowedSolution.ANY_SIDE);
+    }
+
+    /** The last step of the walk to one side, and where that side ends. */
+    private record Stretch(double last, double atLast, double next, double atNext, double end) {
         boolean isOpen() {
             return next != end;
         }
 
-        /** Goes on, and tells whether the sign changed on the way. */
-        boolean advance(double step) {
-            if (!isOpen()) {
-                return false;
-            }
-            last = next;
-            atLast = atNext;
-            next = step > 0 ? Math.min(end, last + step) : Math.max(end, last + step);
-            atNext = function.applyAsDouble(next);
-            crossed = atNext == 0 || atLast * atNext < 0;
-            return crossed;
-        }
-
-        double root() {
-            if (atNext == 0) {
-                return next;
-            }
-            return solver.solve(
-                    EVALUATIONS,
-                    function::applyAsDouble,
-                    Math.min(last, next),
-                    Math.max(last, next),
-                    AllowedSolution.ANY_SIDE);
+        boolean isCrossed() {
+            return atNext == 0 || atLast * atNext < 0;
         }
     }
 }

@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.function.Function;
 import java.util.function.Supplier;
+import rakeline.json.Piece;
 import rakeline.quantity.Refusal;
 import rakeline.worksheet.Row.Note;
 import rakeline.worksheet.Row.Snippet;

@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.regex.Pattern;
+import rakeline.json.Piece;
 import rakeline.worksheet.Row.Note;
 import rakeline.worksheet.Row.Snippet;
 import rakeline.worksheet.Worksheet.View;

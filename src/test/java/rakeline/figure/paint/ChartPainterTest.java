@@ -119,7 +119,9 @@ class ChartPainterTest {
 
     @Test
     void aLimitFarFromTheValuesIsNotDrawn() {
-        Chart far = Samples.sweep(51, List.of(Samples.TRAIL.limit(500, "far away", "nobody")));
+        Chart far = Samples.sweep(
+                51,
+                List.of(Samples.limitedTrail().limit(500, "far away", "nobody").declared()));
         assertThat(words(far, View.WHOLE)).noneMatch(text -> text.contains("far away"));
     }
 

@@ -1,4 +1,4 @@
-package rakeline.worksheet;
+package rakeline.json;
 
 import java.util.Arrays;
 import java.util.Collection;
@@ -80,9 +80,11 @@ public record Piece(String path, int line, Object value) {
         Map<String, Piece> members = members();
         members.forEach((key, piece) -> {
             if (!known.contains(key)) {
-                String hint = Nearest.hint(key, known);
-                String accepted = "; accepted are " + String.join(", ", known);
-                throw piece.refusal("is not known in " + what + (hint.isEmpty() ? accepted : hint));
+                String otherwise = "; accepted are " + String.join(", ", known);
+                String near = Nearest.of(key, known)
+                        .map(name -> "; did you mean " + name + "?")
+                        .orElse(otherwise);
+                throw piece.refusal("is not known in " + what + near);
             }
         });
         return members;

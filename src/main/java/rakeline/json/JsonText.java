@@ -1,4 +1,4 @@
-package rakeline.worksheet;
+package rakeline.json;
 
 import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonLocation;
