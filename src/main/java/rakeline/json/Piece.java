@@ -20,8 +20,6 @@ public record Piece(String path, int line, Object value) {
     /** The value of {@code null}. */
     public static final Object NOTHING = new Object();
 
-    private static final int LONGEST_QUOTE = 40;
-
     /** A number, as written and as read. */
     public record Figure(String written, double value) {}
 
@@ -46,20 +44,12 @@ public record Piece(String path, int line, Object value) {
         if (value instanceof List) {
             return "a list";
         }
-        return value instanceof String text ? quoted(text) : written();
+        return value instanceof String text ? "\"" + Quote.of(text) + "\"" : written();
     }
 
     private String written() {
         String written = value instanceof Figure number ? number.written() : String.valueOf(value);
-        return value == NOTHING ? "null" : cut(written);
-    }
-
-    private static String quoted(String text) {
-        return "\"" + cut(text.replaceAll("\\p{Cntrl}", "?")) + "\"";
-    }
-
-    private static String cut(String text) {
-        return text.length() <= LONGEST_QUOTE ? text : text.substring(0, LONGEST_QUOTE) + "…";
+        return value == NOTHING ? "null" : Quote.of(written);
     }
 
     /** The members of a group, by name. */

@@ -92,7 +92,7 @@ final class WorksheetReader {
         pieces.stream().map(row -> row.member("id")).forEach(id -> {
             Piece former = ids.putIfAbsent(id.text(), id);
             if (former != null) {
-                throw id.refusal("is \"" + id.text() + "\" like " + former.path() + " (line " + former.line()
+                throw id.refusal("is \"" + Quote.of(id.text()) + "\" like " + former.path() + " (line " + former.line()
                         + "); accepted is an id of its own for each row");
             }
         });
