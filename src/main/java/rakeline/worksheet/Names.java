@@ -2,6 +2,7 @@ package rakeline.worksheet;
 
 import java.util.regex.Pattern;
 import javax.lang.model.SourceVersion;
+import rakeline.json.Quote;
 import rakeline.quantity.Decimals;
 import rakeline.quantity.Refusal;
 

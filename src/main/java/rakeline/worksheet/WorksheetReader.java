@@ -9,6 +9,7 @@ import java.util.OptionalInt;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import rakeline.json.Piece;
+import rakeline.json.Quote;
 import rakeline.quantity.Refusal;
 import rakeline.worksheet.Row.Note;
 import rakeline.worksheet.Row.Snippet;
