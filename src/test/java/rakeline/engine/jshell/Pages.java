@@ -18,6 +18,10 @@ final class Pages {
         return Worksheet.empty("Test").withRows(rows);
     }
 
+    static Worksheet of(Row... rows) {
+        return Worksheet.empty("Test").withRows(List.of(rows));
+    }
+
     static Row.Snippet row(String id, String text) {
         return new Row.Snippet(id, text, false, false, OptionalInt.empty());
     }
@@ -26,7 +30,7 @@ final class Pages {
         return new Row.Snippet(id, text, false, false, OptionalInt.of(seconds));
     }
 
-    static Worksheet of(Row... rows) {
-        return Worksheet.empty("Test").withRows(List.of(rows));
+    static Row.Snippet waiting(String id, String text) {
+        return row(id, text).waiting(true);
     }
 }
