@@ -141,7 +141,8 @@ final class House {
     private DescribedPredicate<JavaClass> inAny(String... names) {
         return Arrays.stream(names)
                 .map(this::in)
-                .reduce(DescribedPredicate.alwaysFalse(), (one, other) -> one.or(other));
+                .reduce(DescribedPredicate.alwaysFalse(), (one, other) -> one.or(other))
+                .as("reside in %s", List.of(names));
     }
 
     private DescribedPredicate<JavaClass> outside(String... names) {
