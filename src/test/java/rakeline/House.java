@@ -3,6 +3,7 @@ package rakeline;
 import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAPackage;
 import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAnyPackage;
 import static com.tngtech.archunit.core.domain.JavaClass.Predicates.simpleName;
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.type;
 import static com.tngtech.archunit.lang.conditions.ArchConditions.accessField;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.fields;
@@ -13,12 +14,14 @@ import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.sli
 import com.tngtech.archunit.base.DescribedPredicate;
 import com.tngtech.archunit.core.domain.JavaClass;
 import com.tngtech.archunit.lang.ArchRule;
+import java.awt.GraphicsEnvironment;
 import java.util.Arrays;
 import java.util.List;
 import java.util.stream.Stream;
 
 /** The house that Rakeline is: which package may import which, and what is done in one place only. */
 final class House {
+    private static final String[] DRAWING = {"java.awt..", "javax.swing..", "org.jfree.."};
     private static final String[] SCIENCE = {"quantity", "geometry", "rider", "handling", "study"};
     private static final String[] BELOW_WINDOW = {
         "quantity",
@@ -138,7 +141,8 @@ final class House {
     private DescribedPredicate<JavaClass> inAny(String... names) {
         return Arrays.stream(names)
                 .map(this::in)
-                .reduce(DescribedPredicate.alwaysFalse(), (one, other) -> one.or(other));
+                .reduce(DescribedPredicate.alwaysFalse(), (one, other) -> one.or(other))
+                .as("reside in %s", List.of(names));
     }
 
     private DescribedPredicate<JavaClass> outside(String... names) {
@@ -167,10 +171,20 @@ final class House {
     ArchRule drawingInItsPlaces() {
         return noClasses()
                 .that(outside("figure.paint", "handout", "shell"))
+                .and(DescribedPredicate.not(resideInAPackage(root)))
                 .should()
-                .dependOnClassesThat(resideInAnyPackage("java.awt..", "javax.swing..", "org.jfree.."))
+                .dependOnClassesThat(resideInAnyPackage(DRAWING))
                 .because("everything else works without a display, the worker included")
                 .allowEmptyShould(true);
+    }
+
+    ArchRule onlyTheDisplayCheckInTheRoot() {
+        return noClasses()
+                .that(resideInAPackage(root))
+                .should()
+                .dependOnClassesThat(
+                        resideInAnyPackage(DRAWING).and(DescribedPredicate.not(type(GraphicsEnvironment.class))))
+                .because("the root asks whether there is a display, and draws nothing");
     }
 
     ArchRule widgetsInTheWindow() {
@@ -222,6 +236,7 @@ final class House {
                         everyClassHasItsRoom(),
                         noCycles(),
                         drawingInItsPlaces(),
+                        onlyTheDisplayCheckInTheRoot(),
                         widgetsInTheWindow(),
                         jshellInOnePlace(),
                         valuesNeverChange(),
