@@ -16,6 +16,7 @@ final class ClassPath {
             "com.fasterxml.jackson.core.JsonFactory",
             "com.fasterxml.jackson.annotation.JsonProperty",
             "org.hipparchus.util.FastMath",
+            "org.hipparchus.geometry.euclidean.twod.Vector2D",
             "org.hipparchus.optim.PointValuePair");
 
     private ClassPath() {}
