@@ -62,11 +62,9 @@ final class PageRun {
         page = layout(worksheet);
         pending.removeIf(id -> !page.has(id));
         outcomes.show(page);
-        List<String> changed = Planner.changed(before, page, this::changing);
-        Set<String> rewritten = new HashSet<>(changed);
-        rewritten.removeIf(id -> before.has(id) && text(before, id).equals(text(page, id)));
+        Planner.Changes changes = Planner.changes(before, page, this::changing);
         runner.evaluator().forget(gone(before));
-        plan(changed, rewritten);
+        plan(changes.toRun(), changes.fromSource());
         move(values.take(worksheet));
         plan(leftOver(), Set.of());
     }
@@ -295,10 +293,6 @@ final class PageRun {
         Set<String> ids = new LinkedHashSet<>();
         rows.forEach(row -> ids.add(row.id()));
         return ids;
-    }
-
-    private static String text(Layout layout, String id) {
-        return layout.row(id).source().text();
     }
 
     private Layout layout(Worksheet worksheet) {
