@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeSet;
 
 /**
  * A page's rows and what they take from each other, told from the source alone. A row uses names of rows above it and
@@ -55,9 +56,17 @@ public final class Layout {
         return places.get(id);
     }
 
-    /** Every name in use on the page. */
+    /** Every name that a row of the page defines. */
     public Set<String> names() {
         return givers.keySet();
+    }
+
+    /** The names that the row and the rows above it define. */
+    public Set<String> namesFor(String id) {
+        int place = places.get(id);
+        Set<String> names = new TreeSet<>(givers.keySet());
+        names.removeIf(name -> givers.get(name).get(0) > place);
+        return names;
     }
 
     /** The names of this page that running the row may read or change, through methods and classes too. */

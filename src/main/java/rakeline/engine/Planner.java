@@ -1,6 +1,7 @@
 package rakeline.engine;
 
 import java.util.ArrayDeque;
+import java.util.ArrayList;
 import java.util.Deque;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -28,19 +29,43 @@ public final class Planner {
         }
     }
 
-    /** The rows to run again when a page takes the place of another, in page order. */
-    public static List<String> changed(Layout before, Layout after, Predicate<String> changing) {
+    /**
+     * What a change of the page asks for.
+     *
+     * @param toRun the rows to run again, in page order
+     * @param fromSource those of them that no longer say what they were compiled from
+     */
+    public record Changes(List<String> toRun, Set<String> fromSource) {
+        public Changes {
+            toRun = List.copyOf(toRun);
+            fromSource = Set.copyOf(fromSource);
+        }
+    }
+
+    /** What to do when a page takes the place of another. */
+    public static Changes changes(Layout before, Layout after, Predicate<String> changing) {
+        Set<String> seeds = seeds(before, after, changing);
+        List<String> toRun = downstream(after, seeds, changing);
+        Optional<Integer> first = firstUnderImports(before, after, toRun);
+        if (first.isPresent()) {
+            List<String> rest = ids(after).subList(first.get(), after.rows().size());
+            return new Changes(downstream(after, Set.copyOf(rest), changing), Set.copyOf(rest));
+        }
+        Set<String> rewritten = new LinkedHashSet<>(toRun);
+        rewritten.removeIf(id -> before.has(id) && text(before, id).equals(text(after, id)));
+        return new Changes(toRun, rewritten);
+    }
+
+    private static Set<String> seeds(Layout before, Layout after, Predicate<String> changing) {
         Entangled then = Entangled.of(before, changing);
         Entangled now = Entangled.of(after, changing);
         Set<String> seeds = new LinkedHashSet<>();
-        for (PageRow row : after.rows()) {
-            if (!before.has(row.id())
-                    || !Standing.of(before, then, row.id()).equals(Standing.of(after, now, row.id()))) {
-                seeds.add(row.id());
+        for (String id : ids(after)) {
+            if (!before.has(id) || !Standing.of(before, then, id).equals(Standing.of(after, now, id))) {
+                seeds.add(id);
             }
         }
-        seeds.addAll(afterImports(before, after, seeds));
-        return downstream(after, seeds, changing);
+        return seeds;
     }
 
     /** The rows to run again when some do, these among them, in page order. */
@@ -62,27 +87,44 @@ public final class Planner {
         return page.needs(id).stream().anyMatch(need -> need.rowId().equals(giver));
     }
 
-    /** An import can change what any row below it means, and must not be in force in a row above it. */
-    private static Set<String> afterImports(Layout before, Layout after, Set<String> seeds) {
-        int first = after.rows().size();
-        for (int i = after.rows().size() - 1; i >= 0; i--) {
-            PageRow row = after.rows().get(i);
-            boolean above = after.rows().subList(0, i + 1).stream().anyMatch(each -> seeds.contains(each.id()));
-            if (row.source().hasImport() && above) {
-                first = i;
+    /**
+     * An import can change what any row below it means, and must not be in force while a row above it is compiled: from
+     * which row on all must be compiled again, if so.
+     */
+    private static Optional<Integer> firstUnderImports(Layout before, Layout after, List<String> toRun) {
+        if (!imports(before, after).equals(imports(after, before))) {
+            return Optional.of(0);
+        }
+        return toRun.stream()
+                .findFirst()
+                .map(after::place)
+                .filter(first -> after.rows().subList(first, after.rows().size()).stream()
+                        .anyMatch(row -> row.source().hasImport()));
+    }
+
+    /** The imports of a page, each with the rows above it that the other page has too. */
+    private static List<List<String>> imports(Layout page, Layout other) {
+        List<List<String>> found = new ArrayList<>();
+        List<String> above = new ArrayList<>();
+        for (PageRow row : page.rows()) {
+            if (row.source().hasImport()) {
+                List<String> standing = new ArrayList<>(above);
+                standing.add(row.source().text());
+                found.add(standing);
+            }
+            if (other.has(row.id())) {
+                above.add(row.id());
             }
         }
-        if (before.rows().stream().anyMatch(row -> row.source().hasImport() && !sameAfter(row, after))) {
-            first = 0;
-        }
-        Set<String> found = new LinkedHashSet<>();
-        after.rows().subList(first, after.rows().size()).forEach(row -> found.add(row.id()));
         return found;
     }
 
-    private static boolean sameAfter(PageRow row, Layout after) {
-        return after.has(row.id())
-                && after.row(row.id()).source().text().equals(row.source().text());
+    private static List<String> ids(Layout page) {
+        return page.rows().stream().map(PageRow::id).toList();
+    }
+
+    private static String text(Layout page, String id) {
+        return page.row(id).source().text();
     }
 
     private static List<String> inOrder(Layout page, Set<String> ids) {

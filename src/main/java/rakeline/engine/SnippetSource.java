@@ -13,6 +13,7 @@ import java.util.Set;
  * @param assigns the variables outside itself that it assigns
  * @param control the dial or picker that it declares
  * @param fault why it must not run
+ * @param parsed false: it is no Java, and running it tells what is wrong
  */
 public record SnippetSource(
         int offset,
@@ -21,7 +22,8 @@ public record SnippetSource(
         Set<String> uses,
         Set<String> assigns,
         Optional<Declared> control,
-        Optional<Fault> fault) {
+        Optional<Fault> fault,
+        boolean parsed) {
 
     /** A dial or picker as written: its ends where they are plain numbers, else NaN. */
     public record Declared(String name, boolean isDial, double min, double max) {}

@@ -75,6 +75,7 @@ final class Bench {
             case ROW -> beginRow();
             case DIAL -> surroundings.setDial(in.text(), in.real());
             case PICK -> surroundings.setPick(in.text(), in.text());
+            case RACK -> surroundings.setRack(in.texts());
             case RELEASE -> release(in.text(), in.text());
             case INVOKE -> invoke(in.text(), in.text(), in.text(), in.flag());
             case SHOW -> show(in.text(), in.text());

@@ -99,7 +99,7 @@ final class Evaluator implements AutoCloseable {
     Run run(PageRow row, Layout page, Duration limit) {
         Printed printed = new Printed();
         forget(row.id());
-        CompileErrors errors = new CompileErrors(row.source(), page.names());
+        CompileErrors errors = new CompileErrors(row.source(), page.namesFor(row.id()));
         RowRun run = new RowRun(row, shell, control, places, errors, tally(row, page, limit, printed), printed);
         Run done = run.go();
         recordings.put(row.id(), run.recording().compiledAgainst(versionsNeeded(row, page)));
@@ -142,6 +142,11 @@ final class Evaluator implements AutoCloseable {
     /** Tells the worker where dials and pickers stand; one that is gone is told when it is replaced. */
     void tell(Values values, Set<String> names) {
         control.tell(values, names);
+    }
+
+    /** Tells the worker the page's rack. */
+    void tellRack(Values values) {
+        control.tellRack(values);
     }
 
     /** Closes JShell and ends the worker. */

@@ -1,11 +1,8 @@
 package rakeline.engine.jshell;
 
-import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
@@ -14,11 +11,9 @@ import rakeline.engine.Layout;
 import rakeline.engine.Outcome;
 import rakeline.engine.PageRow;
 import rakeline.engine.Planner;
-import rakeline.engine.RowSource;
 import rakeline.engine.Session;
 import rakeline.engine.SnippetSource;
 import rakeline.engine.State;
-import rakeline.worksheet.Row;
 import rakeline.worksheet.Worksheet;
 
 /** A page being run: what is to run, and how each row stands. Belongs to the session's thread. */
@@ -31,7 +26,7 @@ final class PageRun {
     private final Set<String> pending = new HashSet<>();
     private final Set<String> forced = new HashSet<>();
     private final Set<String> deadly = new HashSet<>();
-    private final Map<String, RowSource> sources = new HashMap<>();
+    private final PageReader reader;
     private Layout page = Layout.of(List.of());
     private int done;
     private volatile Optional<PageRow> running = Optional.empty();
@@ -42,6 +37,7 @@ final class PageRun {
         this.values = values;
         this.listener = listener;
         this.outcomes = new Outcomes(listener);
+        this.reader = new PageReader(runner::read);
     }
 
     /** The row that runs now; any thread may ask. */
@@ -59,16 +55,41 @@ final class PageRun {
 
     void show(Worksheet worksheet) {
         Layout before = page;
-        page = layout(worksheet);
+        page = reader.read(worksheet);
         pending.removeIf(id -> !page.has(id));
         outcomes.show(page);
-        List<String> changed = Planner.changed(before, page, this::changing);
-        Set<String> rewritten = new HashSet<>(changed);
-        rewritten.removeIf(id -> before.has(id) && text(before, id).equals(text(page, id)));
+        Planner.Changes changes = Planner.changes(before, page, this::changing);
         runner.evaluator().forget(gone(before));
-        plan(changed, rewritten);
+        plan(changes.toRun(), changes.fromSource());
+        plan(guessing(before), Set.of());
         move(values.take(worksheet));
+        rack(worksheet.rack());
         plan(leftOver(), Set.of());
+    }
+
+    /** Rows that did not compile, where the names that could have been meant are now others. */
+    private List<String> guessing(Layout before) {
+        Set<String> rows = new HashSet<>();
+        for (PageRow row : page.rows()) {
+            String id = row.id();
+            boolean failed =
+                    outcomes.state(id) == State.FAILED && !runner.evaluator().canRepeat(id);
+            if (failed && before.has(id) && !before.namesFor(id).equals(page.namesFor(id))) {
+                rows.add(id);
+            }
+        }
+        return Planner.downstream(page, rows, this::changing);
+    }
+
+    /** The rack is what {@code bikes()} gives. */
+    private void rack(List<String> paths) {
+        if (values.rack(paths)) {
+            runner.tellRack();
+            Set<String> asking = ids(page.rows().stream()
+                    .filter(row -> row.source().uses().contains("bikes()"))
+                    .toList());
+            plan(Planner.downstream(page, asking, this::changing), Set.of());
+        }
     }
 
     void dial(String name, double value) {
@@ -295,21 +316,5 @@ final class PageRun {
         Set<String> ids = new LinkedHashSet<>();
         rows.forEach(row -> ids.add(row.id()));
         return ids;
-    }
-
-    private static String text(Layout layout, String id) {
-        return layout.row(id).source().text();
-    }
-
-    private Layout layout(Worksheet worksheet) {
-        List<PageRow> rows = new ArrayList<>();
-        for (int i = 0; i < worksheet.rows().size(); i++) {
-            if (worksheet.rows().get(i) instanceof Row.Snippet snippet) {
-                RowSource source = sources.computeIfAbsent(snippet.text(), runner::read);
-                rows.add(new PageRow(i + 1, snippet, source));
-            }
-        }
-        sources.keySet().retainAll(rows.stream().map(row -> row.row().text()).toList());
-        return Layout.of(rows);
     }
 }

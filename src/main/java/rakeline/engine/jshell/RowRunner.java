@@ -85,6 +85,11 @@ final class RowRunner implements AutoCloseable {
         evaluator.tell(values, names);
     }
 
+    /** Tells the worker the page's rack. */
+    void tellRack() {
+        evaluator.tellRack(values);
+    }
+
     /** Whether this is the worker in force. */
     boolean uses(Worker worker) {
         return evaluator.worker() == worker;
@@ -113,7 +118,7 @@ final class RowRunner implements AutoCloseable {
         standby.replenish();
         CompletableFuture<Void> unused = worker.ended().thenRun(() -> ended.accept(worker));
         try {
-            values.tell(values.names(), worker);
+            values.tellAll(worker);
             return worker;
         } catch (Worker.Lost e) {
             return freshWorker();

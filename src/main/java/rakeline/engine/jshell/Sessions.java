@@ -2,7 +2,9 @@ package rakeline.engine.jshell;
 
 import java.util.Optional;
 import java.util.stream.Stream;
+import rakeline.engine.Inspection;
 import rakeline.engine.Session;
+import rakeline.worksheet.Worksheet;
 
 /** Opens sessions. */
 public final class Sessions {
@@ -11,6 +13,13 @@ public final class Sessions {
     /** Opens a session; its worker starts in the background. */
     public static Session open(Session.Settings settings) {
         return new JShellSession(settings, new WorkerLauncher(settings));
+    }
+
+    /** Tells from the page's source, without running anything, what cannot run and which dials there are. */
+    public static Inspection inspect(Worksheet page) {
+        try (Inspector inspector = new Inspector()) {
+            return inspector.inspect(page);
+        }
     }
 
     /**

@@ -123,10 +123,20 @@ final class Showing {
 
     private static String words(Object value) {
         try {
-            return String.valueOf(value);
+            String words = String.valueOf(value);
+            return value != null && words.equals(identity(value)) ? described(value.getClass()) : words;
         } catch (RuntimeException e) {
             return "a " + value.getClass().getSimpleName() + " whose toString() throws "
                     + e.getClass().getSimpleName();
         }
+    }
+
+    /** What an object says that has no words of its own; its number differs from run to run. */
+    private static String identity(Object value) {
+        return value.getClass().getName() + "@" + Integer.toHexString(value.hashCode());
+    }
+
+    private static String described(Class<?> type) {
+        return type.isSynthetic() ? "a function" : "a " + type.getSimpleName();
     }
 }

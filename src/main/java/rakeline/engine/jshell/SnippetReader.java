@@ -48,7 +48,7 @@ final class SnippetReader {
         top.forEach(scan::scanTop);
         Optional<SnippetSource.Declared> control = top.size() == 1 ? control(top.get(0)) : Optional.empty();
         return new SnippetSource(
-                offset, wrapped.text(), defines(top), scan.uses(), scan.assigns(), control, fault(scan, control));
+                offset, wrapped.text(), defines(top), scan.uses(), scan.assigns(), control, fault(scan, control), true);
     }
 
     private List<Tree> topLevel() {

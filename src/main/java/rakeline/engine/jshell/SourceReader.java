@@ -100,7 +100,7 @@ final class SourceReader {
     /** What does not parse defines and uses nothing; running it tells what is wrong. */
     private static SnippetSource unparsed(Wrapped piece) {
         return new SnippetSource(
-                piece.offset(), piece.text(), List.of(), Set.of(), Set.of(), Optional.empty(), Optional.empty());
+                piece.offset(), piece.text(), List.of(), Set.of(), Set.of(), Optional.empty(), Optional.empty(), false);
     }
 
     /** What is put around a snippet so that it can be parsed, in the order in which it is tried. */

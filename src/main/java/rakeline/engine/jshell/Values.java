@@ -2,15 +2,17 @@ package rakeline.engine.jshell;
 
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
 import rakeline.worksheet.Worksheet;
 
-/** What dials and pickers stand at, as stored in the page or moved since. */
+/** What dials and pickers stand at, as stored in the page or moved since, and the page's rack. */
 final class Values {
     private final Map<String, Double> dials = new HashMap<>();
     private final Map<String, String> picks = new HashMap<>();
+    private List<String> rack = List.of();
 
     /** Takes the page's values; returns the names whose value is now another. */
     Set<String> take(Worksheet page) {
@@ -31,6 +33,25 @@ final class Values {
         return !Objects.equals(picks.put(name, path), path);
     }
 
+    /** Takes the page's rack; false: it is the one before. */
+    boolean rack(List<String> paths) {
+        boolean other = !rack.equals(paths);
+        rack = List.copyOf(paths);
+        return other;
+    }
+
+    void tellRack(Worker worker) throws Worker.Lost {
+        worker.tell(Wire.Kind.RACK, out -> out.texts(rack));
+    }
+
+    /** Tells a worker that has been told nothing. */
+    void tellAll(Worker worker) throws Worker.Lost {
+        Set<String> names = new HashSet<>(dials.keySet());
+        names.addAll(picks.keySet());
+        tell(names, worker);
+        tellRack(worker);
+    }
+
     /** Tells a worker where the named dials and pickers stand. */
     void tell(Set<String> names, Worker worker) throws Worker.Lost {
         for (String name : names) {
@@ -39,13 +60,6 @@ final class Values {
             worker.tell(Wire.Kind.DIAL, out -> out.text(name).real(value));
             worker.tell(Wire.Kind.PICK, out -> out.text(name).text(path));
         }
-    }
-
-    /** The names of all dials and pickers that have a value stored. */
-    Set<String> names() {
-        Set<String> names = new HashSet<>(dials.keySet());
-        names.addAll(picks.keySet());
-        return names;
     }
 
     private static <T> Set<String> differing(Map<String, T> before, Map<String, T> after) {

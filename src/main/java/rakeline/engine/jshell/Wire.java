@@ -40,6 +40,8 @@ final class Wire implements Closeable {
         DIAL('d'),
         /** Host: the path that a picker stands at. */
         PICK('p'),
+        /** Host: paths of the bikes on the page's rack. */
+        RACK('k'),
         /** Worker: text that a row prints. */
         PRINTED('t'),
         /** Worker: more was printed than is kept. */

@@ -107,6 +107,11 @@ final class WorkerControl implements ExecutionControl {
         telling(() -> values.tell(names, worker()));
     }
 
+    /** Tells the worker the page's rack. */
+    void tellRack(Values values) {
+        telling(() -> values.tellRack(worker()));
+    }
+
     void closeWorker() {
         worker.ifPresent(Worker::close);
     }

@@ -1,6 +1,7 @@
 package rakeline.engine.jshell;
 
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import rakeline.catalogue.Roots;
@@ -16,6 +17,7 @@ final class WorkerSurroundings implements Surroundings {
     private final Map<String, Double> dials = new HashMap<>();
     private final Map<String, String> picks = new HashMap<>();
     private Roots roots = Roots.bundled();
+    private List<String> rack = List.of();
     private String declaring = "";
     private Optional<Control> declared = Optional.empty();
     private String notice = "";
@@ -32,6 +34,15 @@ final class WorkerSurroundings implements Surroundings {
     /** Empty: none is stored. */
     void setPick(String name, String path) {
         picks.put(name, path);
+    }
+
+    void setRack(List<String> paths) {
+        rack = List.copyOf(paths);
+    }
+
+    @Override
+    public List<String> rack() {
+        return rack;
     }
 
     /** Says which variable the next snippet initialises with a dial or picker; empty for none. */
