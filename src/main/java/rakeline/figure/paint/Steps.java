@@ -8,6 +8,8 @@ import rakeline.quantity.Range;
 
 /** A chart's steps as a view sees them. */
 final class Steps {
+    private static final double NARROWEST = 1e-6;
+
     private final Numbers all;
     private final Range range;
     private final int[] inView;
@@ -21,7 +23,15 @@ final class Steps {
     }
 
     static Steps of(Chart chart, View view) {
-        return new Steps(chart.steps(), view.isZoomed() ? view.x() : whole(chart));
+        Range whole = whole(chart);
+        return new Steps(chart.steps(), view.isZoomed() ? zoomed(whole, view.x()) : whole);
+    }
+
+    /** The part of the window that has steps; the whole where it is none, or too narrow to be told apart. */
+    private static Range zoomed(Range whole, Range window) {
+        double from = Math.max(whole.from(), window.from());
+        double to = Math.min(whole.to(), window.to());
+        return to - from > NARROWEST * (whole.to() - whole.from()) ? new Range(from, to) : whole;
     }
 
     /** The window on x. */
