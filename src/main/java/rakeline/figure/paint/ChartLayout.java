@@ -4,7 +4,7 @@ import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
+import java.util.function.ToDoubleFunction;
 import rakeline.figure.Chart;
 import rakeline.figure.Chart.Panel;
 import rakeline.quantity.Numbers;
@@ -42,8 +42,8 @@ record ChartLayout(
         List<Scale> scales = chart.panels().stream()
                 .map(panel -> Scale.of(panel, PanelRange.of(panel, steps, chart.here()), height))
                 .toList();
-        double left = Math.ceil(body.getX() + widest(scales.stream().map(Scale::tickWidth)) + TICK_GAP);
-        double right = Math.floor(body.getMaxX() - widest(labels.stream().map(PanelLabel::width)) - LABEL_GAP);
+        double left = Math.ceil(body.getX() + widest(scales, Scale::tickWidth) + TICK_GAP);
+        double right = Math.floor(body.getMaxX() - widest(labels, PanelLabel::width) - LABEL_GAP);
         Rectangle2D data = new Rectangle2D.Double(left, top, right - left, bottom - top);
         return new ChartLayout(
                 body.getWidth(),
@@ -68,8 +68,8 @@ record ChartLayout(
         }
     }
 
-    private static double widest(Stream<Double> widths) {
-        return widths.mapToDouble(Double::doubleValue).max().orElse(0);
+    private static <T> double widest(List<T> all, ToDoubleFunction<T> width) {
+        return all.stream().mapToDouble(width).max().orElse(0);
     }
 
     /** The height that a chart wants: each panel as high as its label needs, and no lower than the least. */
