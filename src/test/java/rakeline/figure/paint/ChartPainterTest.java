@@ -134,6 +134,32 @@ class ChartPainterTest {
     }
 
     @Test
+    void manyLimitsAreAllNamedBeneath() {
+        Chart crowded = Samples.sweep(
+                51,
+                List.of(Samples.TRAIL
+                        .limit(60, "first", "one source")
+                        .limit(60.2, "second", "another")
+                        .limit(60.4, "third", "")));
+        assertThat(words(crowded, View.WHOLE))
+                .contains(
+                        "Trail 60 mm, first: one source.", "Trail 60.2 mm, second: another.", "Trail 60.4 mm, third.");
+    }
+
+    @Test
+    void aZoomBeyondTheStepsEndsWithThem() {
+        ChartPainter painter = painter(Samples.sweep());
+        View view = View.WHOLE.zoomed(60, 71);
+        double left = painter.dataArea(AREA, view).getX();
+        assertThat(painter.valueAt(AREA, view, left)).isEqualTo(69);
+    }
+
+    @Test
+    void aChartWithoutStepsSaysSo() {
+        assertThat(words(Samples.sweep(0, List.of(Samples.TRAIL)), View.WHOLE)).contains("There are no steps to show.");
+    }
+
+    @Test
     void aGapIsExplainedBeneath() {
         assertThat(words(Samples.held(), View.WHOLE))
                 .contains("No value from 73.3° to 74.0°: no fork offset within 42..60 gives a trail of 58 mm.");
