@@ -4,12 +4,16 @@ import java.util.OptionalDouble;
 import java.util.function.DoubleUnaryOperator;
 import org.hipparchus.analysis.solvers.AllowedSolution;
 import org.hipparchus.analysis.solvers.BracketingNthOrderBrentSolver;
+import org.hipparchus.exception.MathIllegalStateException;
 import rakeline.quantity.Range;
 
 /** The root of a function that lies nearest to a guess; where the function has no value it returns NaN. */
 final class NearestRoot {
     private static final double GROWTH = 1.5;
     private static final int EVALUATIONS = 200;
+
+    /** What is left at a root is below this share of the change across it; more is a jump. */
+    private static final double JUMP = 1e-6;
 
     private final DoubleUnaryOperator function;
     private final Range range;
@@ -42,11 +46,19 @@ final class NearestRoot {
         for (double step = firstStep; up.isOpen() || down.isOpen(); step *= GROWTH) {
             up = next(up, step);
             down = next(down, -step);
-            if (up.isCrossed() || down.isCrossed()) {
-                return OptionalDouble.of(root(up.isCrossed() ? up : down));
+            OptionalDouble root = nearer(middle, root(up), root(down));
+            if (root.isPresent()) {
+                return root;
             }
         }
         return OptionalDouble.empty();
+    }
+
+    private static OptionalDouble nearer(double middle, OptionalDouble above, OptionalDouble below) {
+        if (above.isEmpty() || below.isEmpty()) {
+            return above.isPresent() ? above : below;
+        }
+        return above.getAsDouble() - middle <= middle - below.getAsDouble() ? above : below;
     }
 
     private Stretch next(Stretch stretch, double step) {
@@ -58,16 +70,30 @@ final class NearestRoot {
         return new Stretch(stretch.next, stretch.atNext, next, function.applyAsDouble(next), stretch.end);
     }
 
-    private double root(Stretch stretch) {
-        if (stretch.atNext == 0) {
-            return stretch.next;
+    /** The root that was crossed; none where nothing was, or where the function only jumps over zero. */
+    private OptionalDouble root(Stretch stretch) {
+        if (!stretch.isCrossed()) {
+            return OptionalDouble.empty();
         }
-        return solver.solve(
-                EVALUATIONS,
-                function::applyAsDouble,
-                Math.min(stretch.last, stretch.next),
-                Math.max(stretch.last, stretch.next),
-                AllowedSolution.ANY_SIDE);
+        double root = stretch.atNext == 0 ? stretch.next : solved(stretch);
+        double left = Math.abs(function.applyAsDouble(root));
+        return left <= JUMP * Math.max(1, Math.abs(stretch.atNext - stretch.atLast))
+                ? OptionalDouble.of(root)
+                : OptionalDouble.empty();
+    }
+
+    private double solved(Stretch stretch) {
+        try {
+            return solver.solve(
+                    EVALUATIONS,
+                    function::applyAsDouble,
+                    Math.min(stretch.last, stretch.next),
+                    Math.max(stretch.last, stretch.next),
+                    AllowedSolution.ANY_SIDE);
+        } catch (MathIllegalStateException e) {
+            // the function has no value on the way, or jumps: what was crossed is no root
+            return Double.NaN;
+        }
     }
 
     /** The last step of the walk to one side, and where that side ends. */
