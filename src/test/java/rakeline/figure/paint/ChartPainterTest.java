@@ -140,7 +140,8 @@ class ChartPainterTest {
                 List.of(Samples.TRAIL
                         .limit(60, "first", "one source")
                         .limit(60.2, "second", "another")
-                        .limit(60.4, "third", "")));
+                        .limit(60.4, "third", "")
+                        .declared()));
         assertThat(words(crowded, View.WHOLE))
                 .contains(
                         "Trail 60 mm, first: one source.", "Trail 60.2 mm, second: another.", "Trail 60.4 mm, third.");
