@@ -137,7 +137,7 @@ class ChartPainterTest {
     void manyLimitsAreAllNamedBeneath() {
         Chart crowded = Samples.sweep(
                 51,
-                List.of(Samples.TRAIL
+                List.of(Samples.limitedTrail()
                         .limit(60, "first", "one source")
                         .limit(60.2, "second", "another")
                         .limit(60.4, "third", "")
