@@ -161,7 +161,7 @@ class MeasuresTest {
         Map<String, Double> numbers = new java.util.HashMap<>();
         Inputs.all().stream()
                 .filter(Bikes.whole()::has)
-                .filter(input -> input != Inputs.BAR_REACH && input != Inputs.BAR_DROP)
+                .filter(input -> !input.equals(Inputs.BAR_REACH) && !input.equals(Inputs.BAR_DROP))
                 .forEach(input -> numbers.put(input.key(), Bikes.whole().get(input)));
         return numbers;
     }
