@@ -1,0 +1,49 @@
+package rakeline.shell;
+
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.function.Function;
+import javax.swing.SwingUtilities;
+import rakeline.desk.Kept;
+import rakeline.desk.Memory;
+import rakeline.desk.Places;
+import rakeline.desk.Preferences;
+import rakeline.desk.Recents;
+import rakeline.desk.SafeFile;
+import rakeline.engine.Session;
+import rakeline.shell.page.Bench;
+
+/** Opens the window. */
+public final class Shell {
+    private Shell() {}
+
+    /**
+     * Opens the window on a file, or on the welcome page. May be called on any thread but the event thread, on which the
+     * window is then built.
+     *
+     * @param sessions starts a session for a page; it is called off the event thread
+     * @param places where preferences and recent files are kept
+     */
+    public static void open(
+            Optional<Path> file, Function<Session.Settings, Session> sessions, Places places) {
+        SafeFile disk = SafeFile.onDisk();
+        Kept<Preferences> preferences = Memory.preferences(disk, places);
+        Kept<Recents> recents = Memory.recents(disk, places);
+        Kept.Recalled<Preferences> preferred = preferences.recall();
+        Kept.Recalled<Recents> opened = recents.recall();
+        SwingUtilities.invokeLater(() -> {
+            Background background = new Background();
+            Window window = new Window(
+                    new Bench(sessions),
+                    new Taste(preferences, background, preferred.value()),
+                    new Recent(recents, background, opened.value()),
+                    background,
+                    (bench, questions, used) -> new Filing(bench, disk, places, background, questions, used));
+            Stage.set(window.frame());
+            file.ifPresentOrElse(window::open, window::openWelcome);
+            Optional.of(preferred.said() + opened.said())
+                    .filter(said -> !said.isEmpty())
+                    .ifPresent(said -> window.bench().notice(said));
+        });
+    }
+}
