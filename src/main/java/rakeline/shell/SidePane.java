@@ -63,7 +63,7 @@ final class SidePane extends JPanel implements Bench.View {
         wanted.keySet().forEach(kind -> {
             FigureView view = new FigureView(look);
             views.put(kind, view);
-            pile.add(Words.line(kind, look.strong(), look.ink()));
+            pile.add(Words.line(kind, look.softStrong(), look.soft()));
             pile.add(view);
         });
         if (wanted.isEmpty()) {

@@ -26,10 +26,7 @@ final class TitleBar extends JPanel implements Bench.View {
     TitleBar(Look look, Bench bench, Runnable toggleShelf) {
         super(new MigLayout(
                 "insets " + look.space(2) + " " + look.space(4) + " " + look.space(2) + " " + look.space(4)
-                        + ", gap 0, hidemode 3, fillx",
-                "[]" + look.space(3) + "[grow, shrinkprio 200]" + look.space(4) + "[]" + look.space(2) + "[]"
-                        + look.space(4) + "[][]",
-                "[]"));
+                        + ", gap 0, hidemode 3, fillx, nogrid"));
         title = Words.line("", look.title(), look.ink());
         about = Words.line("", look.softText(), look.soft());
         shelf = segment("Shelf", look, toggleShelf);
@@ -44,19 +41,27 @@ final class TitleBar extends JPanel implements Bench.View {
         views.add(read);
         setBackground(look.paper());
         setBorder(look.line(0, 0, 1, 0));
-        add(shelf);
-        add(names(look), "growx, wmin " + look.px(120));
-        add(runAll);
-        add(stop);
-        add(write);
-        add(read);
+        add(shelf, "gapright " + look.space(3));
+        add(names(look), "growx, pushx, wmin " + look.px(120));
+        add(runAll, "gapleft " + look.space(4));
+        add(stop, "gapleft " + look.space(2));
+        add(views(), "gapleft " + look.space(4));
+    }
+
+    /** Two keys in one, side by side. */
+    private JPanel views() {
+        JPanel views = new JPanel(new MigLayout("insets 0, gap 0"));
+        views.setOpaque(false);
+        views.add(write, "sg view");
+        views.add(read, "sg view");
+        return views;
     }
 
     private JPanel names(Look look) {
-        JPanel names = new JPanel(new MigLayout("insets 0, gap " + look.space(3) + ", nogrid"));
+        JPanel names = new JPanel(new MigLayout("insets 0, fillx, nogrid, gap " + look.space(3)));
         names.setOpaque(false);
         names.add(title, "aligny baseline, shrinkprio 200, wmin 0");
-        names.add(about, "aligny baseline, shrinkprio 100, wmin 0");
+        names.add(about, "gapleft " + look.space(2) + ", aligny baseline, shrinkprio 100, wmin 0");
         return names;
     }
 

@@ -41,6 +41,11 @@ public final class Window {
         frame.setMinimumSize(new Dimension(800, 560));
         frame.addWindowListener(new WindowAdapter() {
             @Override
+            public void windowOpened(WindowEvent event) {
+                face.ledger().requestFocusInWindow();
+            }
+
+            @Override
             public void windowClosing(WindowEvent event) {
                 close();
             }
@@ -109,6 +114,7 @@ public final class Window {
         bench.watch(this::showTitle);
         frame.setJMenuBar(MenuLine.of(deeds, look));
         frame.setContentPane(face);
+        face.ledger().leaveText();
         frame.revalidate();
         frame.repaint();
     }

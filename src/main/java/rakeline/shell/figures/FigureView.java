@@ -7,9 +7,11 @@ import java.awt.Graphics2D;
 import java.awt.geom.Rectangle2D;
 import java.awt.image.BufferedImage;
 import java.util.Optional;
-import javax.swing.JComponent;
+import javax.swing.JPanel;
 import rakeline.figure.Chart;
+import rakeline.figure.Drawing;
 import rakeline.figure.Figure;
+import rakeline.figure.Table;
 import rakeline.figure.paint.ChartPainter;
 import rakeline.figure.paint.FigurePainter;
 import rakeline.figure.paint.View;
@@ -17,7 +19,12 @@ import rakeline.shell.look.Heights;
 import rakeline.shell.look.Look;
 
 /** A figure on the window. A chart can be zoomed and read off, by pointer and by keys. */
-public final class FigureView extends JComponent implements Heights.Flowing {
+public final class FigureView extends JPanel implements Heights.Flowing {
+    /** What a painter leaves free around a figure, in pixels at scale 1. */
+    private static final double MARGIN = 8;
+
+    private static final int TALLEST_DRAWING = 420;
+
     private final transient Look look;
     private transient Optional<Figure> figure = Optional.empty();
     private transient Optional<FigurePainter> painter = Optional.empty();
@@ -27,7 +34,9 @@ public final class FigureView extends JComponent implements Heights.Flowing {
     private int measuredHeight;
 
     public FigureView(Look look) {
+        super(null);
         this.look = look;
+        setOpaque(false);
         ChartHand hand = new ChartHand(this);
         addMouseListener(hand);
         addMouseMotionListener(hand);
@@ -60,7 +69,7 @@ public final class FigureView extends JComponent implements Heights.Flowing {
 
     private void describe(Figure next) {
         boolean chart = next instanceof Chart;
-        String kind = chart ? "Chart" : next instanceof rakeline.figure.Table ? "Table" : "Drawing";
+        String kind = chart ? "Chart" : next instanceof Table ? "Table" : "Drawing";
         getAccessibleContext().setAccessibleName(next.title().isEmpty() ? kind : kind + ": " + next.title());
         setCursor(Cursor.getPredefinedCursor(chart ? Cursor.CROSSHAIR_CURSOR : Cursor.DEFAULT_CURSOR));
     }
@@ -83,8 +92,14 @@ public final class FigureView extends JComponent implements Heights.Flowing {
         return painter.filter(ChartPainter.class::isInstance).map(ChartPainter.class::cast);
     }
 
+    /** Where the painter draws: its margin lies outside, so that the figure lines up with the text around it. */
     Rectangle2D area() {
-        return new Rectangle2D.Double(0, 0, getWidth(), getHeight());
+        double margin = margin();
+        return new Rectangle2D.Double(-margin, -margin, getWidth() + 2 * margin, getHeight() + 2 * margin);
+    }
+
+    private double margin() {
+        return MARGIN * look.scale();
     }
 
     /** Looks at another part, or points at another step. */
@@ -109,9 +124,16 @@ public final class FigureView extends JComponent implements Heights.Flowing {
     public int heightFor(int width) {
         if (width != measuredWidth) {
             measuredWidth = width;
-            measuredHeight = painter.map(some -> some.preferredSize(width).height).orElse(0);
+            measuredHeight = painter.map(some -> wantedHeight(some, width)).orElse(0);
         }
         return measuredHeight;
+    }
+
+    /** A drawing fits whatever it is given, so it need not fill a screen. */
+    private int wantedHeight(FigurePainter some, int width) {
+        int height = (int) Math.ceil(some.preferredSize(width + 2 * margin()).height - 2 * margin());
+        boolean drawing = figure.filter(Drawing.class::isInstance).isPresent();
+        return drawing ? Math.min(height, look.px(TALLEST_DRAWING)) : height;
     }
 
     @Override

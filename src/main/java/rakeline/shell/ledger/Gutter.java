@@ -24,7 +24,8 @@ final class Gutter extends Pile {
     }
 
     void show(Standing standing) {
-        name.setText(standing.name().isEmpty() ? " " : standing.name());
+        name.setText(standing.name());
+        name.setVisible(!standing.name().isEmpty());
         name.setToolTipText(standing.name().isEmpty() ? null : standing.name());
         state.setText(standing.state().words());
     }

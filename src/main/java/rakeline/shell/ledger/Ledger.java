@@ -33,6 +33,7 @@ public final class Ledger extends JPanel implements Scrollable, Bench.View {
         this.look = look;
         this.bench = bench;
         setBackground(look.paper());
+        setFocusable(true);
         getAccessibleContext().setAccessibleName("Page");
     }
 

@@ -4,6 +4,9 @@ import java.awt.Font;
 import javax.swing.text.AttributeSet;
 import javax.swing.text.BadLocationException;
 import javax.swing.text.DefaultStyledDocument;
+import javax.swing.text.MutableAttributeSet;
+import javax.swing.text.SimpleAttributeSet;
+import javax.swing.text.StyleConstants;
 
 /** A document whose letters carry their font itself, not the name of one that the platform may lack. */
 final class NoteDocument extends DefaultStyledDocument {
@@ -12,7 +15,7 @@ final class NoteDocument extends DefaultStyledDocument {
 
     @Override
     public Font getFont(AttributeSet attributes) {
-        boolean italic = javax.swing.text.StyleConstants.isItalic(attributes);
+        boolean italic = StyleConstants.isItalic(attributes);
         if (attributes.getAttribute(FONT) instanceof Font font) {
             return italic ? font.deriveFont(Font.ITALIC) : font;
         }
@@ -27,8 +30,14 @@ final class NoteDocument extends DefaultStyledDocument {
         }
     }
 
-    /** Takes the last letter away, if it is a line end. */
-    void trim() {
+    /** Ends the last paragraph and begins another. */
+    void endParagraph(AttributeSet paragraph) {
+        setParagraphAttributes(getLength(), 0, paragraph, true);
+        append("\n", SimpleAttributeSet.EMPTY);
+    }
+
+    /** Takes the last line end away, and the room below the last paragraph. */
+    void endNote() {
         try {
             if (getLength() > 0 && getText(getLength() - 1, 1).equals("\n")) {
                 remove(getLength() - 1, 1);
@@ -36,5 +45,8 @@ final class NoteDocument extends DefaultStyledDocument {
         } catch (BadLocationException e) {
             throw new IllegalStateException("The last letter of a document is in it.", e);
         }
+        MutableAttributeSet close = new SimpleAttributeSet();
+        StyleConstants.setSpaceBelow(close, 0);
+        setParagraphAttributes(getLength(), 0, close, false);
     }
 }

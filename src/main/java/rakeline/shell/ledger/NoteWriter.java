@@ -54,7 +54,7 @@ final class NoteWriter extends AbstractVisitor {
         writer.setFont(look.body());
         StyleConstants.setForeground(writer.style, look.ink());
         PARSER.parse(commonMark).accept(writer);
-        writer.document.trim();
+        writer.document.endNote();
         return writer.document;
     }
 
@@ -185,19 +185,21 @@ final class NoteWriter extends AbstractVisitor {
 
     /** Ends a paragraph: its indent, its lines' distance and the room below it. */
     private void endBlock(int unitsBelow) {
-        int end = document.getLength();
+        document.endParagraph(paragraph(unitsBelow));
+    }
+
+    private MutableAttributeSet paragraph(int unitsBelow) {
         MutableAttributeSet paragraph = new SimpleAttributeSet();
         StyleConstants.setLineSpacing(paragraph, 0.18f);
         StyleConstants.setSpaceBelow(paragraph, look.space(unitsBelow));
         StyleConstants.setLeftIndent(paragraph, look.space(5 * depth));
         StyleConstants.setFirstLineIndent(paragraph, -look.space(depth == 0 ? 0 : 5));
         StyleConstants.setTabSet(paragraph, tabs());
-        document.setParagraphAttributes(end, 0, paragraph, false);
-        put("\n");
+        return paragraph;
     }
 
     private TabSet tabs() {
-        return new TabSet(new TabStop[] {new TabStop(look.space(5 * Math.max(1, depth)))});
+        return new TabSet(new TabStop[] {new TabStop(0)});
     }
 
     private void deeper(Runnable content) {

@@ -53,6 +53,9 @@ public final class Theme {
         all.put("Slider.trackValueColor", Look.hex(look.accent()));
         all.put("Slider.thumbColor", Look.hex(look.card()));
         all.put("Slider.thumbBorderColor", Look.hex(look.accent()));
+        all.put("ScrollBar.thumb", Look.hex(look.hairline()));
+        all.put("ScrollBar.hoverThumbColor", Look.hex(look.edge()));
+        all.put("ScrollBar.pressedThumbColor", Look.hex(look.edge()));
         all.put("ScrollBar.track", Look.hex(look.paper()));
         all.put("MenuItem.acceleratorForeground", Look.hex(look.soft()));
         return all;
@@ -68,14 +71,14 @@ public final class Theme {
         all.put("Component.innerFocusWidth", "0");
         all.put("Button.margin", "3,10,3,10");
         all.put("Button.default.boldText", "false");
-        all.put("ScrollBar.width", "12");
+        all.put("ScrollBar.width", Integer.toString(look.px(10)));
         all.put("ScrollBar.showButtons", "false");
         all.put("ScrollBar.thumbArc", Integer.toString(look.px(4)));
         all.put("ScrollBar.thumbInsets", "2,2,2,2");
         all.put("Slider.thumbSize", "14,14");
         all.put("Slider.trackWidth", "3");
         all.put("Slider.focusWidth", "3");
-        all.put("SplitPane.dividerSize", "7");
+        all.put("SplitPaneDivider.style", "plain");
         all.put("Popup.dropShadowPainted", "false");
         return all;
     }
