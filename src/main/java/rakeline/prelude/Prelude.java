@@ -1,8 +1,24 @@
 package rakeline.prelude;
 
+import java.math.BigDecimal;
+import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
+import rakeline.catalogue.BikeFile;
+import rakeline.figure.BikeDrawing;
+import rakeline.figure.Drawing;
+import rakeline.figure.MeasureTable;
+import rakeline.figure.Table;
+import rakeline.geometry.Bike;
+import rakeline.geometry.Geometry;
+import rakeline.geometry.Refit;
+import rakeline.geometry.Setting;
+import rakeline.quantity.Input;
+import rakeline.quantity.Measure;
+import rakeline.quantity.Quantity;
+import rakeline.study.Vocabulary;
 
-/** What a row may call by its bare name. */
+/** What a row may call by its bare name, beside the constants of inputs and measures. */
 public final class Prelude {
     /** The imports in force in every row. */
     public static final List<String> IMPORTS = List.of(
@@ -11,10 +27,23 @@ public final class Prelude {
             "import java.util.stream.*;",
             "import static java.lang.Math.*;",
             "import rakeline.quantity.*;",
+            "import rakeline.geometry.*;",
+            "import rakeline.study.*;",
             "import rakeline.figure.*;",
+            "import rakeline.prelude.*;",
+            "import static rakeline.geometry.Inputs.*;",
+            "import static rakeline.geometry.Measures.*;",
+            "import static rakeline.geometry.ToeMeasures.*;",
             "import static rakeline.prelude.Prelude.*;");
 
+    private static final int DIAL_STEPS = 100;
+
     private Prelude() {}
+
+    /** The bike of a file, looked for in the worksheet's folder, your Rakeline folder and among what is bundled. */
+    public static Bike bike(String path) {
+        return BikeFile.read(Surroundings.current().roots().read(path, BikeFile.SIZE_LIMIT), path);
+    }
 
     /** A dial: a number that a person moves, starting at {@code initial}; only as the whole initialiser of a variable. */
     public static double dial(String label, String unit, double min, double max, double step, double initial) {
@@ -22,8 +51,77 @@ public final class Prelude {
                 .dial(new DialRequest(label, "", unit, min, max, step, initial, Double.NaN, decimalsOf(step)));
     }
 
+    /** A dial bound to an input: label, unit and step from its declaration, starting at the bike's own value. */
+    public static double dial(Input input, Bike bike, double min, double max) {
+        return dial(Setting.of(input), bike, min, max);
+    }
+
+    /** A dial bound to the input with this key. */
+    public static double dial(String key, Bike bike, double min, double max) {
+        return dial(Setting.of(key), bike, min, max);
+    }
+
+    /** Starts a sweep of a bike. */
+    public static Sweeping sweep(Bike bike) {
+        return Sweeping.of(bike);
+    }
+
+    /** Every measure of one bike, or of several side by side. */
+    public static Table measures(Bike... bikes) {
+        return MeasureTable.of(
+                Vocabulary.standard(), Arrays.stream(bikes).map(Geometry::of).toList());
+    }
+
+    /** One measure of a bike by key; NaN where it has no value. */
+    public static double measure(Bike bike, String key) {
+        return Vocabulary.standard().tracked(key).read(Geometry.of(bike)).orNaN();
+    }
+
+    /** One measure of a bike; NaN where it has no value. */
+    public static double measure(Bike bike, Measure<Geometry> measure) {
+        return measure.read(Geometry.of(bike)).orNaN();
+    }
+
+    /** The bike with another fork, wheel or tyre on its frame, which stays rigid and turns until both tyres touch. */
+    public static Bike refit(Bike bike, String key, double value) {
+        return Refit.of(bike, Setting.changes(Map.of(key, value))).bike();
+    }
+
+    /** Side view to scale, of one bike or several laid over each other at BB. */
+    public static Drawing draw(Bike... bikes) {
+        return BikeDrawing.sideView(Arrays.stream(bikes).map(Geometry::of).toList());
+    }
+
+    /** Shoe and turned wheel from above, at a steering angle in degrees. */
+    public static Drawing drawFoot(Bike bike, double steerDeg) {
+        return BikeDrawing.planView(Geometry.of(bike), steerDeg);
+    }
+
+    private static double dial(Setting setting, Bike bike, double min, double max) {
+        Quantity quantity = setting.quantity();
+        double own = setting.valueIn(bike);
+        double initial = Math.min(max, Math.max(min, own));
+        return Surroundings.current()
+                .dial(new DialRequest(
+                        quantity.label(),
+                        quantity.key(),
+                        quantity.unit().symbol(),
+                        min,
+                        max,
+                        stepOf(quantity, max - min),
+                        initial,
+                        own,
+                        quantity.decimals()));
+    }
+
+    /** The last decimal shown, or coarser where that would make too fine a dial. */
+    private static double stepOf(Quantity quantity, double span) {
+        double finest = BigDecimal.ONE.movePointLeft(quantity.decimals()).doubleValue();
+        double coarsest = Math.pow(10, Math.floor(Math.log10(span / DIAL_STEPS)));
+        return Math.max(finest, coarsest);
+    }
+
     private static int decimalsOf(double step) {
-        return Math.max(
-                0, java.math.BigDecimal.valueOf(step).stripTrailingZeros().scale());
+        return Math.max(0, BigDecimal.valueOf(step).stripTrailingZeros().scale());
     }
 }

@@ -1,7 +1,9 @@
 package rakeline.quantity;
 
 import java.util.Arrays;
+import java.util.List;
 import java.util.Map;
+import java.util.function.Predicate;
 
 /** Values of inputs, as given; an input that was not given has none. Never changes. */
 public final class Entries {
@@ -37,6 +39,19 @@ public final class Entries {
         Arrays.fill(changed, bySlot.length, size, Double.NaN);
         changes.forEach((input, value) -> changed[input.slot()] = value);
         return new Entries(changed);
+    }
+
+    /** These entries, completed by the fallbacks of the inputs that apply. */
+    public Entries completed(List<Input> inputs, Predicate<Input> applies) {
+        int size = inputs.stream().mapToInt(input -> input.slot() + 1).reduce(bySlot.length, Math::max);
+        double[] complete = Arrays.copyOf(bySlot, size);
+        Arrays.fill(complete, bySlot.length, size, Double.NaN);
+        for (Input input : inputs) {
+            if (Double.isNaN(complete[input.slot()]) && applies.test(input)) {
+                complete[input.slot()] = input.fallback(this);
+            }
+        }
+        return new Entries(complete);
     }
 
     @Override

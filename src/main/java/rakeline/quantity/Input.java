@@ -1,11 +1,13 @@
 package rakeline.quantity;
 
+import java.util.function.ToDoubleFunction;
+
 /**
  * A number that a file may give.
  *
  * @param slot the place of its value in an {@link Entries}
  */
-public record Input(Quantity quantity, Presence presence, int slot) {
+public record Input(Quantity quantity, Presence presence, int slot) implements Keyed {
     /** Whether a group that is given must hold the key. */
     public sealed interface Presence {
         /** The group is not complete without it. */
@@ -17,8 +19,8 @@ public record Input(Quantity quantity, Presence presence, int slot) {
         /** May be left out; then this value is taken. */
         record Defaulted(double value) implements Presence {}
 
-        /** May be left out; then it follows from others, as said here. */
-        record Derived(String from) implements Presence {}
+        /** May be left out; then it follows from others, which {@code from} names. */
+        record Derived(String from, ToDoubleFunction<Entries> formula) implements Presence {}
     }
 
     public static Presence required() {
@@ -33,10 +35,11 @@ public record Input(Quantity quantity, Presence presence, int slot) {
         return new Presence.Defaulted(value);
     }
 
-    public static Presence derived(String from) {
-        return new Presence.Derived(from);
+    public static Presence derived(String from, ToDoubleFunction<Entries> formula) {
+        return new Presence.Derived(from, formula);
     }
 
+    @Override
     public String key() {
         return quantity.key();
     }
@@ -49,6 +52,25 @@ public record Input(Quantity quantity, Presence presence, int slot) {
     /** The key after its last dot. */
     public String name() {
         return key().substring(key().lastIndexOf('.') + 1);
+    }
+
+    /** The value taken when none is given: NaN where there is none. */
+    double fallback(Entries others) {
+        if (presence instanceof Presence.Defaulted defaulted) {
+            return defaulted.value();
+        }
+        return presence instanceof Presence.Derived derived ? derived.formula().applyAsDouble(others) : Double.NaN;
+    }
+
+    /** Inputs are the same when they have the same key and place. */
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof Input input && slot == input.slot && key().equals(input.key());
+    }
+
+    @Override
+    public int hashCode() {
+        return slot;
     }
 
     @Override

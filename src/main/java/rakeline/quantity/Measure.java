@@ -7,11 +7,12 @@ import java.util.function.Function;
  *
  * @param <S> what is measured
  */
-public record Measure<S>(Quantity quantity, Function<S, Reading> formula) {
+public record Measure<S>(Quantity quantity, Function<S, Reading> formula) implements Keyed {
     public Reading read(S subject) {
         return formula.apply(subject);
     }
 
+    @Override
     public String key() {
         return quantity.key();
     }

@@ -17,9 +17,9 @@ public final class Nearest {
                         .thenComparing(Comparator.naturalOrder()));
     }
 
-    /** As {@code ; did you mean trailMm?}, or empty. */
+    /** The end of a sentence that refuses a word: {@code ; did you mean trailMm?}, or a full stop. */
     public static String hint(String word, Collection<String> known) {
-        return of(word, known).map(near -> "; did you mean " + near + "?").orElse("");
+        return of(word, known).map(near -> "; did you mean " + near + "?").orElse(".");
     }
 
     /** Insertions, deletions and changes of letters, case aside (Wagner and Fischer 1974). */

@@ -37,55 +37,25 @@ public record Quantity(
         }
     }
 
-    public static Quantity of(String key, String label, Unit unit, String definition) {
-        return new Quantity(key, label, "", unit, Range.ANY, 1, Double.NaN, definition, "", List.of(), "");
+    /** Starts a declaration. */
+    public static Draft of(String key, String label, Unit unit, String definition) {
+        return new Draft(key, label, unit, definition);
     }
 
-    public Quantity symbol(String newSymbol) {
+    /** The same quantity under another key and label. */
+    public Quantity named(String newKey, String newLabel) {
         return new Quantity(
-                key, label, newSymbol, unit, accepted, decimals, uncertaintyOrNaN, definition, caution, limits, source);
-    }
-
-    public Quantity within(double from, double to) {
-        return new Quantity(
-                key,
-                label,
+                newKey,
+                newLabel,
                 symbol,
                 unit,
-                new Range(from, to),
+                accepted,
                 decimals,
                 uncertaintyOrNaN,
                 definition,
                 caution,
                 limits,
                 source);
-    }
-
-    public Quantity decimals(int newDecimals) {
-        return new Quantity(
-                key, label, symbol, unit, accepted, newDecimals, uncertaintyOrNaN, definition, caution, limits, source);
-    }
-
-    public Quantity uncertainty(double standardUncertainty) {
-        return new Quantity(
-                key, label, symbol, unit, accepted, decimals, standardUncertainty, definition, caution, limits, source);
-    }
-
-    public Quantity caution(String newCaution) {
-        return new Quantity(
-                key, label, symbol, unit, accepted, decimals, uncertaintyOrNaN, definition, newCaution, limits, source);
-    }
-
-    public Quantity limit(double value, String limitLabel, String limitSource) {
-        List<Limit> more = new ArrayList<>(limits);
-        more.add(new Limit(value, limitLabel, limitSource));
-        return new Quantity(
-                key, label, symbol, unit, accepted, decimals, uncertaintyOrNaN, definition, caution, more, source);
-    }
-
-    public Quantity source(String newSource) {
-        return new Quantity(
-                key, label, symbol, unit, accepted, decimals, uncertaintyOrNaN, definition, caution, limits, newSource);
     }
 
     /** The number alone, with this quantity's decimals; a dash for NaN. */
@@ -114,5 +84,68 @@ public record Quantity(
                     key + " is " + Decimals.shortest(value) + "; accepted is " + accepted + " " + unit.symbol() + ".");
         }
         return value;
+    }
+
+    /** A declaration being written down; what is not said keeps its usual value. */
+    public static final class Draft {
+        private final String key;
+        private final String label;
+        private final Unit unit;
+        private final String definition;
+        private final List<Limit> limits = new ArrayList<>();
+        private String symbol = "";
+        private Range accepted = Range.ANY;
+        private int decimals = 1;
+        private double uncertainty = Double.NaN;
+        private String caution = "";
+        private String source = "";
+
+        private Draft(String key, String label, Unit unit, String definition) {
+            this.key = key;
+            this.label = label;
+            this.unit = unit;
+            this.definition = definition;
+        }
+
+        public Draft symbol(String value) {
+            symbol = value;
+            return this;
+        }
+
+        public Draft within(double from, double to) {
+            accepted = new Range(from, to);
+            return this;
+        }
+
+        public Draft decimals(int value) {
+            decimals = value;
+            return this;
+        }
+
+        /** The default standard uncertainty, in the unit. */
+        public Draft uncertainty(double standardUncertainty) {
+            uncertainty = standardUncertainty;
+            return this;
+        }
+
+        public Draft caution(String value) {
+            caution = value;
+            return this;
+        }
+
+        public Draft limit(double value, String limitLabel, String limitSource) {
+            limits.add(new Limit(value, limitLabel, limitSource));
+            return this;
+        }
+
+        public Draft source(String value) {
+            source = value;
+            return this;
+        }
+
+        public Quantity declared() {
+            return new Quantity(
+                    key, label, symbol, unit, accepted, decimals, uncertainty, definition, caution, limits, source);
+        }
     }
 }

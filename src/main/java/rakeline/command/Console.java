@@ -1,0 +1,56 @@
+package rakeline.command;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.json.JsonMapper;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
+import rakeline.quantity.Refusal;
+
+/**
+ * Where a command writes: data and messages apart, in UTF-8 whatever the platform.
+ *
+ * @param data standard output
+ * @param messages standard error
+ */
+public record Console(PrintStream data, PrintStream messages) {
+    private static final JsonMapper JSON = new JsonMapper();
+
+    /** The process's own streams. */
+    public static Console standard() {
+        return new Console(utf8(System.out), utf8(System.err));
+    }
+
+    private static PrintStream utf8(PrintStream stream) {
+        return new PrintStream(stream, true, StandardCharsets.UTF_8);
+    }
+
+    /** Writes one JSON object on one line; numbers that are none are to be null already. */
+    void json(Object value) {
+        try {
+            data.println(JSON.writeValueAsString(value));
+        } catch (JsonProcessingException e) {
+            throw new IllegalStateException("a tree of plain values can always be written", e);
+        }
+    }
+
+    void message(String sentence) {
+        messages.println(sentence);
+    }
+
+    /** The number, or null in place of NaN and infinities. */
+    static Double orNull(double value) {
+        return Double.isFinite(value) ? value : null;
+    }
+
+    /** The number of a text with a decimal point. */
+    static double number(String text, String place) {
+        try {
+            if (text.matches("[-+]?(\\d+\\.?\\d*|\\.\\d+)([eE][-+]?\\d+)?")) {
+                return Double.parseDouble(text);
+            }
+        } catch (NumberFormatException e) {
+            throw new Refusal(place + " is " + text + "; accepted is a number with a decimal point.", e);
+        }
+        throw new Refusal(place + " is " + text + "; accepted is a number with a decimal point.");
+    }
+}

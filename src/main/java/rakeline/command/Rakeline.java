@@ -1,0 +1,104 @@
+package rakeline.command;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.OutputStreamWriter;
+import java.io.PrintStream;
+import java.io.PrintWriter;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.Properties;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.IVersionProvider;
+import picocli.CommandLine.Model.OptionSpec;
+import picocli.CommandLine.ParameterException;
+import rakeline.study.Vocabulary;
+
+/** The program as a command: its subcommands, their help and their exit codes. */
+@Command(
+        name = "rakeline",
+        description = "A workbench for bicycle geometry.",
+        versionProvider = Rakeline.Version.class,
+        synopsisSubcommandLabel = "COMMAND",
+        footer = {"", "A single FILE opens it: rakeline FILE is rakeline open FILE."})
+public final class Rakeline {
+    /** The window, given by the root package, which alone knows both it and the commands. */
+    public interface Window {
+        boolean hasDisplay();
+
+        /**
+         * Opens a worksheet, or the welcome page where there is none.
+         *
+         * @return the exit code once the window is up
+         */
+        int open(Optional<Path> file);
+    }
+
+    /**
+     * Runs one command line.
+     *
+     * @return the exit code: 0 done, 1 a row or check failed, 2 wrong use or unreadable input
+     */
+    public static int run(Console console, Vocabulary vocabulary, Window window, String... arguments) {
+        return line(console, vocabulary, window).execute(arguments);
+    }
+
+    private static CommandLine line(Console console, Vocabulary vocabulary, Window window) {
+        CommandLine line = new CommandLine(new Rakeline())
+                .addSubcommand(new OpenCommand(console, window))
+                .addSubcommand(new MeasureCommand(console, vocabulary))
+                .addSubcommand(new SweepCommand(console, vocabulary))
+                .addSubcommand(new RefitCommand(console, vocabulary));
+        standardOptions(line);
+        line.getSubcommands().values().forEach(Rakeline::standardOptions);
+        return line.setOut(writer(console.data()))
+                .setErr(writer(console.messages()))
+                .setParameterExceptionHandler((exception, arguments) -> refuse(console, exception))
+                .setUsageHelpAutoWidth(true);
+    }
+
+    private static void standardOptions(CommandLine line) {
+        line.getCommandSpec()
+                .versionProvider(new Version())
+                .addOption(OptionSpec.builder("--help")
+                        .usageHelp(true)
+                        .description("Prints this and ends.")
+                        .build())
+                .addOption(OptionSpec.builder("--version")
+                        .versionHelp(true)
+                        .description("Prints the version and ends.")
+                        .build());
+    }
+
+    private static PrintWriter writer(PrintStream stream) {
+        return new PrintWriter(new OutputStreamWriter(stream, StandardCharsets.UTF_8), true);
+    }
+
+    private static int refuse(Console console, ParameterException exception) {
+        console.message(exception.getMessage().lines().findFirst().orElse("wrong use") + " See "
+                + exception.getCommandLine().getCommandSpec().qualifiedName() + " --help.");
+        return Work.REFUSED;
+    }
+
+    /** The version that the build was made with. */
+    public static final class Version implements IVersionProvider {
+        @Override
+        public String[] getVersion() {
+            return new String[] {"Rakeline " + number()};
+        }
+
+        /** As in the pom. */
+        public static String number() {
+            try (InputStream in = Rakeline.class.getResourceAsStream("/rakeline/version.properties")) {
+                Properties properties = new Properties();
+                properties.load(in);
+                return properties.getProperty("version");
+            } catch (IOException e) {
+                throw new UncheckedIOException("the version is part of the program", e);
+            }
+        }
+    }
+}

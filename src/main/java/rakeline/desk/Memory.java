@@ -1,0 +1,84 @@
+package rakeline.desk;
+
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Optional;
+import rakeline.desk.Preferences.Theme;
+import rakeline.worksheet.Piece;
+
+/** The small files that the program keeps, each in its place. */
+public final class Memory {
+    private Memory() {}
+
+    public static Kept<Preferences> preferences(SafeFile disk, Places places) {
+        Path file = places.preferences().resolve("preferences.json");
+        return new Kept<>(disk, file, Preferences.standard(), Memory::readPreferences, Memory::writePreferences);
+    }
+
+    public static Kept<Recents> recents(SafeFile disk, Places places) {
+        Path file = places.state().resolve("recent.json");
+        return new Kept<>(disk, file, Recents.none(), Memory::readRecents, Memory::writeRecents);
+    }
+
+    /** Where the window stood last. */
+    public static Kept<Bounds> bounds(SafeFile disk, Places places) {
+        Path file = places.state().resolve("window.json");
+        return new Kept<>(disk, file, Bounds.first(), Memory::readBounds, Memory::writeBounds);
+    }
+
+    private static Preferences readPreferences(Piece piece) {
+        return new Preferences(
+                piece.member("theme").oneOf(Theme.values()),
+                piece.member("typePercent").whole(),
+                piece.member("workerMegabytes").whole(),
+                piece.member("timeLimitSeconds").whole(),
+                Optional.ofNullable(piece.members().get("folder")).map(Piece::text));
+    }
+
+    private static Map<String, Object> writePreferences(Preferences preferences) {
+        Map<String, Object> keys = new LinkedHashMap<>();
+        keys.put("theme", Piece.word(preferences.theme()));
+        keys.put("typePercent", preferences.typePercent());
+        keys.put("workerMegabytes", preferences.workerMegabytes());
+        keys.put("timeLimitSeconds", preferences.timeLimitSeconds());
+        preferences.folder().ifPresent(folder -> keys.put("folder", folder));
+        return keys;
+    }
+
+    private static Recents readRecents(Piece piece) {
+        return new Recents(piece.member("files").each(Memory::path));
+    }
+
+    private static Path path(Piece piece) {
+        try {
+            return Path.of(piece.text());
+        } catch (InvalidPathException e) {
+            throw piece.unlike("a path of this system");
+        }
+    }
+
+    private static Map<String, Object> writeRecents(Recents recents) {
+        return Map.of("files", recents.files().stream().map(Path::toString).toList());
+    }
+
+    private static Bounds readBounds(Piece piece) {
+        return new Bounds(
+                piece.member("x").whole(),
+                piece.member("y").whole(),
+                piece.member("width").whole(),
+                piece.member("height").whole(),
+                piece.member("fills").flag());
+    }
+
+    private static Map<String, Object> writeBounds(Bounds bounds) {
+        Map<String, Object> keys = new LinkedHashMap<>();
+        keys.put("x", bounds.x());
+        keys.put("y", bounds.y());
+        keys.put("width", bounds.width());
+        keys.put("height", bounds.height());
+        keys.put("fills", bounds.fills());
+        return keys;
+    }
+}

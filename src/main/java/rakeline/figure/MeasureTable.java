@@ -1,0 +1,57 @@
+package rakeline.figure;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import rakeline.geometry.Geometry;
+import rakeline.quantity.Numbers;
+import rakeline.quantity.Quantity;
+import rakeline.quantity.Reading;
+import rakeline.study.Vocabulary;
+
+/** Every measure of one bike or of several side by side, those that none of them has inputs for left out. */
+public final class MeasureTable {
+    private MeasureTable() {}
+
+    public static Table of(Vocabulary vocabulary, List<Geometry> bikes) {
+        List<Map<String, Reading>> readings =
+                bikes.stream().map(vocabulary::readings).toList();
+        List<Quantity> rows = vocabulary.measures().values().stream()
+                .map(measure -> measure.quantity())
+                .filter(quantity ->
+                        readings.stream().anyMatch(of -> !(of.get(quantity.key()) instanceof Reading.Lacking)))
+                .toList();
+        List<Column> columns = new ArrayList<>();
+        columns.add(Column.ofWords(
+                "measure", "Measure", rows.stream().map(Quantity::label).toList()));
+        for (int i = 0; i < bikes.size(); i++) {
+            columns.add(values(bikes.get(i).bike().name(), i, rows, readings.get(i)));
+        }
+        columns.add(Column.ofWords(
+                "unit", "Unit", rows.stream().map(row -> row.unit().symbol()).toList()));
+        return new Table(title(bikes), columns, "", cautions(rows));
+    }
+
+    private static Column values(String name, int index, List<Quantity> rows, Map<String, Reading> readings) {
+        Numbers values = Numbers.generate(
+                rows.size(), i -> readings.get(rows.get(i).key()).orNaN());
+        List<String> shown = new ArrayList<>();
+        for (int i = 0; i < rows.size(); i++) {
+            shown.add(rows.get(i).format(values.at(i)));
+        }
+        return new Column("bike" + (index + 1), name, "", values, shown);
+    }
+
+    private static String title(List<Geometry> bikes) {
+        return String.join(
+                ", ", bikes.stream().map(geometry -> geometry.bike().name()).toList());
+    }
+
+    private static List<String> cautions(List<Quantity> rows) {
+        return rows.stream()
+                .map(Quantity::caution)
+                .filter(caution -> !caution.isEmpty())
+                .distinct()
+                .toList();
+    }
+}

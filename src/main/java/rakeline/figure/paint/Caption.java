@@ -1,0 +1,99 @@
+package rakeline.figure.paint;
+
+import java.awt.Color;
+import java.awt.Graphics2D;
+import java.util.ArrayList;
+import java.util.List;
+import rakeline.figure.Figure;
+
+/** The words around a figure: its title above; what was held, notes and cautions beneath. */
+record Caption(String title, String held, List<String> notes, List<String> cautions) {
+    private static final int TITLE_LINES = 3;
+    private static final int NOTE_LINES = 6;
+    private static final double BETWEEN = 4;
+    private static final double APART = 10;
+    private static final String HELD = "Held:";
+
+    static Caption of(Figure figure, List<String> notes) {
+        return new Caption(figure.title(), figure.held(), List.copyOf(notes), figure.cautions());
+    }
+
+    double headHeight(double width) {
+        double height = Lettering.TITLE.height(titleLines(width));
+        return height == 0 ? 0 : height + APART;
+    }
+
+    double footHeight(double width) {
+        double height = heldHeight(width);
+        height += notes.stream().mapToDouble(note -> blockHeight(note, width)).sum();
+        height += cautions.stream()
+                .mapToDouble(caution -> blockHeight(caution, width))
+                .sum();
+        return height == 0 ? 0 : height - BETWEEN + APART;
+    }
+
+    void drawHead(Graphics2D pen, Palette palette, double x, double y, double width) {
+        Lettering.TITLE.draw(pen, palette.ink(), titleLines(width), x, y);
+    }
+
+    void drawFoot(Graphics2D pen, Palette palette, double x, double y, double width) {
+        double top = drawHeld(pen, palette, x, y + APART, width);
+        top = drawBlocks(pen, palette.soft(), notes, x, top, width);
+        drawBlocks(pen, palette.caution(), cautions, x, top, width);
+    }
+
+    private double drawHeld(Graphics2D pen, Palette palette, double x, double y, double width) {
+        List<String> lines = heldLines(width);
+        if (lines.isEmpty()) {
+            return y;
+        }
+        Lettering.STRONG.draw(pen, palette.ink(), HELD, x, y);
+        Lettering.SMALL.draw(pen, palette.soft(), lines.get(0), x + heldIndent(), y);
+        double next = y + Lettering.SMALL.lineHeight();
+        return Lettering.SMALL.draw(pen, palette.soft(), lines.subList(1, lines.size()), x, next) + BETWEEN;
+    }
+
+    private static double drawBlocks(
+            Graphics2D pen, Color colour, List<String> blocks, double x, double y, double width) {
+        double top = y;
+        for (String block : blocks) {
+            Lettering.SMALL.draw(pen, colour, noteLines(block, width), x, top);
+            top += blockHeight(block, width);
+        }
+        return top;
+    }
+
+    private List<String> titleLines(double width) {
+        return Lettering.TITLE.lines(title, width, TITLE_LINES);
+    }
+
+    private double heldHeight(double width) {
+        List<String> lines = heldLines(width);
+        return lines.isEmpty() ? 0 : Lettering.SMALL.height(lines) + BETWEEN;
+    }
+
+    /** The first line is shorter by the word before it. */
+    private List<String> heldLines(double width) {
+        List<String> first = Lettering.SMALL.lines(held, width - heldIndent());
+        if (first.size() <= 1) {
+            return first;
+        }
+        List<String> lines = new ArrayList<>(List.of(first.get(0)));
+        String rest = String.join(" ", first.subList(1, first.size()));
+        lines.addAll(Lettering.SMALL.lines(rest, width, NOTE_LINES - 1));
+        return lines;
+    }
+
+    private static double heldIndent() {
+        return Lettering.STRONG.width(HELD) + BETWEEN;
+    }
+
+    private static double blockHeight(String block, double width) {
+        List<String> lines = noteLines(block, width);
+        return lines.isEmpty() ? 0 : Lettering.SMALL.height(lines) + BETWEEN;
+    }
+
+    private static List<String> noteLines(String block, double width) {
+        return Lettering.SMALL.lines(block, width, NOTE_LINES);
+    }
+}

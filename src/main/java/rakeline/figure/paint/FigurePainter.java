@@ -1,0 +1,124 @@
+package rakeline.figure.paint;
+
+import java.awt.Dimension;
+import java.awt.Graphics2D;
+import java.awt.RenderingHints;
+import java.awt.geom.Rectangle2D;
+import java.util.List;
+import java.util.function.BiConsumer;
+import rakeline.figure.Chart;
+import rakeline.figure.Drawing;
+import rakeline.figure.Figure;
+import rakeline.figure.Table;
+
+/**
+ * Draws one figure in an area of any graphics context, without a background of its own. Text, lines and distances grow
+ * with the scale. Where an area is too small for the figure at its scale, the whole is drawn smaller; nothing is cut.
+ */
+public abstract sealed class FigurePainter permits ChartPainter, TablePainter, DrawingPainter {
+    private static final double MARGIN = 8;
+    private static final double NARROWEST = 320;
+    private static final double SMALLEST = 0.1;
+
+    private final Palette palette;
+    private final double scale;
+    private final Caption caption;
+
+    FigurePainter(Figure figure, List<String> notes, Palette palette, double scale) {
+        this.palette = palette;
+        this.scale = scale;
+        this.caption = Caption.of(figure, notes);
+    }
+
+    /**
+     * The painter of a figure, with the series that every page begins with.
+     *
+     * @param scale 1 for text of 12 px
+     */
+    public static FigurePainter of(Figure figure, Palette palette, double scale) {
+        return of(figure, palette, scale, Assignment.STANDARD);
+    }
+
+    /** The painter of a figure on a page that has its own assignment of series. */
+    public static FigurePainter of(Figure figure, Palette palette, double scale, Assignment assignment) {
+        if (figure instanceof Chart chart) {
+            return new ChartPainter(chart, palette, scale, assignment);
+        }
+        if (figure instanceof Drawing drawing) {
+            return new DrawingPainter(drawing, palette, scale, assignment);
+        }
+        return new TablePainter((Table) figure, palette, scale, assignment, TablePainter.MOST_ROWS);
+    }
+
+    /** The width given and the height that the figure wants at it, in px. */
+    public final Dimension preferredSize(double width) {
+        double laidOut = Math.max(NARROWEST, width / scale);
+        double shrink = Math.min(1, width / scale / laidOut);
+        double height = aroundBody(laidOut) + bodyHeight(laidOut - 2 * MARGIN);
+        return new Dimension((int) Math.ceil(width), (int) Math.ceil(height * scale * shrink));
+    }
+
+    /** Draws the figure into the area. */
+    public void draw(Graphics2D graphics, Rectangle2D area) {
+        drawAround(graphics, area, this::paintBody);
+    }
+
+    /** The height that the body wants, without title and words beneath. */
+    abstract double bodyHeight(double width);
+
+    /** The least height in which the body is complete. */
+    double leastBodyHeight(double width) {
+        return bodyHeight(width);
+    }
+
+    abstract void paintBody(Graphics2D pen, Rectangle2D body);
+
+    final Palette palette() {
+        return palette;
+    }
+
+    /** Draws title and words beneath, and lets the body be drawn between them. */
+    final void drawAround(Graphics2D graphics, Rectangle2D area, BiConsumer<Graphics2D, Rectangle2D> body) {
+        Frame frame = frame(area);
+        Graphics2D pen = (Graphics2D) graphics.create();
+        setHints(pen);
+        pen.translate(area.getX(), area.getY());
+        pen.scale(frame.scale(), frame.scale());
+        double width = frame.width() - 2 * MARGIN;
+        caption.drawHead(pen, palette, MARGIN, MARGIN, width);
+        body.accept(pen, frame.body());
+        caption.drawFoot(pen, palette, MARGIN, frame.body().getMaxY(), width);
+        pen.dispose();
+    }
+
+    /** How the figure lies in an area: at which scale it is drawn, and where its body is before that scale. */
+    record Frame(double scale, double width, Rectangle2D body) {}
+
+    final Frame frame(Rectangle2D area) {
+        double fitting = scale;
+        while (fitting > SMALLEST * scale && isTooSmall(area.getWidth() / fitting, area.getHeight() / fitting)) {
+            fitting *= 0.96;
+        }
+        double width = area.getWidth() / fitting;
+        double inner = width - 2 * MARGIN;
+        double top = MARGIN + caption.headHeight(inner);
+        double height = area.getHeight() / fitting - aroundBody(width);
+        return new Frame(fitting, width, new Rectangle2D.Double(MARGIN, top, inner, Math.max(1, height)));
+    }
+
+    private boolean isTooSmall(double width, double height) {
+        return width < NARROWEST || height + 1 < aroundBody(width) + leastBodyHeight(width - 2 * MARGIN);
+    }
+
+    private double aroundBody(double width) {
+        double inner = width - 2 * MARGIN;
+        return 2 * MARGIN + caption.headHeight(inner) + caption.footHeight(inner);
+    }
+
+    private static void setHints(Graphics2D pen) {
+        pen.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
+        pen.setRenderingHint(RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
+        pen.setRenderingHint(RenderingHints.KEY_FRACTIONALMETRICS, RenderingHints.VALUE_FRACTIONALMETRICS_ON);
+        pen.setRenderingHint(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
+    }
+}

@@ -1,0 +1,57 @@
+package rakeline.figure.paint;
+
+import java.awt.geom.Line2D;
+import java.awt.geom.Rectangle2D;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** Finds places for words so that none meets another or leaves the sheet, and few lines run through them. */
+final class Placer {
+    private static final double AIR = 2;
+
+    private final Rectangle2D sheet;
+    private final List<Line2D> lines;
+    private final List<Rectangle2D> taken = new ArrayList<>();
+
+    Placer(Rectangle2D sheet, List<Line2D> lines) {
+        this.sheet = sheet;
+        this.lines = List.copyOf(lines);
+    }
+
+    /** Keeps words away from there. */
+    void take(Rectangle2D box) {
+        taken.add(box);
+    }
+
+    /** The first of the boxes that the fewest lines cross, now taken; none where all meet words or leave the sheet. */
+    Optional<Rectangle2D> place(List<? extends Rectangle2D> boxes) {
+        Rectangle2D best = null;
+        long fewest = Long.MAX_VALUE;
+        for (Rectangle2D box : boxes) {
+            long crossings = isFree(box) ? crossings(box) : Long.MAX_VALUE;
+            if (crossings < fewest) {
+                best = box;
+                fewest = crossings;
+            }
+        }
+        Optional<Rectangle2D> found = Optional.ofNullable(best);
+        found.ifPresent(this::take);
+        return found;
+    }
+
+    private boolean isFree(Rectangle2D box) {
+        return sheet.contains(box)
+                && taken.stream().noneMatch(other -> aired(box).intersects(other));
+    }
+
+    private long crossings(Rectangle2D box) {
+        Rectangle2D aired = aired(box);
+        return lines.stream().filter(line -> line.intersects(aired)).count();
+    }
+
+    private static Rectangle2D aired(Rectangle2D box) {
+        return new Rectangle2D.Double(
+                box.getX() - AIR, box.getY() - AIR, box.getWidth() + 2 * AIR, box.getHeight() + 2 * AIR);
+    }
+}

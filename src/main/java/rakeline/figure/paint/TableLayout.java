@@ -1,0 +1,123 @@
+package rakeline.figure.paint;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.IntStream;
+import rakeline.figure.Column;
+import rakeline.figure.PlainText;
+
+/** Where the cells of a table lie: columns as wide as they need, in as many blocks as the width asks for. */
+record TableLayout(List<Block> blocks) {
+    static final double PAD = 4;
+    static final double BETWEEN_BLOCKS = 18;
+    private static final double GUTTER = 24;
+    private static final double WIDEST_WORDS = 280;
+    private static final double WIDEST_HEADING = 120;
+
+    /** Columns beside one another: a line of headings, then the rows. */
+    record Block(List<Line> lines, double width) {
+        double height() {
+            return lines.stream().mapToDouble(Line::height).sum();
+        }
+    }
+
+    /** The cells of one row. */
+    record Line(List<Cell> cells, boolean isHead, double height) {
+        static Line of(List<Cell> cells, boolean isHead) {
+            return new Line(
+                    List.copyOf(cells),
+                    isHead,
+                    cells.stream().mapToDouble(Cell::height).max().orElse(0) + 2 * PAD + 1);
+        }
+
+        /** How much lower a cell with fewer lines starts, to stand on the line. */
+        double slack(Cell cell) {
+            return height - 2 * PAD - 1 - cell.height();
+        }
+    }
+
+    /** The words of one cell from its left edge on. */
+    record Cell(String key, List<String> lines, Lettering lettering, double x, double width, boolean toRight) {
+        double height() {
+            return Math.max(1, lines.size()) * lettering.lineHeight();
+        }
+    }
+
+    static TableLayout of(List<Column> columns, int rows, double width) {
+        List<Fitted> fitted = columns.stream()
+                .map(column -> Fitted.of(column, rows, Math.min(WIDEST_WORDS, 0.4 * width)))
+                .toList();
+        return new TableLayout(
+                groups(fitted, width).stream().map(group -> block(group, rows)).toList());
+    }
+
+    double height() {
+        double between = BETWEEN_BLOCKS * Math.max(0, blocks.size() - 1);
+        return blocks.stream().mapToDouble(Block::height).sum() + between;
+    }
+
+    /** A column with its width and the lines of its cells. */
+    private record Fitted(Column column, double width, List<String> heading, List<List<String>> cells) {
+        static Fitted of(Column column, int rows, double most) {
+            Lettering face = face(column);
+            List<String> heading = Lettering.STRONG.lines(column.heading(), column.isNumeric() ? WIDEST_HEADING : most);
+            List<List<String>> cells = column.shown().stream()
+                    .limit(rows)
+                    .map(words -> column.isNumeric() ? List.of(PlainText.oneLine(words)) : face.lines(words, most))
+                    .toList();
+            double widest = cells.stream().mapToDouble(face::width).max().orElse(0);
+            return new Fitted(column, Math.ceil(Math.max(widest, Lettering.STRONG.width(heading))), heading, cells);
+        }
+
+        static Lettering face(Column column) {
+            return column.isNumeric() ? Lettering.FIGURES : Lettering.SMALL;
+        }
+    }
+
+    private static List<List<Fitted>> groups(List<Fitted> columns, double width) {
+        List<List<Fitted>> groups = new ArrayList<>();
+        List<Fitted> group = new ArrayList<>();
+        for (Fitted column : columns) {
+            if (group.size() > 1 && width(group) + GUTTER + column.width() > width) {
+                groups.add(List.copyOf(group));
+                group = new ArrayList<>(List.of(columns.get(0)));
+            }
+            group.add(column);
+        }
+        if (!group.isEmpty()) {
+            groups.add(List.copyOf(group));
+        }
+        return groups;
+    }
+
+    private static double width(List<Fitted> group) {
+        return group.stream().mapToDouble(Fitted::width).sum() + GUTTER * (group.size() - 1);
+    }
+
+    private static Block block(List<Fitted> group, int rows) {
+        List<Line> lines = new ArrayList<>();
+        lines.add(line(group, true, -1));
+        IntStream.range(0, rows).mapToObj(row -> line(group, false, row)).forEach(lines::add);
+        return new Block(List.copyOf(lines), width(group));
+    }
+
+    private static Line line(List<Fitted> group, boolean isHead, int row) {
+        List<Cell> cells = new ArrayList<>();
+        double x = 0;
+        for (Fitted each : group) {
+            List<String> words = isHead
+                    ? each.heading()
+                    : row < each.cells().size() ? each.cells().get(row) : List.of();
+            Lettering face = isHead ? Lettering.STRONG : Fitted.face(each.column());
+            cells.add(new Cell(
+                    each.column().key(),
+                    words,
+                    face,
+                    x,
+                    each.width(),
+                    each.column().isNumeric()));
+            x += each.width() + GUTTER;
+        }
+        return Line.of(cells, isHead);
+    }
+}

@@ -1,0 +1,101 @@
+package rakeline.geometry;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Stream;
+import rakeline.quantity.Input;
+import rakeline.quantity.Lazy;
+import rakeline.quantity.Reading;
+
+/**
+ * A bike with everything that follows from its numbers; each part is solved when it is first asked for. This is what
+ * {@link Measures} measure.
+ */
+public final class Geometry {
+    private final Bike bike;
+    private final Hands hands;
+    private final SideView side;
+    private final Lazy<Optional<HandPoint>> handPoint = Lazy.of(this::solveHandPoint);
+
+    private final Lazy<Foot> foot = Lazy.of(this::solveFoot);
+
+    private Geometry(Bike bike, Hands hands) {
+        this.bike = bike;
+        this.hands = hands;
+        this.side = SideView.of(bike);
+    }
+
+    /** The bike with its hands on the hoods. */
+    public static Geometry of(Bike bike) {
+        return of(bike, Hands.HOODS);
+    }
+
+    public static Geometry of(Bike bike, Hands hands) {
+        return new Geometry(bike, hands);
+    }
+
+    public Bike bike() {
+        return bike;
+    }
+
+    public Hands hands() {
+        return hands;
+    }
+
+    public SideView side() {
+        return side;
+    }
+
+    /** Stem and bar clamp; empty without a cockpit. */
+    public Optional<Cockpit> cockpit() {
+        return bike.hasGroup("cockpit") ? Optional.of(Cockpit.of(bike, side)) : Optional.empty();
+    }
+
+    /** Where the hand is; empty without a bar, or on drops that are not given. */
+    public Optional<HandPoint> handPoint() {
+        return handPoint.get();
+    }
+
+    /** The top tube; empty where it is not given. */
+    public Optional<TopTube> topTube() {
+        return bike.hasGroup("frame.topTube") ? Optional.of(TopTube.of(bike, side)) : Optional.empty();
+    }
+
+    /** Post and rails for the wanted sit point; empty where a group they need is not given. */
+    public Optional<SaddlePosition> saddlePosition() {
+        boolean given = Stream.of("contact", "seatpost", "saddle").allMatch(bike::hasGroup);
+        return given ? Optional.of(SaddlePosition.of(bike)) : Optional.empty();
+    }
+
+    /** Foot, pedal and front wheel of a bike that has cranks. */
+    Foot foot() {
+        return foot.get();
+    }
+
+    /** The reading, unless one of the inputs has no value; then the input, or its absent group, is what is lacking. */
+    Reading needing(List<Input> inputs, Function<Geometry, Reading> formula) {
+        for (Input input : inputs) {
+            if (!bike.has(input)) {
+                return lacking(input);
+            }
+        }
+        return formula.apply(this);
+    }
+
+    private Reading lacking(Input input) {
+        return Reading.lacking(bike.hasGroup(input.group()) ? input.key() : "the group " + input.group());
+    }
+
+    private Foot solveFoot() {
+        return Foot.of(bike, side);
+    }
+
+    private Optional<HandPoint> solveHandPoint() {
+        boolean drops = bike.has(Inputs.BAR_REACH) && bike.has(Inputs.BAR_DROP);
+        if (!bike.hasGroup("cockpit.bar") || (hands == Hands.DROPS && !drops)) {
+            return Optional.empty();
+        }
+        return cockpit().map(cockpit -> HandPoint.of(bike, side, cockpit, hands));
+    }
+}

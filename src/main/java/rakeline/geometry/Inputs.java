@@ -1,0 +1,436 @@
+package rakeline.geometry;
+
+import static rakeline.quantity.Input.byDefault;
+import static rakeline.quantity.Input.derived;
+import static rakeline.quantity.Input.optional;
+import static rakeline.quantity.Input.required;
+import static rakeline.quantity.Unit.DEGREE;
+import static rakeline.quantity.Unit.KILOMETRE_PER_HOUR;
+import static rakeline.quantity.Unit.MILLIMETRE;
+
+import java.util.List;
+import java.util.concurrent.atomic.AtomicInteger;
+import rakeline.quantity.Declared;
+import rakeline.quantity.Input;
+import rakeline.quantity.Quantity;
+import rakeline.quantity.Unit;
+
+/** The numbers that a bike file may give; each is declared here and nowhere else. */
+public final class Inputs {
+    private static final AtomicInteger NEXT_SLOT = new AtomicInteger();
+
+    private static final String ISO_4210 =
+            "ISO 4210-2:2015 Annex A (informative), read in a secondary copy; check the" + " current text";
+    private static final String FORK_CAUTION = "Another fork changes stresses and clearances as well as geometry: ask"
+            + " the frame maker, and let a qualified mechanic fit it.";
+    private static final String WHEEL_CAUTION = "Another wheel or tyre changes clearances as well as geometry: keep"
+            + " the tyre clear of fork, frame and guard, and ask the frame maker.";
+    private static final String PART_LIMIT_CAUTION = "The maker's mark and limit win over any number here.";
+
+    // Frame
+
+    public static final Input STACK = input(
+            mm("frame.stackMm", "Stack", "BB up to the centre of the head tube's top edge.")
+                    .symbol("S")
+                    .within(200, 800)
+                    .uncertainty(2),
+            required());
+    public static final Input REACH = input(
+            mm("frame.reachMm", "Reach", "BB forward to the centre of the head tube's top edge.")
+                    .symbol("C")
+                    .within(120, 650)
+                    .uncertainty(2),
+            required());
+    public static final Input HEAD_ANGLE = input(
+            deg("frame.headAngleDeg", "Head angle", "Steering axis to the ground.")
+                    .symbol("α")
+                    .within(50, 85)
+                    .uncertainty(0.2)
+                    .limit(65, "recommended from 65°", ISO_4210)
+                    .limit(75, "recommended to 75°", ISO_4210)
+                    .source("uncertainty: digital level, Moore 2012, chapter Physical Parameters"),
+            required());
+    public static final Input SEAT_ANGLE = input(
+            deg(
+                            "frame.seatAngleDeg",
+                            "Seat angle",
+                            "Effective seat angle: the line from BB to the point of the seat axis at the height"
+                                    + " seatAngleAtMm.")
+                    .within(50, 90)
+                    .uncertainty(0.3),
+            required());
+    public static final Input SEAT_ANGLE_AT = input(
+            mm(
+                            "frame.seatAngleAtMm",
+                            "Seat angle taken at",
+                            "Height above BB at which the effective seat angle is taken.")
+                    .within(100, 900),
+            derived("frame.stackMm", given -> given.get(STACK)));
+    public static final Input SEAT_TUBE_ANGLE = input(
+            deg("frame.seatTubeAngleDeg", "Seat tube angle", "The seat tube's own angle to the ground.")
+                    .within(40, 95),
+            derived("frame.seatAngleDeg", given -> given.get(SEAT_ANGLE)));
+    public static final Input CHAINSTAY = input(
+            mm("frame.chainstayMm", "Chainstay", "BB to the rear axle, true length.")
+                    .symbol("CS")
+                    .within(200, 1000)
+                    .uncertainty(1.5),
+            required());
+    public static final Input BB_DROP = input(
+            mm("frame.bbDropMm", "BB drop", "The rear axle's height above BB; negative where BB is above the axle.")
+                    .symbol("d")
+                    .within(-150, 150)
+                    .uncertainty(2),
+            required());
+    public static final Input HEAD_TUBE = input(
+            mm("frame.headTubeMm", "Head tube", "Head tube, edge to edge along the axis.")
+                    .within(40, 350),
+            optional());
+    public static final Input SEAT_TUBE = input(
+            mm(
+                            "frame.seatTubeMm",
+                            "Seat tube",
+                            "Along the seat axis, from the foot of the perpendicular from BB to the tube's upper edge.")
+                    .within(100, 700),
+            optional());
+    public static final Input SEAT_TUBE_DEPTH = input(
+            mm("frame.seatTubeDepthMm", "Seat tube depth", "How deep a post can go below the tube's upper edge.")
+                    .within(50, 600),
+            optional());
+    public static final Input STRADDLE_X = input(
+            mm(
+                            "frame.straddleXMm",
+                            "Straddle point",
+                            "Where the rider straddles the top tube, ahead of BB; midway between the junctions where"
+                                    + " not given.")
+                    .within(-500, 650),
+            optional());
+    public static final Input TOP_TUBE_HEAD_JUNCTION = input(
+            mm(
+                            "frame.topTube.headJunctionMm",
+                            "Top tube at the head tube",
+                            "Head tube's top edge down the axis to the top tube's centreline.")
+                    .within(0, 300),
+            required());
+    public static final Input TOP_TUBE_SEAT_JUNCTION = input(
+            mm(
+                            "frame.topTube.seatJunctionMm",
+                            "Top tube at the seat tube",
+                            "Up the seat axis, from the foot of the perpendicular from BB, to the top tube's"
+                                    + " centreline.")
+                    .within(50, 700),
+            required());
+    public static final Input TOP_TUBE_DIAMETER = input(
+            mm("frame.topTube.diameterMm", "Top tube diameter", "Outer diameter of the top tube.")
+                    .within(15, 90),
+            required());
+
+    // Fork
+
+    public static final Input FORK_OFFSET = input(
+            mm(
+                            "fork.offsetMm",
+                            "Fork offset",
+                            "Steering axis to the front axle, perpendicular; negative for a reversed fork.")
+                    .symbol("f")
+                    .within(-100, 120)
+                    .uncertainty(1)
+                    .caution(FORK_CAUTION),
+            required());
+    public static final Input AXLE_TO_CROWN = input(
+            mm("fork.axleToCrownMm", "Axle to crown", "Straight line from the axle to the crown race seat.")
+                    .within(150, 700)
+                    .caution(FORK_CAUTION),
+            optional());
+    public static final Input LOWER_STACK = input(
+            mm(
+                            "fork.lowerStackMm",
+                            "Lower headset stack",
+                            "Crown race seat to the head tube's lower edge, along the axis.")
+                    .within(0, 60),
+            optional());
+    public static final Input FORK_SAG = input(
+            mm("fork.sagMm", "Fork sag", "Shortening of the fork along the steering axis.")
+                    .within(0, 150),
+            byDefault(0));
+    public static final Input STEERER_LENGTH = input(
+            mm("fork.steererLengthMm", "Steerer length", "Crown race seat to the steerer's upper end.")
+                    .within(80, 450)
+                    .caution(PART_LIMIT_CAUTION),
+            optional());
+    public static final Input SPACER_LIMIT = input(
+            mm("fork.spacerLimitMm", "Spacer limit", "Spacers that the fork's maker allows below the stem.")
+                    .within(0, 150)
+                    .caution(PART_LIMIT_CAUTION),
+            optional());
+    public static final Input STEERING_LIMIT = input(
+            deg("fork.steeringLimitDeg", "Steering limit", "How far the bar can turn to either side.")
+                    .within(20, 90),
+            byDefault(90));
+
+    // Wheels
+
+    public static final Input FRONT_BEAD_SEAT = input(beadSeat("wheels.front.", "Front bead seat"), required());
+    public static final Input FRONT_TYRE = input(tyre("wheels.front.", "Front tyre"), required());
+    public static final Input FRONT_RADIUS = input(
+            radius("wheels.front.", "Front wheel radius"),
+            derived(
+                    "half of wheels.front.beadSeatMm + wheels.front.tyreMm",
+                    given -> given.get(FRONT_BEAD_SEAT) / 2 + given.get(FRONT_TYRE)));
+    public static final Input MUDGUARD_GAP = input(
+            mm("wheels.front.mudguardGapMm", "Mudguard gap", "Tread to the outside of the front mudguard.")
+                    .within(0, 60)
+                    .caution("A mudguard can jam in the wheel: use breakaway stays and keep it clear."),
+            optional());
+    public static final Input REAR_BEAD_SEAT = input(beadSeat("wheels.rear.", "Rear bead seat"), required());
+    public static final Input REAR_TYRE = input(tyre("wheels.rear.", "Rear tyre"), required());
+    public static final Input REAR_RADIUS = input(
+            radius("wheels.rear.", "Rear wheel radius"),
+            derived(
+                    "half of wheels.rear.beadSeatMm + wheels.rear.tyreMm",
+                    given -> given.get(REAR_BEAD_SEAT) / 2 + given.get(REAR_TYRE)));
+
+    // Crank and pedal
+
+    public static final Input CRANK_LENGTH =
+            input(mm("crank.lengthMm", "Crank length", "BB to the pedal axis.").within(60, 220), required());
+    public static final Input STANCE_WIDTH = input(
+            mm("crank.stanceWidthMm", "Stance width", "Pedal centre to pedal centre, across.")
+                    .within(100, 450)
+                    .uncertainty(6),
+            required());
+    public static final Input PEDAL_HALF_THICKNESS = input(
+            mm("crank.pedalHalfThicknessMm", "Pedal half thickness", "Pedal axis down to the pedal body's underside.")
+                    .within(2, 40),
+            byDefault(10));
+    public static final Input PEDAL_HALF_WIDTH = input(
+            mm("crank.pedalHalfWidthMm", "Pedal half width", "Pedal centre out to the pedal body's outer end.")
+                    .within(10, 90),
+            byDefault(45));
+
+    // Shoe
+
+    public static final Input TOE_FORWARD = input(
+            mm(
+                            "shoe.toeForwardMm",
+                            "Toe ahead of the pedal",
+                            "Pedal axis to the foremost point of the shoe, along the foot, before turning and"
+                                    + " pitching.")
+                    .within(40, 200)
+                    .uncertainty(3),
+            byDefault(105));
+    public static final Input TOE_HEIGHT = input(
+            mm("shoe.toeHeightMm", "Toe height", "Pedal axis up to the middle of the toe box.")
+                    .within(-20, 80),
+            byDefault(30));
+    public static final Input TOE_RADIUS = input(
+            mm(
+                            "shoe.toeRadiusMm",
+                            "Toe radius",
+                            "Radius of the capsule that stands for the toe, lying across the foot.")
+                    .within(5, 60),
+            byDefault(25));
+    public static final Input TOE_HALF_WIDTH = input(
+            mm("shoe.toeHalfWidthMm", "Toe half width", "Half the distance between the toe capsule's end centres.")
+                    .within(0, 60),
+            byDefault(20));
+    public static final Input TOE_OUT = input(
+            deg("shoe.toeOutDeg", "Toe out", "Foot turned outward about the pedal's vertical axis.")
+                    .within(-30, 30),
+            byDefault(0));
+    public static final Input SHOE_PITCH = input(
+            deg("shoe.pitchDeg", "Toes down", "Foot pitched toes down about the pedal axis.")
+                    .within(-60, 60),
+            byDefault(0));
+
+    // Cockpit
+
+    public static final Input HEADSET_COVER = input(
+            mm("cockpit.headsetCoverMm", "Headset cover", "Height of the headset's upper cover, up the axis.")
+                    .within(0, 60),
+            required());
+    public static final Input SPACERS = input(
+            mm("cockpit.spacersMm", "Spacers", "Spacers below the stem, up the axis.")
+                    .within(0, 150)
+                    .caution(PART_LIMIT_CAUTION),
+            required());
+    public static final Input STEM_CLAMP_HEIGHT = input(
+            mm(
+                            "cockpit.stemClampHeightMm",
+                            "Stem clamp height",
+                            "Height of the stem's clamp on the steerer; the stem leaves it at half height.")
+                    .within(20, 80),
+            byDefault(40));
+    public static final Input STEM_LENGTH = input(
+            mm("cockpit.stemLengthMm", "Stem length", "Steering axis to the bar clamp's centre, along the stem.")
+                    .within(0, 200),
+            required());
+    public static final Input STEM_ANGLE = input(
+            deg(
+                            "cockpit.stemAngleDeg",
+                            "Stem angle",
+                            "Stem from the perpendicular to the steering axis: +6 rises, −17 on a 73° axis is level.")
+                    .within(-60, 60),
+            required());
+    public static final Input BAR_WIDTH = input(
+            mm("cockpit.bar.widthMm", "Bar width", "Grip centre to grip centre.")
+                    .within(200, 1000),
+            required());
+    public static final Input HOOD_FORWARD = input(
+            mm("cockpit.bar.hoodForwardMm", "Hood forward", "Bar clamp's centre forward to the hood's working point.")
+                    .within(-350, 300),
+            required());
+    public static final Input HOOD_RISE = input(
+            mm("cockpit.bar.hoodRiseMm", "Hood rise", "Bar clamp's centre up to the hood's working point.")
+                    .within(-250, 300),
+            required());
+    public static final Input BAR_REACH = input(
+            mm("cockpit.bar.reachMm", "Bar reach", "Bar clamp's centre forward to the bend.")
+                    .within(0, 150),
+            optional());
+    public static final Input BAR_DROP = input(
+            mm("cockpit.bar.dropMm", "Bar drop", "Bar clamp's centre down to the drops.")
+                    .within(0, 250),
+            optional());
+    public static final Input TOPS_HALF_WIDTH = input(
+            mm("cockpit.bar.topsHalfWidthMm", "Tops half width", "Half the distance of the hands on the tops.")
+                    .within(30, 400),
+            byDefault(100));
+
+    // Contact points wanted
+
+    public static final Input CONTACT_SIT_X = input(
+            mm("contact.sitXMm", "Sit point wanted, x", "Saddle at its 75 mm wide point, ahead of BB.")
+                    .within(-500, 100)
+                    .uncertainty(3),
+            required());
+    public static final Input CONTACT_SIT_Y = input(
+            mm("contact.sitYMm", "Sit point wanted, y", "Saddle at its 75 mm wide point, above BB.")
+                    .within(200, 1100)
+                    .uncertainty(3),
+            required());
+    public static final Input CONTACT_HAND_X = input(
+            mm("contact.handXMm", "Hand point wanted, x", "Hood point, ahead of BB.")
+                    .within(-100, 1000)
+                    .uncertainty(5),
+            required());
+    public static final Input CONTACT_HAND_Y = input(
+            mm("contact.handYMm", "Hand point wanted, y", "Hood point, above BB.")
+                    .within(200, 1300)
+                    .uncertainty(5),
+            required());
+
+    // Seat post and saddle
+
+    public static final Input POST_SETBACK = input(
+            mm("seatpost.setbackMm", "Post setback", "Clamp behind the post's axis, perpendicular to it.")
+                    .within(-60, 80),
+            required());
+    public static final Input POST_LENGTH = input(
+            mm("seatpost.lengthMm", "Post length", "Foot of the clamp on the axis to the post's lower end.")
+                    .within(100, 500),
+            required());
+    public static final Input POST_MINIMUM_INSERTION = input(
+            mm("seatpost.minimumInsertionMm", "Minimum insertion", "The post's lower end up to its insertion mark.")
+                    .within(0, 250)
+                    .caution(PART_LIMIT_CAUTION),
+            required());
+    public static final Input RAIL_TRAVEL = input(
+            mm("saddle.railTravelMm", "Rail travel", "Total travel of the saddle on its rails: half to either side.")
+                    .within(0, 100),
+            required());
+    public static final Input SIT_BEHIND_RAILS = input(
+            mm("saddle.sitBehindRailsMm", "Sit point behind rails", "Sit point behind the rail's centre.")
+                    .within(-80, 150),
+            required());
+    public static final Input RAIL_TO_TOP = input(
+            mm("saddle.railToTopMm", "Rail to top", "Rail up to the sit point.").within(10, 90), required());
+
+    // Riding conditions
+
+    public static final Input RIDE_STEER = input(
+            deg("ride.steerDeg", "Steering angle", "Steering angle for the measures that need one.")
+                    .within(0, 90),
+            byDefault(0));
+    public static final Input RIDE_LEAN = input(
+            deg("ride.leanDeg", "Lean", "Lean into the turn for the measures that need one.")
+                    .within(0, 50),
+            byDefault(0));
+    public static final Input RIDE_SPEED = input(
+            Quantity.of("ride.speedKmh", "Speed", KILOMETRE_PER_HOUR, "Speed for the measures that need one.")
+                    .within(0, 100),
+            byDefault(0));
+
+    // As printed by a maker: only ever checks
+
+    public static final Input CHARTED_WHEELBASE = input(charted("wheelbaseMm", "Wheelbase", 0, 3000), optional());
+    public static final Input CHARTED_FRONT_CENTRE =
+            input(charted("frontCentreMm", "Front-centre", 0, 2000), optional());
+    public static final Input CHARTED_TRAIL = input(charted("trailMm", "Trail", -500, 500), optional());
+    public static final Input CHARTED_EFFECTIVE_TOP_TUBE =
+            input(charted("effectiveTopTubeMm", "Effective top tube", 0, 1500), optional());
+    public static final Input CHARTED_BB_HEIGHT = input(charted("bbHeightMm", "BB height", -200, 1000), optional());
+    public static final Input CHARTED_STANDOVER = input(charted("standoverMm", "Standover", 0, 1500), optional());
+    public static final Input CHARTED_STEP_MM = input(
+            mm("charted.stepMm", "Printed step of lengths", "The step to which the chart rounds lengths.")
+                    .within(0.001, 50),
+            byDefault(1));
+    public static final Input CHARTED_STEP_DEG = input(
+            deg("charted.stepDeg", "Printed step of angles", "The step to which the chart rounds angles.")
+                    .within(0.001, 5),
+            byDefault(0.1));
+
+    private static final List<Input> ALL = Declared.listIn(Inputs.class, Input.class);
+
+    private Inputs() {}
+
+    /** Every input of a bike file, in the order of the declarations. */
+    public static List<Input> all() {
+        return ALL;
+    }
+
+    private static Input input(Quantity.Draft quantity, Input.Presence presence) {
+        return new Input(quantity.declared(), presence, NEXT_SLOT.getAndIncrement());
+    }
+
+    private static Quantity.Draft mm(String key, String label, String definition) {
+        return Quantity.of(key, label, MILLIMETRE, definition);
+    }
+
+    private static Quantity.Draft deg(String key, String label, String definition) {
+        return Quantity.of(key, label, DEGREE, definition);
+    }
+
+    private static Quantity.Draft beadSeat(String wheel, String label) {
+        return mm(wheel + "beadSeatMm", label, "Bead-seat diameter of the rim.")
+                .within(200, 700)
+                .decimals(0)
+                .caution(WHEEL_CAUTION)
+                .source("ISO 5775");
+    }
+
+    private static Quantity.Draft tyre(String wheel, String label) {
+        return mm(wheel + "tyreMm", label, "Section width of the tyre; a change moves a given radius by as much.")
+                .within(15, 130)
+                .caution(WHEEL_CAUTION);
+    }
+
+    private static Quantity.Draft radius(String wheel, String label) {
+        return mm(
+                        wheel + "radiusMm",
+                        label,
+                        "Rolling radius, measured; where not given, half the bead seat plus the tyre, which is"
+                                + " nominal and may be off by about 1 %.")
+                .within(100, 450)
+                .uncertainty(2);
+    }
+
+    private static Quantity.Draft charted(String name, String label, double from, double to) {
+        return Quantity.of(
+                        "charted." + name,
+                        label + ", charted",
+                        Unit.MILLIMETRE,
+                        "As printed by the maker; only ever a check.")
+                .within(from, to);
+    }
+}

@@ -1,0 +1,30 @@
+package rakeline.geometry;
+
+import java.util.Arrays;
+import java.util.Locale;
+import java.util.Optional;
+
+/**
+ * Where a number came from.
+ *
+ * @param standardUncertainty in the number's unit; NaN for the declaration's own
+ */
+public record Provenance(Optional<Origin> from, double standardUncertainty) {
+    /** How a number was come by; a file writes it in lower case. */
+    public enum Origin {
+        CHARTED,
+        MEASURED,
+        ASSUMED,
+        SOLVED;
+
+        public String word() {
+            return name().toLowerCase(Locale.ROOT);
+        }
+
+        public static Optional<Origin> ofWord(String word) {
+            return Arrays.stream(values())
+                    .filter(origin -> origin.word().equals(word))
+                    .findFirst();
+        }
+    }
+}

@@ -1,0 +1,183 @@
+package rakeline.prelude;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import rakeline.figure.Chart;
+import rakeline.figure.SweepChart;
+import rakeline.figure.Table;
+import rakeline.geometry.Bike;
+import rakeline.geometry.Geometry;
+import rakeline.geometry.Hands;
+import rakeline.geometry.Setting;
+import rakeline.quantity.Input;
+import rakeline.quantity.Keyed;
+import rakeline.quantity.Measure;
+import rakeline.quantity.Numbers;
+import rakeline.quantity.Refusal;
+import rakeline.study.Hold;
+import rakeline.study.Mode;
+import rakeline.study.Steps;
+import rakeline.study.Sweep;
+import rakeline.study.Swept;
+import rakeline.study.Vocabulary;
+
+/**
+ * A sweep being said, as in {@code sweep(it).over(HEAD_ANGLE, 69, 74).track(TRAIL).chart()}. Each word returns a new
+ * one.
+ */
+public final class Sweeping {
+    private final Bike bike;
+    private final Hands hands;
+    private final Optional<Setting> vary;
+    private final Numbers steps;
+    private final Optional<Mode> mode;
+    private final Optional<Hold> hold;
+    private final List<Measure<Geometry>> tracks;
+
+    private Sweeping(
+            Bike bike,
+            Hands hands,
+            Optional<Setting> vary,
+            Numbers steps,
+            Optional<Mode> mode,
+            Optional<Hold> hold,
+            List<Measure<Geometry>> tracks) {
+        this.bike = bike;
+        this.hands = hands;
+        this.vary = vary;
+        this.steps = steps;
+        this.mode = mode;
+        this.hold = hold;
+        this.tracks = tracks;
+    }
+
+    static Sweeping of(Bike bike) {
+        return new Sweeping(
+                bike, Hands.HOODS, Optional.empty(), Numbers.none(), Optional.empty(), Optional.empty(), List.of());
+    }
+
+    /** Sweeps an input over 201 values, ends included. */
+    public Sweeping over(String key, double from, double to) {
+        return over(Setting.of(key), Steps.of(from, to));
+    }
+
+    /** Sweeps an input over values a step apart, ends included. */
+    public Sweeping over(String key, double from, double to, double step) {
+        return over(Setting.of(key), Steps.of(from, to, step));
+    }
+
+    /** Sweeps an input over 201 values, ends included. */
+    public Sweeping over(Input input, double from, double to) {
+        return over(Setting.of(input), Steps.of(from, to));
+    }
+
+    /** Sweeps an input over values a step apart, ends included. */
+    public Sweeping over(Input input, double from, double to, double step) {
+        return over(Setting.of(input), Steps.of(from, to, step));
+    }
+
+    /** Holds a measure at its starting value; {@link Holding#by} says what is solved for. */
+    public Holding hold(String key) {
+        return hold(key, Double.NaN);
+    }
+
+    /** Holds a measure at a value; {@link Holding#by} says what is solved for. */
+    public Holding hold(String key, double value) {
+        return new Holding(this, Vocabulary.standard().measure(key), value);
+    }
+
+    /** Holds a measure at its starting value; {@link Holding#by} says what is solved for. */
+    public Holding hold(Measure<Geometry> measure) {
+        return new Holding(this, measure, Double.NaN);
+    }
+
+    /** Holds a measure at a value; {@link Holding#by} says what is solved for. */
+    public Holding hold(Measure<Geometry> measure, double value) {
+        return new Holding(this, measure, value);
+    }
+
+    /** Tracks measures, or inputs, by key. */
+    public Sweeping track(String... keys) {
+        return tracking(Arrays.stream(keys).map(Vocabulary.standard()::tracked).toList());
+    }
+
+    /** Tracks measures, or inputs. */
+    public Sweeping track(Keyed... declared) {
+        return track(Arrays.stream(declared).map(Keyed::key).toArray(String[]::new));
+    }
+
+    /** Keeps the frame one rigid body. */
+    public Sweeping asRefit() {
+        return with(Mode.REFIT);
+    }
+
+    /** Takes each number as drawn. */
+    public Sweeping asRedraw() {
+        return with(Mode.REDRAW);
+    }
+
+    /** Measures hands on tops, hoods or drops. */
+    public Sweeping hands(String word) {
+        return new Sweeping(bike, Hands.of(word), vary, steps, mode, hold, tracks);
+    }
+
+    /** The result as a chart. */
+    public Chart chart() {
+        return SweepChart.of(run());
+    }
+
+    /** The result as a table. */
+    public Table table() {
+        return chart().table();
+    }
+
+    /** The result as numbers. */
+    public Swept run() {
+        Setting swept =
+                vary.orElseThrow(() -> new Refusal("the sweep does not say over what; add .over(key, from, to)."));
+        return new Sweep(bike, hands, swept, steps, mode.orElseGet(() -> Mode.usualFor(swept)), hold, tracks).run();
+    }
+
+    private Sweeping over(Setting setting, Numbers values) {
+        return new Sweeping(bike, hands, Optional.of(setting), values, mode, hold, tracks);
+    }
+
+    private Sweeping with(Mode newMode) {
+        return new Sweeping(bike, hands, vary, steps, Optional.of(newMode), hold, tracks);
+    }
+
+    private Sweeping tracking(List<Measure<Geometry>> more) {
+        List<Measure<Geometry>> all = new ArrayList<>(tracks);
+        all.addAll(more);
+        return new Sweeping(bike, hands, vary, steps, mode, hold, List.copyOf(all));
+    }
+
+    private Sweeping holding(Hold newHold) {
+        return new Sweeping(bike, hands, vary, steps, mode, Optional.of(newHold), tracks);
+    }
+
+    /** A hold that still has to say what it solves for. */
+    public static final class Holding {
+        private final Sweeping sweeping;
+        private final Measure<Geometry> measure;
+        private final double value;
+
+        private Holding(Sweeping sweeping, Measure<Geometry> measure, double value) {
+            this.sweeping = sweeping;
+            this.measure = measure;
+            this.value = value;
+        }
+
+        /** Solves for the input with this key at each step. */
+        public Sweeping by(String key) {
+            return sweeping.holding(new Hold(measure, value, Setting.of(key)));
+        }
+
+        /** Solves for this input at each step. */
+        public Sweeping by(Input input) {
+            return sweeping.holding(new Hold(measure, value, Setting.of(input)));
+        }
+    }
+}

@@ -1,0 +1,118 @@
+package rakeline.study;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import rakeline.geometry.Bike;
+import rakeline.geometry.Geometry;
+import rakeline.quantity.Measure;
+import rakeline.quantity.Numbers;
+import rakeline.quantity.Reading;
+import rakeline.quantity.Refusal;
+
+/** One run of a sweep. */
+final class SweepRun {
+    private final Sweep sweep;
+    private final Variation variation;
+    private final List<Swept.Gap> gaps = new ArrayList<>();
+
+    private SweepRun(Sweep sweep) {
+        this.sweep = sweep;
+        this.variation = sweep.variation();
+    }
+
+    static Swept of(Sweep asked) {
+        Geometry start = asked.geometry(asked.bike());
+        asked.tracks().forEach(track -> checkComplete(track, start));
+        Sweep settled = settle(asked, start);
+        return new SweepRun(settled).run(start);
+    }
+
+    private static Sweep settle(Sweep asked, Geometry start) {
+        return new Sweep(
+                asked.bike(),
+                asked.hands(),
+                asked.vary(),
+                asked.steps(),
+                asked.mode(),
+                asked.hold().map(hold -> settle(hold, start)),
+                asked.tracks());
+    }
+
+    private static Hold settle(Hold hold, Geometry start) {
+        checkComplete(hold.measure(), start);
+        Reading now = hold.measure().read(start);
+        if (Double.isNaN(hold.target()) && !(now instanceof Reading.Known)) {
+            throw new Refusal(hold.measure().key() + " cannot be held at its starting value: " + now.reason() + ".");
+        }
+        return Double.isNaN(hold.target()) ? hold.at(now.orNaN()) : hold;
+    }
+
+    private static void checkComplete(Measure<Geometry> measure, Geometry start) {
+        if (measure.read(start) instanceof Reading.Lacking lacking) {
+            throw new Refusal(measure.key() + " " + lacking.reason() + " in "
+                    + start.bike().name() + ".");
+        }
+    }
+
+    private Swept run(Geometry start) {
+        int count = sweep.steps().size();
+        double[][] values = new double[sweep.tracks().size()][count];
+        List<Optional<Bike>> bikes = bikes();
+        for (int step = 0; step < count; step++) {
+            read(bikes.get(step), step, values);
+        }
+        List<Swept.Column> columns = new ArrayList<>();
+        for (int track = 0; track < values.length; track++) {
+            Measure<Geometry> measure = sweep.tracks().get(track);
+            columns.add(new Swept.Column(
+                    measure.quantity(),
+                    Numbers.of(values[track]),
+                    measure.read(start).orNaN()));
+        }
+        gaps.sort(Comparator.comparingInt(Swept.Gap::step));
+        return new Swept(sweep, columns, gaps);
+    }
+
+    private void read(Optional<Bike> bike, int step, double[][] values) {
+        for (double[] column : values) {
+            column[step] = Double.NaN;
+        }
+        if (bike.isPresent()) {
+            Geometry geometry = sweep.geometry(bike.get());
+            for (int track = 0; track < values.length; track++) {
+                Reading reading = sweep.tracks().get(track).read(geometry);
+                values[track][step] = reading.orNaN();
+                noteGap(step, sweep.tracks().get(track).key(), reading);
+            }
+        }
+    }
+
+    private void noteGap(int step, String key, Reading reading) {
+        if (!(reading instanceof Reading.Known)) {
+            gaps.add(new Swept.Gap(step, key, reading.reason()));
+        }
+    }
+
+    private List<Optional<Bike>> bikes() {
+        if (sweep.hold().isPresent()) {
+            return new HeldWalk(sweep, variation, this::noteMiss).bikes();
+        }
+        return IntStream.range(0, sweep.steps().size()).mapToObj(this::plain).toList();
+    }
+
+    private Optional<Bike> plain(int step) {
+        try {
+            return Optional.of(variation.at(sweep.steps().at(step)));
+        } catch (Refusal e) {
+            noteMiss(step, e.getMessage());
+            return Optional.empty();
+        }
+    }
+
+    private void noteMiss(int step, String reason) {
+        gaps.add(new Swept.Gap(step, sweep.vary().key(), reason));
+    }
+}
