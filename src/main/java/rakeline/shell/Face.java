@@ -145,20 +145,25 @@ final class Face extends JPanel {
 
     private void arrange(boolean anew) {
         boolean nowWide = getWidth() >= look.px(WIDE);
-        if (nowWide != wide || anew) {
-            wide = nowWide;
-            shelfOpen = wide;
-        }
+        boolean turned = nowWide != wide || anew;
+        wide = nowWide;
+        shelfOpen = turned ? wide : shelfOpen;
         shelf.setVisible(shelfOpen);
         title.showShelfKey(!wide, shelfOpen);
         tabs.setVisible(!wide);
-        page.setVisible(wide || pageTab.isSelected());
-        side.setVisible(wide ? sideOpen : drawingTab.isSelected());
-        split.setDividerSize(wide && sideOpen ? look.px(5) : 0);
+        arrangeSplit(turned);
         ledger.setWide(wide);
-        if (wide && sideOpen) {
+        revalidate();
+    }
+
+    private void arrangeSplit(boolean turned) {
+        boolean sideShown = wide ? sideOpen : drawingTab.isSelected();
+        boolean appears = sideShown && !side.isVisible();
+        page.setVisible(wide || pageTab.isSelected());
+        side.setVisible(sideShown);
+        split.setDividerSize(wide && sideOpen ? look.px(5) : 0);
+        if (wide && (turned || appears)) {
             split.resetToPreferredSizes();
         }
-        revalidate();
     }
 }

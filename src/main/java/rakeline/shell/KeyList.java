@@ -16,6 +16,9 @@ final class KeyList {
             List.of("Move the crosshair by a step, by ten", "Left, Right, Page Up, Page Down"),
             List.of("Look closer, or less close", "+, −, or Ctrl and the wheel, or drag a stretch"),
             List.of("Look at the whole", "Escape, or double click"));
+    private static final List<List<String>> IN_TEXT = List.of(
+            List.of("On to the next part, back to the one before", "Ctrl+Tab, Ctrl+Shift+Tab"),
+            List.of("Edit a note", "Double click on it"));
     private static final List<List<String>> ON_DIALS = List.of(
             List.of("One step up or down", "Up, Down in the field; Left, Right on the slider"),
             List.of("Back to the bike's own value", "Double click on the slider or the name"));
@@ -49,6 +52,7 @@ final class KeyList {
                     .filter(deed -> deed.menu().equals(menu) && deed.key().isPresent())
                     .forEach(deed -> line(lines, deed.words(), Keys.words(deed.key().get()), look));
         });
+        group(lines, "In a row's text", IN_TEXT, look);
         group(lines, "Chart with the focus", ON_CHARTS, look);
         group(lines, "Dial", ON_DIALS, look);
         return lines;

@@ -28,6 +28,9 @@ final class NoticeBar extends JPanel implements Bench.View {
         words = Words.paragraph("", look.body(), look.ink());
         setBackground(look.wash());
         setBorder(look.line(0, 0, 1, 0));
+        setName("notice");
+        words.setName("notice words");
+        run.setName("run it");
         add(words, "growx, wmin 0");
         add(run);
         add(leave);

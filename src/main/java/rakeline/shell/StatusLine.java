@@ -36,6 +36,9 @@ final class StatusLine extends JPanel implements Bench.View {
         counts = Words.line("", look.softText(), look.soft());
         said = Words.line("", look.softText(), look.soft());
         running = Words.line("", look.softText(), look.ink());
+        counts.setName("counts");
+        said.setName("said");
+        running.setName("running");
         takesLong.setRepeats(false);
         setBackground(look.paper());
         setBorder(look.line(1, 0, 0, 0));

@@ -39,6 +39,12 @@ final class TitleBar extends JPanel implements Bench.View {
         ButtonGroup views = new ButtonGroup();
         views.add(write);
         views.add(read);
+        title.setName("title");
+        about.setName("about");
+        stop.setName("stop");
+        write.setName("write");
+        read.setName("read");
+        runAll.setName("run all");
         setBackground(look.paper());
         setBorder(look.line(0, 0, 1, 0));
         add(shelf, "gapright " + look.space(3));

@@ -44,6 +44,9 @@ final class DialView extends JPanel implements ControlView {
         most = Words.line("", look.small(), look.soft());
         slider = new DialSlider(look, this::move, bench::pause);
         setOpaque(false);
+        setName("dial " + first.name());
+        field.setName("field " + first.name());
+        slider.setName("slider " + first.name());
         add(top(), BorderLayout.NORTH);
         add(bottom(), BorderLayout.CENTER);
         listen();

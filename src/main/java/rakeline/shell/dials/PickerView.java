@@ -22,6 +22,7 @@ final class PickerView extends JPanel implements ControlView {
         picker = first;
         name = Words.line("", look.body(), look.ink());
         name.setLabelFor(box);
+        box.setName("picker " + first.name());
         box.setFont(look.strong());
         setOpaque(false);
         add(name, BorderLayout.NORTH);

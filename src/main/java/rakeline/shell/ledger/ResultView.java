@@ -7,7 +7,9 @@ import javax.swing.JTextArea;
 import rakeline.engine.Result;
 import rakeline.engine.State;
 import rakeline.figure.Figure;
+import rakeline.figure.Table;
 import rakeline.shell.figures.FigureView;
+import rakeline.shell.figures.TableKeys;
 import rakeline.shell.look.Look;
 import rakeline.shell.look.Pile;
 import rakeline.shell.look.Words;
@@ -21,6 +23,7 @@ final class ResultView extends Pile {
     private final JTextArea details;
     private final JTextArea printed;
     private final JTextArea value;
+    private final TableKeys keys;
     private Optional<FigureView> figure = Optional.empty();
     private transient Standing shown = Standing.UNTRIED;
 
@@ -32,6 +35,7 @@ final class ResultView extends Pile {
         this.look = look;
         this.pressed = pressed;
         message = Words.paragraph("", look.body(), look.ink());
+        keys = new TableKeys(look, part -> figure.ifPresent(view -> view.show(part)));
         details = Words.paragraph("", look.digits(12), look.soft());
         printed = Words.paragraph("", look.digits(12), look.ink());
         value = Words.paragraph("", look.body(), look.ink());
@@ -82,7 +86,12 @@ final class ResultView extends Pile {
 
     private void showFigure(Figure some) {
         FigureView view = figure.orElseGet(this::addFigure);
-        view.show(some);
+        if (some instanceof Table table) {
+            keys.show(table);
+        } else {
+            keys.setVisible(false);
+            view.show(some);
+        }
     }
 
     private FigureView addFigure() {
@@ -90,6 +99,7 @@ final class ResultView extends Pile {
         view.addMouseListener(pressed);
         figure = Optional.of(view);
         add(view);
+        add(keys);
         return view;
     }
 
@@ -100,6 +110,7 @@ final class ResultView extends Pile {
 
     private void dropFigure() {
         figure.ifPresent(this::remove);
+        remove(keys);
         figure = Optional.empty();
     }
 

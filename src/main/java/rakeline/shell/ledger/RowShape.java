@@ -17,7 +17,7 @@ enum RowShape {
     /** Not for readers. */
     HIDDEN;
 
-    static RowShape of(Row.Snippet snippet, ResultView result, Columns columns) {
+    static RowShape of(ResultView result, Columns columns) {
         if (columns.reading()) {
             return result.isForReaders() ? RESULT : HIDDEN;
         }

@@ -6,6 +6,7 @@ import java.awt.Dimension;
 import java.awt.Graphics;
 import java.awt.event.MouseAdapter;
 import java.awt.event.MouseEvent;
+import java.util.Optional;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
 import rakeline.shell.look.Heights;
@@ -26,6 +27,9 @@ final class RowView extends JPanel implements Heights.Flowing {
     private transient RowShape shape = RowShape.BESIDE;
     private transient Columns columns;
     private boolean selected;
+    private int knownWidth = -1;
+    private int knownHeight;
+    private boolean settling;
 
     RowView(Look look, Bench bench, Row row, ColumnBorder border, Columns columns) {
         super(null);
@@ -53,6 +57,14 @@ final class RowView extends JPanel implements Heights.Flowing {
         }
         addMouseListener(pressed);
         setFocusable(true);
+        nameParts();
+    }
+
+    private void nameParts() {
+        setName("row " + id);
+        gutter.setName("gutter " + id);
+        author.editor().setName("editor " + id);
+        result.setName("result " + id);
     }
 
     String id() {
@@ -68,21 +80,28 @@ final class RowView extends JPanel implements Heights.Flowing {
     }
 
     void show(PageModel now, Row row, Columns newColumns) {
-        columns = newColumns;
-        selected = now.selected().equals(java.util.Optional.of(id));
+        resize(newColumns);
+        selected = now.selected().equals(Optional.of(id));
         boolean reading = now.view() == Worksheet.View.READ;
-        if (row instanceof Row.Snippet snippet) {
+        if (row instanceof Row.Snippet) {
             result.show(now.standing(id));
             gutter.show(now.standing(id));
-            shape = RowShape.of(snippet, result, columns);
+            reshape(RowShape.of(result, columns));
         } else {
-            shape = RowShape.note(columns);
+            reshape(RowShape.note(columns));
         }
         result.readOnly(reading);
         author.show(row, shape.folds(row));
         arrange();
         paintGround();
         getAccessibleContext().setAccessibleName("Row " + gutter.words());
+    }
+
+    private void reshape(RowShape next) {
+        if (next != shape) {
+            shape = next;
+            revalidate();
+        }
     }
 
     private void arrange() {
@@ -103,12 +122,30 @@ final class RowView extends JPanel implements Heights.Flowing {
     }
 
     void resize(Columns newColumns) {
-        columns = newColumns;
+        if (!newColumns.equals(columns)) {
+            columns = newColumns;
+            knownWidth = -1;
+        }
     }
 
     @Override
     public int heightFor(int width) {
-        return isVisible() ? shape.height(this, columns) + 2 * room() + 1 : 0;
+        if (width != knownWidth) {
+            settling = true;
+            knownHeight = isVisible() ? shape.height(this, columns) + 2 * room() + 1 : 0;
+            knownWidth = width;
+            settling = false;
+        }
+        return knownHeight;
+    }
+
+    /** What changes in a row makes its height unknown, save for what measuring and laying out change themselves. */
+    @Override
+    public void invalidate() {
+        if (!settling) {
+            knownWidth = -1;
+        }
+        super.invalidate();
     }
 
     int room() {
@@ -117,9 +154,11 @@ final class RowView extends JPanel implements Heights.Flowing {
 
     @Override
     public void doLayout() {
+        settling = true;
         gutter.setBounds(columns.stripe(), room(), columns.gutter(), getHeight() - 2 * room());
         border.setBounds(columns.borderX() - look.px(3), 0, look.px(7), getHeight());
         shape.place(this, columns);
+        settling = false;
     }
 
     @Override

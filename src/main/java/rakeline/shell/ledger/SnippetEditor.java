@@ -2,7 +2,8 @@ package rakeline.shell.ledger;
 
 import java.awt.Color;
 import java.awt.Font;
-import javax.swing.KeyStroke;
+import javax.swing.InputMap;
+import javax.swing.UIManager;
 import org.fife.ui.rsyntaxtextarea.RSyntaxTextArea;
 import org.fife.ui.rsyntaxtextarea.Style;
 import org.fife.ui.rsyntaxtextarea.SyntaxConstants;
@@ -32,14 +33,14 @@ final class SnippetEditor extends RSyntaxTextArea {
         setAntiAliasingEnabled(true);
         setPopupMenu(null);
         getAccessibleContext().setAccessibleName("Snippet, Java");
-        leaveToThePage("ctrl Z", "ctrl Y", "ctrl shift Z", "meta Z", "meta Y", "alt UP", "alt DOWN", "ctrl MINUS");
+        leaveKeysToThePage();
     }
 
-    /** Keys that mean an action on the page rather than on this text. */
-    private void leaveToThePage(String... keys) {
-        for (String key : keys) {
-            getInputMap().put(KeyStroke.getKeyStroke(key), "none");
-        }
+    /** Plain editing keys alone: all others mean an action on the page. */
+    private void leaveKeysToThePage() {
+        InputMap plain = new InputMap();
+        plain.setParent((InputMap) UIManager.get("TextArea.focusInputMap"));
+        setInputMap(WHEN_FOCUSED, plain);
     }
 
     private static SyntaxScheme scheme(Look look) {
