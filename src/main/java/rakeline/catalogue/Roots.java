@@ -2,10 +2,16 @@ package rakeline.catalogue;
 
 import java.io.IOException;
 import java.io.InputStream;
+import java.net.URI;
+import java.net.URISyntaxException;
+import java.nio.file.FileSystem;
+import java.nio.file.FileSystems;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
 import rakeline.quantity.Refusal;
 
 /**
@@ -40,6 +46,31 @@ public record Roots(List<Path> folders) {
             }
         }
         return fromProgram(name, limit);
+    }
+
+    /** The names of the bundled files in a folder that end so, sorted. */
+    public List<String> bundledIn(String folder, String ending) {
+        try {
+            URI place = Roots.class.getResource(BUNDLED + folder).toURI();
+            if (!place.getScheme().equals("jar")) {
+                return named(Path.of(place), folder, ending);
+            }
+            try (FileSystem jar = FileSystems.newFileSystem(place, Map.of())) {
+                return named(jar.getPath(BUNDLED + folder), folder, ending);
+            }
+        } catch (IOException | URISyntaxException e) {
+            throw new IllegalStateException("what is bundled can always be listed", e);
+        }
+    }
+
+    private static List<String> named(Path place, String folder, String ending) throws IOException {
+        try (Stream<Path> files = Files.list(place)) {
+            return files.map(file -> file.getFileName().toString())
+                    .filter(name -> name.endsWith(ending))
+                    .map(name -> folder + "/" + name)
+                    .sorted()
+                    .toList();
+        }
     }
 
     private static Path inside(Path folder, String name) {

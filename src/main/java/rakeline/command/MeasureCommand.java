@@ -45,7 +45,10 @@ final class MeasureCommand extends Work {
         Bike redrawn = Paths.bike(bike).redraw(Setting.changes(KeyValue.numbers("--set", changes)));
         Geometry geometry = Geometry.of(redrawn, Hands.of(hands));
         if (json) {
-            console().json(Map.of("bike", redrawn.name(), "measures", numbers(vocabulary, geometry)));
+            Map<String, Object> answer = new LinkedHashMap<>();
+            answer.put("bike", redrawn.name());
+            answer.put("measures", numbers(vocabulary, geometry));
+            console().json(answer);
         } else {
             console().data().print(TextTable.write(MeasureTable.of(vocabulary, List.of(geometry))));
         }

@@ -3,7 +3,9 @@ package rakeline.figure;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
 import rakeline.geometry.Geometry;
+import rakeline.quantity.Measure;
 import rakeline.quantity.Numbers;
 import rakeline.quantity.Quantity;
 import rakeline.quantity.Reading;
@@ -13,11 +15,17 @@ import rakeline.study.Vocabulary;
 public final class MeasureTable {
     private MeasureTable() {}
 
+    /** Every measure. */
     public static Table of(Vocabulary vocabulary, List<Geometry> bikes) {
+        return of(List.copyOf(vocabulary.measures().values()), bikes);
+    }
+
+    /** These measures, in this order. */
+    public static Table of(List<Measure<Geometry>> measures, List<Geometry> bikes) {
         List<Map<String, Reading>> readings =
-                bikes.stream().map(vocabulary::readings).toList();
-        List<Quantity> rows = vocabulary.measures().values().stream()
-                .map(measure -> measure.quantity())
+                bikes.stream().map(bike -> readings(measures, bike)).toList();
+        List<Quantity> rows = measures.stream()
+                .map(Measure::quantity)
                 .filter(quantity ->
                         readings.stream().anyMatch(of -> !(of.get(quantity.key()) instanceof Reading.Lacking)))
                 .toList();
@@ -30,6 +38,10 @@ public final class MeasureTable {
         columns.add(Column.ofWords(
                 "unit", "Unit", rows.stream().map(row -> row.unit().symbol()).toList()));
         return new Table(title(bikes), columns, "", cautions(rows));
+    }
+
+    private static Map<String, Reading> readings(List<Measure<Geometry>> measures, Geometry bike) {
+        return measures.stream().collect(Collectors.toMap(Measure::key, measure -> measure.read(bike)));
     }
 
     private static Column values(String name, int index, List<Quantity> rows, Map<String, Reading> readings) {

@@ -14,6 +14,7 @@ import rakeline.geometry.Geometry;
 import rakeline.geometry.Refit;
 import rakeline.geometry.Setting;
 import rakeline.quantity.Input;
+import rakeline.quantity.Keyed;
 import rakeline.quantity.Measure;
 import rakeline.quantity.Quantity;
 import rakeline.study.Vocabulary;
@@ -37,6 +38,8 @@ public final class Prelude {
             "import static rakeline.prelude.Prelude.*;");
 
     private static final int DIAL_STEPS = 100;
+    private static final String BIKES = "demo-data/bikes";
+    private static final String BIKE_FILE = ".bike.json";
 
     private Prelude() {}
 
@@ -70,6 +73,36 @@ public final class Prelude {
     public static Table measures(Bike... bikes) {
         return MeasureTable.of(
                 Vocabulary.standard(), Arrays.stream(bikes).map(Geometry::of).toList());
+    }
+
+    /** These measures, or inputs, of one bike or of several side by side. */
+    public static Table measures(List<? extends Keyed> chosen, Bike... bikes) {
+        return MeasureTable.of(
+                chosen.stream()
+                        .map(keyed -> Vocabulary.standard().tracked(keyed.key()))
+                        .toList(),
+                Arrays.stream(bikes).map(Geometry::of).toList());
+    }
+
+    /** The bikes to choose from: those on the worksheet's rack, or where it has none, the bundled ones. */
+    public static List<Listed> bikes() {
+        List<String> rack = Surroundings.current().rack();
+        List<String> paths = rack.isEmpty() ? Surroundings.current().roots().bundledIn(BIKES, BIKE_FILE) : rack;
+        return paths.stream().map(path -> new Listed(path, bike(path))).toList();
+    }
+
+    /** A picker: a choice that a person makes; only as the whole initialiser of a variable. */
+    public static Bike pick(String label, List<Listed> bikes) {
+        String path = Surroundings.current()
+                .pick(new PickRequest(
+                        label,
+                        bikes.stream().map(Listed::path).toList(),
+                        bikes.stream().map(listed -> listed.bike().name()).toList()));
+        return bikes.stream()
+                .filter(listed -> listed.path().equals(path))
+                .findFirst()
+                .map(Listed::bike)
+                .orElseGet(() -> bike(path));
     }
 
     /** One measure of a bike by key; NaN where it has no value. */

@@ -1,6 +1,8 @@
 package rakeline.prelude;
 
+import java.util.List;
 import java.util.concurrent.atomic.AtomicReference;
+import rakeline.catalogue.Roots;
 
 /** What a running row is given from outside. */
 public interface Surroundings {
@@ -15,7 +17,12 @@ public interface Surroundings {
     String pick(PickRequest asked);
 
     /** Where files are found. */
-    rakeline.catalogue.Roots roots();
+    Roots roots();
+
+    /** Paths of the bikes on the worksheet's rack. */
+    default List<String> rack() {
+        return List.of();
+    }
 
     /** The surroundings in force. */
     static Surroundings current() {

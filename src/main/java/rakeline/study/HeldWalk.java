@@ -76,7 +76,7 @@ final class HeldWalk {
         double value = sweep.steps().at(step);
         OptionalDouble root = root(value, guess);
         if (root.isEmpty()) {
-            miss.accept(step, unreached(value));
+            miss.accept(step, unreached());
             return guess;
         }
         bikes.set(step, Optional.of(variation.at(value, hold.by(), root.getAsDouble())));
@@ -98,10 +98,8 @@ final class HeldWalk {
         }
     }
 
-    private String unreached(double value) {
-        return "at " + sweep.vary().key() + " " + Decimals.shortest(value) + " no "
-                + hold.by().key() + " within "
-                + hold.by().quantity().accepted() + " brings " + hold.measure().key() + " to "
-                + Decimals.shortest(hold.target()) + ".";
+    private String unreached() {
+        return "no " + hold.by().key() + " within " + hold.by().quantity().accepted() + " brings "
+                + hold.measure().key() + " to " + Decimals.shortest(hold.target()) + ".";
     }
 }

@@ -4,7 +4,6 @@ import java.awt.Color;
 import java.awt.Graphics2D;
 import java.util.ArrayList;
 import java.util.List;
-import rakeline.figure.Figure;
 
 /** The words around a figure: its title above; what was held, notes and cautions beneath. */
 record Caption(String title, String held, List<String> notes, List<String> cautions) {
@@ -13,10 +12,6 @@ record Caption(String title, String held, List<String> notes, List<String> cauti
     private static final double BETWEEN = 4;
     private static final double APART = 10;
     private static final String HELD = "Held:";
-
-    static Caption of(Figure figure, List<String> notes) {
-        return new Caption(figure.title(), figure.held(), List.copyOf(notes), figure.cautions());
-    }
 
     double headHeight(double width) {
         double height = Lettering.TITLE.height(titleLines(width));

@@ -5,11 +5,16 @@ import java.awt.Color;
 import java.awt.Graphics2D;
 import java.awt.geom.Line2D;
 import java.awt.geom.Rectangle2D;
+import java.util.Optional;
 import rakeline.figure.Chart;
 import rakeline.figure.paint.ChartLayout.PanelLayout;
 
-/** The ground of a chart: tick lines and their numbers, the name of x, and the line of the present value. */
-record ChartAxes(Chart chart, ChartLayout layout, Palette palette) {
+/**
+ * The ground of a chart: tick lines and their numbers, the name of x, and the line of the present value.
+ *
+ * @param covered a part of the axis that something else is written on
+ */
+record ChartAxes(Chart chart, ChartLayout layout, Palette palette, Optional<Rectangle2D> covered) {
 
     void draw(Graphics2D pen) {
         for (int i = 0; i < layout.panels().size(); i++) {
@@ -41,13 +46,19 @@ record ChartAxes(Chart chart, ChartLayout layout, Palette palette) {
         pen.setColor(palette.soft());
         line(pen, palette.soft(), data.getX(), y, data.getMaxX(), y);
         double top = data.getMaxY() + 6;
-        layout.xTicks().values().forEach(value -> {
-            double x = layout.toX(value);
-            line(pen, palette.soft(), crisp(x), y, crisp(x), y + 4);
-            Lettering.SMALL.drawCentred(
-                    pen, palette.soft(), layout.xTicks().text(value, chart.x().unit()), x, top);
-        });
+        layout.xTicks().values().forEach(value -> drawXTick(pen, value, top));
         drawName(pen, top + Lettering.SMALL.lineHeight() + 2);
+    }
+
+    private void drawXTick(Graphics2D pen, double value, double top) {
+        double x = layout.toX(value);
+        double y = layout.data().getMaxY();
+        line(pen, palette.soft(), crisp(x), y, crisp(x), y + 4);
+        String text = layout.xTicks().text(value, chart.x().unit());
+        Rectangle2D box = Lettering.SMALL.box(text, x - Lettering.SMALL.width(text) / 2, top);
+        if (covered.filter(box::intersects).isEmpty()) {
+            Lettering.SMALL.draw(pen, palette.soft(), text, box.getX(), top);
+        }
     }
 
     /** Centred under the curves, but not beyond the sheet. */
@@ -66,7 +77,7 @@ record ChartAxes(Chart chart, ChartLayout layout, Palette palette) {
         pen.setColor(palette.soft());
         pen.setStroke(new BasicStroke(palette.line(1.2)));
         pen.draw(new Line2D.Double(x, data.getY() - 3, x, data.getMaxY()));
-        String text = chart.x().formatWithUnit(chart.here());
+        String text = Lettering.number(chart.x().formatWithUnit(chart.here()));
         double top = data.getY() - 4 - Lettering.STRONG.lineHeight();
         Lettering.STRONG.drawCentred(pen, palette.ink(), text, x, top);
     }

@@ -14,14 +14,16 @@ import rakeline.quantity.Range;
  * Where everything of a chart lies in its body: panels under one another, their ticks to the left, their labels to the
  * right, the shared axis beneath.
  *
+ * @param width of the body
  * @param data the panels' common columns, from the first one's top to the last one's bottom
  */
-record ChartLayout(Rectangle2D data, Numbers steps, Range x, Ticks xTicks, List<PanelLayout> panels, double labelX) {
+record ChartLayout(
+        double width, Rectangle2D data, Numbers steps, Range x, Ticks xTicks, List<PanelLayout> panels, double labelX) {
     static final double PANEL_HEIGHT = 110;
     static final double BETWEEN = 22;
     private static final double TICK_GAP = 8;
     private static final double LABEL_GAP = 12;
-    private static final double TICK_EVERY = 30;
+    private static final double TICK_EVERY = 20;
 
     /** One panel: its area, its range and ticks of y (none where it has no value in view), and its label. */
     record PanelLayout(Rectangle2D area, Optional<Range> y, Optional<Ticks> ticks, PanelLabel label) {
@@ -47,6 +49,7 @@ record ChartLayout(Rectangle2D data, Numbers steps, Range x, Ticks xTicks, List<
         double right = Math.floor(body.getMaxX() - labelWidth - LABEL_GAP);
         Rectangle2D data = new Rectangle2D.Double(left, top, right - left, body.getMaxY() - bottom() - top);
         return new ChartLayout(
+                body.getWidth(),
                 data,
                 chart.steps(),
                 steps.range(),
@@ -110,9 +113,9 @@ record ChartLayout(Rectangle2D data, Numbers steps, Range x, Ticks xTicks, List<
     }
 
     private static Ticks xTicks(Chart chart, Range x, double width) {
-        Ticks fine = Ticks.in(x, 10, Double.MIN_NORMAL);
+        Ticks fine = Ticks.in(x, 6, Double.MIN_NORMAL);
         double each = Lettering.SMALL.width(fine.texts(chart.x().unit())) + 28;
-        return Ticks.in(x, (int) Math.max(1, Math.min(10, width / each)), Double.MIN_NORMAL);
+        return Ticks.in(x, (int) Math.max(1, Math.min(6, width / each)), Double.MIN_NORMAL);
     }
 
     private static List<PanelLayout> panels(

@@ -3,6 +3,7 @@ package rakeline.figure.paint;
 import java.awt.Graphics2D;
 import java.awt.geom.Rectangle2D;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -15,7 +16,7 @@ public final class ChartPainter extends FigurePainter {
     private final List<SeriesStyle> styles;
 
     ChartPainter(Chart chart, Palette palette, double scale, Assignment assignment) {
-        super(chart, GapNotes.of(chart), palette, scale);
+        super(chart, palette, scale);
         this.chart = chart;
         List<String> keys =
                 chart.panels().stream().map(panel -> panel.quantity().key()).toList();
@@ -75,6 +76,14 @@ public final class ChartPainter extends FigurePainter {
     }
 
     @Override
+    List<String> notes(double width) {
+        return LimitLines.nameSources(width)
+                ? GapNotes.of(chart)
+                : Stream.concat(LimitLines.sources(chart), GapNotes.of(chart).stream())
+                        .toList();
+    }
+
+    @Override
     void paintBody(Graphics2D pen, Rectangle2D body) {
         paint(pen, body, View.WHOLE);
     }
@@ -100,12 +109,18 @@ public final class ChartPainter extends FigurePainter {
     private void paint(Graphics2D pen, Rectangle2D body, View view) {
         ChartLayout layout = ChartLayout.of(chart, body, view);
         Steps steps = Steps.of(chart, view);
-        ChartAxes axes = new ChartAxes(chart, layout, palette());
-        axes.draw(pen);
+        Optional<Crosshair> crosshair = crosshair(layout, view.step());
+        new ChartAxes(chart, layout, palette(), crosshair.map(Crosshair::xTag)).draw(pen);
         IntStream.range(0, styles.size())
                 .forEach(i -> new PanelPainter(chart, i, layout, steps, styles.get(i), palette()).draw(pen));
-        if (view.step() >= 0 && view.step() < chart.steps().size()) {
-            new Crosshair(chart, layout, palette(), view.step()).draw(pen);
-        }
+        crosshair.ifPresent(cross -> cross.draw(pen));
+    }
+
+    /** None where there is no such step, or not in the window. */
+    private Optional<Crosshair> crosshair(ChartLayout layout, int step) {
+        boolean seen = step >= 0
+                && step < chart.steps().size()
+                && layout.x().contains(chart.steps().at(step));
+        return seen ? Optional.of(new Crosshair(chart, layout, palette(), step)) : Optional.empty();
     }
 }

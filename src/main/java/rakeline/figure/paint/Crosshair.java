@@ -15,26 +15,33 @@ record Crosshair(Chart chart, ChartLayout layout, Palette palette, int step) {
     private static final double PAD = 4;
 
     void draw(Graphics2D pen) {
-        if (!layout.x().contains(chart.steps().at(step))) {
-            return;
-        }
         Rectangle2D data = layout.data();
         double x = layout.toX(chart.steps().at(step));
         pen.setColor(palette.ink());
         pen.setStroke(new BasicStroke(palette.line(1)));
         pen.draw(new Line2D.Double(x, data.getY(), x, data.getMaxY()));
-        String text = chart.x().formatWithUnit(chart.steps().at(step));
-        drawTag(pen, text, x - Lettering.STRONG.width(text) / 2 - PAD, data.getMaxY() + 4);
+        drawTag(pen, xText(), xTag().getX(), xTag().getY());
         for (int i = 0; i < layout.panels().size(); i++) {
             drawValue(pen, chart.panels().get(i), layout.panels().get(i), x);
         }
     }
 
+    /** The box of the step's own value on the axis. */
+    Rectangle2D xTag() {
+        double width = Lettering.STRONG.width(xText()) + 2 * PAD;
+        double x = layout.toX(chart.steps().at(step)) - width / 2;
+        return new Rectangle2D.Double(x, layout.data().getMaxY() + 5, width, Lettering.STRONG.lineHeight());
+    }
+
+    private String xText() {
+        return Lettering.number(chart.x().formatWithUnit(chart.steps().at(step)));
+    }
+
     private void drawValue(Graphics2D pen, Panel panel, PanelLayout place, double x) {
         double value = panel.values().at(step);
         boolean known = Double.isFinite(value);
-        String text = known ? panel.quantity().formatWithUnit(value) : "no value";
-        double y = known ? place.toY(value) : place.area().getCenterY();
+        String text = known ? Lettering.number(panel.quantity().formatWithUnit(value)) : "no value";
+        double y = known ? place.toY(value) : place.area().getY();
         double width = Lettering.STRONG.width(text) + 2 * PAD;
         double left = x + 8 + width <= place.area().getMaxX() ? x + 8 : x - 8 - width;
         drawTag(pen, text, left, within(place.area(), y - Lettering.STRONG.lineHeight() - 6));

@@ -21,7 +21,7 @@ public final class DrawingPainter extends FigurePainter {
     private final Assignment assignment;
 
     DrawingPainter(Drawing drawing, Palette palette, double scale, Assignment assignment) {
-        super(drawing, List.of(), palette, scale);
+        super(drawing, palette, scale);
         this.drawing = drawing;
         this.assignment = assignment;
     }
@@ -36,6 +36,11 @@ public final class DrawingPainter extends FigurePainter {
     @Override
     double leastBodyHeight(double width) {
         return Math.min(LOWEST, bodyHeight(width));
+    }
+
+    @Override
+    List<String> notes(double width) {
+        return List.of();
     }
 
     @Override

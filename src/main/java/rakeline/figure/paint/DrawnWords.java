@@ -100,7 +100,7 @@ record DrawnWords(List<Word> words) {
         double outY = -side * out.y();
         double alongX = outY;
         double alongY = -outX;
-        double half = one.distance(other) / 2;
+        double half = one.distance(other) / 2 + MarkPainter.arrowBeyond(one.distance(other));
         return List.of(
                 new Spot(x, y, outX, outY),
                 new Spot(x, y, -outX, -outY),

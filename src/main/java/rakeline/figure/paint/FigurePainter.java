@@ -6,6 +6,8 @@ import java.awt.RenderingHints;
 import java.awt.geom.Rectangle2D;
 import java.util.List;
 import java.util.function.BiConsumer;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import rakeline.figure.Chart;
 import rakeline.figure.Drawing;
 import rakeline.figure.Figure;
@@ -22,12 +24,12 @@ public abstract sealed class FigurePainter permits ChartPainter, TablePainter, D
 
     private final Palette palette;
     private final double scale;
-    private final Caption caption;
+    private final Figure figure;
 
-    FigurePainter(Figure figure, List<String> notes, Palette palette, double scale) {
+    FigurePainter(Figure figure, Palette palette, double scale) {
+        this.figure = figure;
         this.palette = palette;
         this.scale = scale;
-        this.caption = Caption.of(figure, notes);
     }
 
     /**
@@ -71,6 +73,9 @@ public abstract sealed class FigurePainter permits ChartPainter, TablePainter, D
         return bodyHeight(width);
     }
 
+    /** What stands beneath the figure besides what was held and the cautions. */
+    abstract List<String> notes(double width);
+
     abstract void paintBody(Graphics2D pen, Rectangle2D body);
 
     final Palette palette() {
@@ -85,6 +90,7 @@ public abstract sealed class FigurePainter permits ChartPainter, TablePainter, D
         pen.translate(area.getX(), area.getY());
         pen.scale(frame.scale(), frame.scale());
         double width = frame.width() - 2 * MARGIN;
+        Caption caption = caption(width);
         caption.drawHead(pen, palette, MARGIN, MARGIN, width);
         body.accept(pen, frame.body());
         caption.drawFoot(pen, palette, MARGIN, frame.body().getMaxY(), width);
@@ -101,7 +107,7 @@ public abstract sealed class FigurePainter permits ChartPainter, TablePainter, D
         }
         double width = area.getWidth() / fitting;
         double inner = width - 2 * MARGIN;
-        double top = MARGIN + caption.headHeight(inner);
+        double top = MARGIN + caption(inner).headHeight(inner);
         double height = area.getHeight() / fitting - aroundBody(width);
         return new Frame(fitting, width, new Rectangle2D.Double(MARGIN, top, inner, Math.max(1, height)));
     }
@@ -112,7 +118,20 @@ public abstract sealed class FigurePainter permits ChartPainter, TablePainter, D
 
     private double aroundBody(double width) {
         double inner = width - 2 * MARGIN;
+        Caption caption = caption(inner);
         return 2 * MARGIN + caption.headHeight(inner) + caption.footHeight(inner);
+    }
+
+    private Caption caption(double width) {
+        return new Caption(heading(figure), figure.held(), notes(width), figure.cautions());
+    }
+
+    private static String heading(Figure figure) {
+        return figure instanceof Drawing drawing
+                ? Stream.of(drawing.kind(), drawing.title())
+                        .filter(words -> !words.isBlank())
+                        .collect(Collectors.joining(": "))
+                : figure.title();
     }
 
     private static void setHints(Graphics2D pen) {

@@ -6,12 +6,13 @@ import java.awt.geom.Line2D;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 import rakeline.quantity.Numbers;
 
 /** The stretches of a panel without a value, hatched between the steps that have one. */
 record GapBands(List<Rectangle2D> bands) {
     private static final String NAME = "no value";
-    private static final double HATCH = 8;
+    private static final double HATCH = 12;
     private static final double INVISIBLE = 0.5;
 
     static GapBands of(Numbers values, ChartLayout layout, Rectangle2D area) {
@@ -41,20 +42,35 @@ record GapBands(List<Rectangle2D> bands) {
         }
     }
 
-    void draw(Graphics2D pen, Palette palette) {
+    /** Draws the bands, and says what they are in those boxes. */
+    void draw(Graphics2D pen, Palette palette, List<Rectangle2D> names) {
         bands.forEach(band -> drawBand(pen, palette, band));
+        for (Rectangle2D box : names) {
+            pen.setColor(palette.wash());
+            pen.fill(box);
+            Lettering.SMALL.drawCentred(pen, palette.soft(), NAME, box.getCenterX(), box.getY());
+        }
     }
 
-    /** Says so in each band that is wide enough. */
-    void name(Graphics2D pen, Palette palette, Placer placer) {
-        bands.forEach(band -> placer.place(places(band))
-                .ifPresent(box -> Lettering.SMALL.draw(pen, palette.soft(), NAME, box.getX(), box.getY())));
+    /** Lines through the bands, for words that should keep off them. */
+    Stream<Line2D> diagonals() {
+        return bands.stream()
+                .flatMap(band -> Stream.of(
+                        new Line2D.Double(band.getX(), band.getY(), band.getMaxX(), band.getMaxY()),
+                        new Line2D.Double(band.getX(), band.getMaxY(), band.getMaxX(), band.getY())));
+    }
+
+    /** A box for the word in each band that is wide enough. */
+    List<Rectangle2D> names(Placer placer) {
+        return bands.stream()
+                .flatMap(band -> placer.place(places(band)).stream())
+                .toList();
     }
 
     private static List<Rectangle2D> places(Rectangle2D band) {
-        double width = Lettering.SMALL.width(NAME);
+        double width = Lettering.SMALL.width(NAME) + 8;
         double height = Lettering.SMALL.lineHeight();
-        if (width + 8 > band.getWidth()) {
+        if (width > band.getWidth()) {
             return List.of();
         }
         List<Rectangle2D> places = new ArrayList<>();
@@ -70,7 +86,7 @@ record GapBands(List<Rectangle2D> bands) {
         pen.fill(band);
         Graphics2D own = (Graphics2D) pen.create();
         own.clip(band);
-        own.setColor(palette.hairline());
+        own.setColor(palette.faint());
         own.setStroke(new BasicStroke(1));
         double height = band.getHeight();
         for (double x = band.getX() - height; x < band.getMaxX(); x += HATCH) {

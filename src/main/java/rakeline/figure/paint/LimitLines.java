@@ -6,56 +6,98 @@ import java.awt.geom.Line2D;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import rakeline.figure.Chart;
 import rakeline.figure.paint.ChartLayout.PanelLayout;
+import rakeline.quantity.Decimals;
 import rakeline.quantity.Limit;
+import rakeline.quantity.Quantity;
 
 /** Thin lines at a measure's limits, each with its name and source where the panel has room for them. */
-record LimitLines(List<Limit> limits, PanelLayout layout, Palette palette) {
+record LimitLines(List<Limit> limits, PanelLayout layout, double sheetWidth, Palette palette) {
+    private static final double WIDE = 560;
     private static final int MOST_LINES = 3;
     private static final double INSET = 6;
 
+    /** Whether a chart of that width has room for sources in its panels; otherwise they stand beneath. */
+    static boolean nameSources(double width) {
+        return width >= WIDE;
+    }
+
+    /** The limits of a chart with their sources, as notes beneath it. */
+    static Stream<String> sources(Chart chart) {
+        Steps steps = Steps.of(chart, View.WHOLE);
+        return chart.panels().stream()
+                .flatMap(panel -> PanelRange.of(panel, steps, chart.here()).stream()
+                        .flatMap(range -> PanelRange.limitsIn(panel.quantity(), range).stream())
+                        .filter(limit -> !limit.source().isBlank())
+                        .map(limit -> source(panel.quantity(), limit)));
+    }
+
+    private static String source(Quantity quantity, Limit limit) {
+        String value = Lettering.number(quantity.unit().attach(Decimals.shortest(limit.value())));
+        return quantity.label() + " " + value + ", " + limit.label() + ": " + limit.source() + ".";
+    }
+
     void draw(Graphics2D pen, Placer placer) {
-        limits.forEach(limit -> drawLine(pen, layout.toY(limit.value())));
+        lines().forEach(line -> drawLine(pen, line));
         limits.forEach(limit -> drawName(pen, placer, limit));
     }
 
-    private void drawLine(Graphics2D pen, double y) {
+    List<Line2D> lines() {
         Rectangle2D area = layout.area();
+        return limits.stream()
+                .map(limit -> ChartAxes.crisp(layout.toY(limit.value())))
+                .<Line2D>map(y -> new Line2D.Double(area.getX(), y, area.getMaxX(), y))
+                .toList();
+    }
+
+    private void drawLine(Graphics2D pen, Line2D line) {
         pen.setColor(palette.caution());
         pen.setStroke(new BasicStroke(palette.line(1), BasicStroke.CAP_BUTT, BasicStroke.JOIN_MITER, 10, dots(), 0));
-        double crisp = ChartAxes.crisp(y);
-        pen.draw(new Line2D.Double(area.getX(), crisp, area.getMaxX(), crisp));
+        pen.draw(line);
     }
 
     private static float[] dots() {
         return new float[] {2, 2};
     }
 
+    /** In a place that is clear of the curve if there is one, in one line or in several. */
     private void drawName(Graphics2D pen, Placer placer, Limit limit) {
         double y = layout.toY(limit.value());
-        List<String> whole = lines(limit.source().isBlank() ? limit.label() : limit.label() + " · " + limit.source());
-        if (!drawLines(pen, placer, whole, y)) {
-            drawLines(pen, placer, lines(limit.label()), y);
+        List<String> wide = lines(words(limit), Double.POSITIVE_INFINITY);
+        List<String> narrow = lines(words(limit), 0.6 * Lettering.SMALL.width(words(limit)));
+        List<String> name = lines(limit.label(), Double.POSITIVE_INFINITY);
+        if (!drawn(pen, wide, placer.placeClear(boxes(wide, y)))
+                && !drawn(pen, narrow, placer.placeClear(boxes(narrow, y)))
+                && !drawn(pen, wide, placer.place(boxes(wide, y)))) {
+            drawn(pen, name, placer.place(boxes(name, y)));
         }
     }
 
-    private List<String> lines(String words) {
-        return Lettering.SMALL.lines(words, layout.area().getWidth() - 2 * INSET, MOST_LINES);
+    private String words(Limit limit) {
+        return nameSources(sheetWidth) && !limit.source().isBlank()
+                ? limit.label() + " · " + limit.source()
+                : limit.label();
     }
 
-    private boolean drawLines(Graphics2D pen, Placer placer, List<String> lines, double y) {
-        return placer.place(boxes(lines, y))
-                .map(box -> Lettering.SMALL.draw(pen, palette.caution(), lines, box.getX(), box.getY()))
-                .isPresent();
+    private List<String> lines(String words, double width) {
+        return Lettering.SMALL.lines(words, Math.min(width, layout.area().getWidth() - 2 * INSET), MOST_LINES);
     }
 
-    /** Above the line, then below it; from the left to the right. */
+    private boolean drawn(Graphics2D pen, List<String> lines, Optional<Rectangle2D> place) {
+        place.ifPresent(box -> Lettering.SMALL.draw(pen, palette.caution(), lines, box.getX(), box.getY()));
+        return place.isPresent();
+    }
+
+    /** Just above the line or below it, then further off; from the left to the right. */
     private List<Rectangle2D> boxes(List<String> lines, double y) {
         double width = Lettering.SMALL.width(lines);
         double height = Lettering.SMALL.height(lines);
         double room = layout.area().getWidth() - width - 2 * INSET;
         List<Rectangle2D> boxes = new ArrayList<>();
-        for (double top : new double[] {y - height - 2, y + 3}) {
+        for (double top : new double[] {y - height - 3, y + 4, y - 1.6 * height, y + 0.7 * height}) {
             for (double share : new double[] {0, 1, 0.5, 0.25, 0.75}) {
                 boxes.add(new Rectangle2D.Double(layout.area().getX() + INSET + share * room, top, width, height));
             }

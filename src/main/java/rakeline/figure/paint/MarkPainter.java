@@ -17,9 +17,11 @@ import rakeline.figure.Drawing.Point;
 /** Inks single marks of a drawing; words are placed elsewhere. */
 record MarkPainter(Placement placement, Palette palette, Assignment assignment) {
     private static final double ARROW = 8;
+    private static final double TAIL = 14;
     private static final double ARROW_HALF = 2.4;
     private static final double OVERSHOOT = 4;
     private static final double GAP = 3;
+    private static final double BOLD_MM = 7.5;
     private static final int SOFT_FILL = 80;
 
     void draw(Graphics2D pen, Mark mark) {
@@ -61,7 +63,7 @@ record MarkPainter(Placement placement, Palette palette, Assignment assignment) 
 
     private BasicStroke stroke(Ink ink) {
         return switch (ink) {
-            case BOLD -> round(3);
+            case BOLD -> round(Math.max(2, Math.min(3, BOLD_MM * placement.pxPerMm())));
             case FINE, SOFT -> round(1.5);
             case FAINT -> round(1);
             case DASHED ->
@@ -115,11 +117,16 @@ record MarkPainter(Placement placement, Palette palette, Assignment assignment) 
         if (length == 0) {
             return;
         }
-        double inward = length > 3 * ARROW ? 1 : -1;
+        double inward = arrowBeyond(length) == 0 ? 1 : -1;
         double x = inward * (to.getX() - from.getX()) / length;
         double y = inward * (to.getY() - from.getY()) / length;
         drawArrow(pen, from, x, y, inward);
         drawArrow(pen, to, -x, -y, inward);
+    }
+
+    /** How far arrows reach beyond the ends of a dimension's line of that length, in px. */
+    static double arrowBeyond(double length) {
+        return length > 3 * ARROW ? 0 : TAIL;
     }
 
     private static void drawArrow(Graphics2D pen, Point2D tip, double x, double y, double inward) {
@@ -130,8 +137,7 @@ record MarkPainter(Placement placement, Palette palette, Assignment assignment) 
         head.closePath();
         pen.fill(head);
         if (inward < 0) {
-            pen.draw(new Line2D.Double(
-                    tip.getX(), tip.getY(), tip.getX() + 1.8 * ARROW * x, tip.getY() + 1.8 * ARROW * y));
+            pen.draw(new Line2D.Double(tip.getX(), tip.getY(), tip.getX() + TAIL * x, tip.getY() + TAIL * y));
         }
     }
 }

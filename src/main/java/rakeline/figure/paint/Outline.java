@@ -107,7 +107,17 @@ final class Outline {
         if (mark instanceof Circle circle) {
             return Stream.of(of(circle));
         }
-        return mark instanceof Dimension dimension ? Stream.of(lineOf(dimension)) : Stream.empty();
+        return mark instanceof Dimension dimension ? linesOf(dimension) : Stream.empty();
+    }
+
+    private static Stream<Shape> linesOf(Dimension dimension) {
+        Line2D line = lineOf(dimension);
+        Point from = dimension.from();
+        Point to = dimension.to();
+        return Stream.of(
+                line,
+                new Line2D.Double(from.x(), from.y(), line.getX1(), line.getY1()),
+                new Line2D.Double(to.x(), to.y(), line.getX2(), line.getY2()));
     }
 
     private static void addPieces(List<Line2D> pieces, Shape shape, Placement placement) {

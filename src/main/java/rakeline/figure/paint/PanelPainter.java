@@ -7,9 +7,11 @@ import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import rakeline.figure.Chart;
 import rakeline.figure.Chart.Panel;
 import rakeline.figure.paint.ChartLayout.PanelLayout;
+import rakeline.quantity.Limit;
 import rakeline.quantity.Range;
 
 /** Draws one panel of a chart over its ground: gaps, limits, the curve with its markers, the label at its end. */
@@ -35,23 +37,31 @@ final class PanelPainter {
     }
 
     void draw(Graphics2D pen) {
-        Placer placer = new Placer(layout.area(), obstacles());
         GapBands bands = GapBands.of(panel.values(), chartLayout, layout.area());
-        bands.draw(pen, palette);
+        List<Line2D> limits = limits().lines();
+        List<Rectangle2D> names = bands.names(new Placer(layout.area(), limits));
+        bands.draw(pen, palette, names);
         layout.y().ifPresent(y -> drawCurve(pen, y));
-        bands.name(pen, palette, placer);
-        layout.y()
-                .ifPresent(y ->
-                        new LimitLines(PanelRange.limitsIn(panel.quantity(), y), layout, palette).draw(pen, placer));
-        layout.label()
-                .draw(
-                        pen,
-                        palette,
-                        style,
-                        chartLayout.labelX(),
-                        curveEnd(),
-                        layout.area().getY(),
-                        layout.area().getMaxY());
+        Placer placer = new Placer(
+                layout.area(),
+                Stream.of(limits.stream(), obstacles().stream(), bands.diagonals())
+                        .flatMap(lines -> lines)
+                        .toList());
+        names.forEach(placer::take);
+        limits().draw(pen, placer);
+        drawLabel(pen);
+    }
+
+    private LimitLines limits() {
+        List<Limit> seen =
+                layout.y().map(y -> PanelRange.limitsIn(panel.quantity(), y)).orElse(List.of());
+        return new LimitLines(seen, layout, chartLayout.width(), palette);
+    }
+
+    private void drawLabel(Graphics2D pen) {
+        double top = layout.area().getY();
+        double bottom = layout.area().getMaxY();
+        layout.label().draw(pen, palette, style, chartLayout.labelX(), curveEnd(), top, bottom);
     }
 
     private void drawCurve(Graphics2D pen, Range y) {

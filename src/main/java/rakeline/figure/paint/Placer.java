@@ -10,6 +10,9 @@ import java.util.Optional;
 final class Placer {
     private static final double AIR = 2;
 
+    /** What a later box costs, in crossed lines. */
+    private static final double LATENESS = 0.15;
+
     private final Rectangle2D sheet;
     private final List<Line2D> lines;
     private final List<Rectangle2D> taken = new ArrayList<>();
@@ -24,18 +27,31 @@ final class Placer {
         taken.add(box);
     }
 
-    /** The first of the boxes that the fewest lines cross, now taken; none where all meet words or leave the sheet. */
+    /** The first of the boxes that no line crosses, now taken. */
+    Optional<Rectangle2D> placeClear(List<? extends Rectangle2D> boxes) {
+        return taking(boxes.stream()
+                .filter(this::isFree)
+                .filter(box -> crossings(box) == 0)
+                .map(Rectangle2D.class::cast)
+                .findFirst());
+    }
+
+    /** The best of the boxes, early ones and those that few lines cross; none where all meet words or leave the sheet. */
     Optional<Rectangle2D> place(List<? extends Rectangle2D> boxes) {
         Rectangle2D best = null;
-        long fewest = Long.MAX_VALUE;
-        for (Rectangle2D box : boxes) {
-            long crossings = isFree(box) ? crossings(box) : Long.MAX_VALUE;
-            if (crossings < fewest) {
-                best = box;
-                fewest = crossings;
+        double least = Double.POSITIVE_INFINITY;
+        for (int i = 0; i < boxes.size(); i++) {
+            Rectangle2D box = boxes.get(i);
+            if (i * LATENESS < least && isFree(box)) {
+                double cost = i * LATENESS + crossings(box);
+                best = cost < least ? box : best;
+                least = Math.min(least, cost);
             }
         }
-        Optional<Rectangle2D> found = Optional.ofNullable(best);
+        return taking(Optional.ofNullable(best));
+    }
+
+    private Optional<Rectangle2D> taking(Optional<Rectangle2D> found) {
         found.ifPresent(this::take);
         return found;
     }

@@ -11,6 +11,7 @@ record TableLayout(List<Block> blocks) {
     static final double PAD = 4;
     static final double BETWEEN_BLOCKS = 18;
     private static final double GUTTER = 24;
+    private static final double NARROW_GUTTER = 14;
     private static final double WIDEST_WORDS = 280;
     private static final double WIDEST_HEADING = 120;
 
@@ -47,8 +48,16 @@ record TableLayout(List<Block> blocks) {
         List<Fitted> fitted = columns.stream()
                 .map(column -> Fitted.of(column, rows, Math.min(WIDEST_WORDS, 0.4 * width)))
                 .toList();
-        return new TableLayout(
-                groups(fitted, width).stream().map(group -> block(group, rows)).toList());
+        double gutter = gutter(fitted, width);
+        return new TableLayout(groups(fitted, width, gutter).stream()
+                .map(group -> block(group, rows, gutter))
+                .toList());
+    }
+
+    /** The wide one, unless the narrow one saves a block. */
+    private static double gutter(List<Fitted> columns, double width) {
+        int wide = groups(columns, width, GUTTER).size();
+        return groups(columns, width, NARROW_GUTTER).size() < wide ? NARROW_GUTTER : GUTTER;
     }
 
     double height() {
@@ -63,7 +72,9 @@ record TableLayout(List<Block> blocks) {
             List<String> heading = Lettering.STRONG.lines(column.heading(), column.isNumeric() ? WIDEST_HEADING : most);
             List<List<String>> cells = column.shown().stream()
                     .limit(rows)
-                    .map(words -> column.isNumeric() ? List.of(PlainText.oneLine(words)) : face.lines(words, most))
+                    .map(words -> column.isNumeric()
+                            ? List.of(Lettering.number(PlainText.oneLine(words)))
+                            : face.lines(words, most))
                     .toList();
             double widest = cells.stream().mapToDouble(face::width).max().orElse(0);
             return new Fitted(column, Math.ceil(Math.max(widest, Lettering.STRONG.width(heading))), heading, cells);
@@ -74,11 +85,11 @@ record TableLayout(List<Block> blocks) {
         }
     }
 
-    private static List<List<Fitted>> groups(List<Fitted> columns, double width) {
+    private static List<List<Fitted>> groups(List<Fitted> columns, double width, double gutter) {
         List<List<Fitted>> groups = new ArrayList<>();
         List<Fitted> group = new ArrayList<>();
         for (Fitted column : columns) {
-            if (group.size() > 1 && width(group) + GUTTER + column.width() > width) {
+            if (group.size() > 1 && width(group, gutter) + gutter + column.width() > width) {
                 groups.add(List.copyOf(group));
                 group = new ArrayList<>(List.of(columns.get(0)));
             }
@@ -90,18 +101,20 @@ record TableLayout(List<Block> blocks) {
         return groups;
     }
 
-    private static double width(List<Fitted> group) {
-        return group.stream().mapToDouble(Fitted::width).sum() + GUTTER * (group.size() - 1);
+    private static double width(List<Fitted> group, double gutter) {
+        return group.stream().mapToDouble(Fitted::width).sum() + gutter * (group.size() - 1);
     }
 
-    private static Block block(List<Fitted> group, int rows) {
+    private static Block block(List<Fitted> group, int rows, double gutter) {
         List<Line> lines = new ArrayList<>();
-        lines.add(line(group, true, -1));
-        IntStream.range(0, rows).mapToObj(row -> line(group, false, row)).forEach(lines::add);
-        return new Block(List.copyOf(lines), width(group));
+        lines.add(line(group, true, -1, gutter));
+        IntStream.range(0, rows)
+                .mapToObj(row -> line(group, false, row, gutter))
+                .forEach(lines::add);
+        return new Block(List.copyOf(lines), width(group, gutter));
     }
 
-    private static Line line(List<Fitted> group, boolean isHead, int row) {
+    private static Line line(List<Fitted> group, boolean isHead, int row, double gutter) {
         List<Cell> cells = new ArrayList<>();
         double x = 0;
         for (Fitted each : group) {
@@ -116,7 +129,7 @@ record TableLayout(List<Block> blocks) {
                     x,
                     each.width(),
                     each.column().isNumeric()));
-            x += each.width() + GUTTER;
+            x += each.width() + gutter;
         }
         return Line.of(cells, isHead);
     }

@@ -28,7 +28,7 @@ public final class TablePainter extends FigurePainter {
      * @param rows at least 1, at most {@link #MOST_ROWS}
      */
     public TablePainter(Table table, Palette palette, double scale, Assignment assignment, int rows) {
-        super(table, more(table, bounded(rows)), palette, scale);
+        super(table, palette, scale);
         this.table = table;
         this.assignment = assignment;
         this.rows = Math.min(table.rows(), bounded(rows));
@@ -37,6 +37,14 @@ public final class TablePainter extends FigurePainter {
     @Override
     double bodyHeight(double width) {
         return layout(width).height();
+    }
+
+    @Override
+    List<String> notes(double width) {
+        int more = table.rows() - rows;
+        return more <= 0
+                ? List.of()
+                : List.of("The first " + rows + " of " + table.rows() + " rows; " + more + " more are not shown.");
     }
 
     @Override
@@ -50,13 +58,6 @@ public final class TablePainter extends FigurePainter {
 
     private static int bounded(int rows) {
         return Math.max(1, Math.min(MOST_ROWS, rows));
-    }
-
-    private static List<String> more(Table table, int rows) {
-        int more = table.rows() - rows;
-        return more <= 0
-                ? List.of()
-                : List.of("The first " + rows + " of " + table.rows() + " rows; " + more + " more are not shown.");
     }
 
     private TableLayout layout(double width) {

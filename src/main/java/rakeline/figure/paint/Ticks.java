@@ -48,7 +48,7 @@ record Ticks(double step, long first, long last) {
         String number = Math.max(Math.abs(value), step) < LONGEST_PLAIN && step > 1e-9
                 ? Decimals.fixed(value, decimals())
                 : String.format(Locale.ROOT, "%.2e", value);
-        return unit == Unit.DEGREE ? unit.attach(number) : number;
+        return Lettering.number(unit == Unit.DEGREE ? unit.attach(number) : number);
     }
 
     private double value(long index) {

@@ -13,7 +13,7 @@ record Floor(Field field, RingPoint middle, Point point, Sample sample) {
             return Double.NEGATIVE_INFINITY;
         }
         double rise = middle.leastRise(sample.slope(), patch.halfSteer(), patch.halfTurn());
-        double floor = sample.value() + rise - sample.sag(spread);
+        double floor = sample.value() + rise - sample.bend().sag(spread);
         return Double.isNaN(floor) ? Double.NEGATIVE_INFINITY : floor;
     }
 }

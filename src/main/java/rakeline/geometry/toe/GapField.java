@@ -22,8 +22,8 @@ record GapField(Toe toe) implements Field {
         Point from = point.minus(toe.middle());
         double along = along(from);
         double distance = distance(from, along);
-        double reach = beyond(from, along) >= 0 ? Double.POSITIVE_INFINITY : narrowest() - distance;
-        return new Sample(distance - toe.radius(), slope(from, along, distance), reach);
+        Bend bend = Bend.of(beyond(from, along), distance, narrowest());
+        return new Sample(distance - toe.radius(), slope(from, along, distance), bend);
     }
 
     @Override

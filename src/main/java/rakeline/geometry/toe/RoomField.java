@@ -12,13 +12,12 @@ import org.hipparchus.analysis.solvers.BrentSolver;
  */
 record RoomField(Toe toe) implements Field {
     private static final double ALONG_MM = 1e-11;
-    private static final double NEVER = Double.POSITIVE_INFINITY;
 
     @Override
     public Sample at(Point point) {
         Point from = point.minus(toe.middle());
         double along = along(from);
-        return Double.isNaN(along) ? Sample.none() : new Sample(room(from, along), slope(from, along), NEVER);
+        return Double.isNaN(along) ? Sample.none() : new Sample(room(from, along), slope(from, along), Bend.NONE);
     }
 
     @Override

@@ -14,6 +14,9 @@ final class BruteForce {
         GAP
     }
 
+    /** A least length in mm and where it is, radians. */
+    record Found(double value, double steer, double crank) {}
+
     private static final double NONE = Double.POSITIVE_INFINITY;
     private static final int STARTS = 6;
 
@@ -32,11 +35,13 @@ final class BruteForce {
     }
 
     /** Least over a range of steering angles, all crank angles that the length knows, and the whole ring. */
-    double[] least(double fromSteer, double toSteer, int steers, int cranks, int turns) {
+    Found least(double fromSteer, double toSteer, int steers, int cranks, int turns) {
         double crank = length == Length.LEVEL ? 0 : length == Length.GAP ? Math.PI : Math.PI / 2;
         double[] low = {fromSteer, -crank, -Math.PI};
         double[] high = {toSteer, crank, Math.PI};
-        return least(low, high, new int[] {toSteer > fromSteer ? steers : 1, crank > 0 ? cranks : 1, turns});
+        int[] counts = {toSteer > fromSteer ? steers : 1, crank > 0 ? cranks : 1, turns};
+        double[] best = least(low, high, counts);
+        return new Found(best[0], best[1], best[2]);
     }
 
     /** Least over the ring at one steering and one crank angle. */

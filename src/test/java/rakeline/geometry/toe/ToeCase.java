@@ -1,12 +1,13 @@
 package rakeline.geometry.toe;
 
 import java.util.Random;
+import java.util.function.DoubleSupplier;
 
 /** A made-up bike and shoe. */
 record ToeCase(FrontWheel wheel, Pedals pedals, Shoe shoe) {
-    private static final int KINDS = 6;
+    private static final int KINDS = 7;
 
-    /** Kinds in turn: near overlap, overlapping, toes out and pitched, guarded, little steering, anything a file accepts. */
+    /** Kinds in turn: near overlap, overlapping, toes out and pitched, guarded, little steering, anything a file accepts, its ends and middles. */
     static ToeCase seeded(long seed) {
         Random random = new Random(seed * 7919 + 17);
         return switch ((int) (seed % KINDS)) {
@@ -15,7 +16,8 @@ record ToeCase(FrontWheel wheel, Pedals pedals, Shoe shoe) {
             case 2 -> ordinary(random, -60, 60, 90, 0, 15, 30);
             case 3 -> ordinary(random, -60, 60, 90, 40, 10, 10);
             case 4 -> ordinary(random, -80, 40, between(random, 20, 45), 20, 10, 10);
-            default -> anything(random);
+            case 5 -> anything(() -> random.nextDouble());
+            default -> anything(() -> random.nextInt(3) / 2.0);
         };
     }
 
@@ -40,27 +42,31 @@ record ToeCase(FrontWheel wheel, Pedals pedals, Shoe shoe) {
         return new ToeCase(wheel, new Pedals(crank, between(random, 200, 320)), shoe);
     }
 
-    private static ToeCase anything(Random random) {
-        double head = between(random, 50, 85);
-        double radius = between(random, 100, 450);
-        double offset = between(random, -100, 120);
-        double axleY = radius - between(random, 100, 450) + between(random, -150, 150);
+    private static ToeCase anything(DoubleSupplier share) {
+        double head = between(share, 50, 85);
+        double radius = between(share, 100, 450);
+        double offset = between(share, -120, 120);
+        double axleY = radius - between(share, 100, 450) + between(share, -150, 150);
         double slope = Math.toRadians(head);
-        double axleX = between(random, 120, 650)
-                + (between(random, 200, 800) - axleY) / Math.tan(slope)
+        double axleX = between(share, 120, 650)
+                + (between(share, 200, 800) - axleY) / Math.tan(slope)
                 + offset / Math.sin(slope);
-        double tyre = between(random, 15, 130);
-        FrontWheel wheel = new FrontWheel(
-                head, axleX, axleY, offset, radius, tyre, between(random, 0, 60), between(random, 20, 90));
-        Pedals pedals = new Pedals(between(random, 60, 220), between(random, 100, 450));
+        double tyre = between(share, 15, 130);
+        FrontWheel wheel =
+                new FrontWheel(head, axleX, axleY, offset, radius, tyre, between(share, 0, 60), between(share, 20, 90));
+        Pedals pedals = new Pedals(between(share, 60, 220), between(share, 100, 450));
         Shoe shoe = new Shoe(
-                between(random, 40, 200),
-                between(random, -20, 80),
-                between(random, 5, 60),
-                between(random, 0, 60),
-                between(random, -30, 30),
-                between(random, -60, 60));
+                between(share, 40, 200),
+                between(share, -20, 80),
+                between(share, 5, 60),
+                between(share, 0, 60),
+                between(share, -30, 30),
+                between(share, -60, 60));
         return new ToeCase(wheel, pedals, shoe);
+    }
+
+    private static double between(DoubleSupplier share, double from, double to) {
+        return from + (to - from) * share.getAsDouble();
     }
 
     private static double between(Random random, double from, double to) {
@@ -77,5 +83,56 @@ record ToeCase(FrontWheel wheel, Pedals pedals, Shoe shoe) {
 
     ToeClearance toe() {
         return new ToeClearance(wheel, pedals, shoe);
+    }
+
+    /** With every length multiplied. */
+    ToeCase scaled(double k) {
+        FrontWheel w = wheel;
+        FrontWheel wheels = new FrontWheel(
+                w.headAngleDeg(),
+                k * w.axleXMm(),
+                k * w.axleYMm(),
+                k * w.offsetMm(),
+                k * w.radiusMm(),
+                k * w.tyreMm(),
+                k * w.mudguardGapMm(),
+                w.steeringLimitDeg());
+        return new ToeCase(wheels, new Pedals(k * pedals.crankMm(), k * pedals.stanceWidthMm()), scaled(shoe, k));
+    }
+
+    private static Shoe scaled(Shoe s, double k) {
+        return new Shoe(
+                k * s.toeForwardMm(),
+                k * s.toeHeightMm(),
+                k * s.toeRadiusMm(),
+                k * s.toeHalfWidthMm(),
+                s.toeOutDeg(),
+                s.pitchDeg());
+    }
+
+    ToeCase axleAhead(double byMm) {
+        return with(wheel.axleXMm() + byMm, wheel.mudguardGapMm(), wheel.steeringLimitDeg());
+    }
+
+    ToeCase guarded(double byMm) {
+        return with(wheel.axleXMm(), wheel.mudguardGapMm() + byMm, wheel.steeringLimitDeg());
+    }
+
+    /** With a share of its steering. */
+    ToeCase limited(double share) {
+        return with(wheel.axleXMm(), wheel.mudguardGapMm(), share * wheel.steeringLimitDeg());
+    }
+
+    private ToeCase with(double axleXMm, double mudguardGapMm, double steeringLimitDeg) {
+        FrontWheel changed = new FrontWheel(
+                wheel.headAngleDeg(),
+                axleXMm,
+                wheel.axleYMm(),
+                wheel.offsetMm(),
+                wheel.radiusMm(),
+                wheel.tyreMm(),
+                mudguardGapMm,
+                steeringLimitDeg);
+        return new ToeCase(changed, pedals, shoe);
     }
 }

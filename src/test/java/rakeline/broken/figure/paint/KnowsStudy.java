@@ -1,0 +1,6 @@
+package rakeline.broken.figure.paint;
+
+import rakeline.broken.study.Sweep;
+
+/** Part of the house in which every rule is broken. */
+public record KnowsStudy(Sweep sweep) {}

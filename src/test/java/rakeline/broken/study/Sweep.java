@@ -1,0 +1,4 @@
+package rakeline.broken.study;
+
+/** Part of the house in which every rule is broken. */
+public record Sweep() {}

@@ -1,0 +1,157 @@
+package rakeline.figure.paint;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.awt.geom.Rectangle2D;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import rakeline.figure.Chart;
+import rakeline.figure.Samples;
+
+class ChartPainterTest {
+    private static final Rectangle2D AREA = new Rectangle2D.Double(30, 20, 760, 520);
+
+    private static ChartPainter painter(Chart chart) {
+        return (ChartPainter) FigurePainter.of(chart, Palette.LIGHT, 1);
+    }
+
+    private static List<String> words(Chart chart, View view) {
+        TextRecorder recorder = new TextRecorder();
+        painter(chart).draw(recorder, AREA, view);
+        return recorder.words();
+    }
+
+    /** The horizontal place of a value, by the data area alone. */
+    private static double px(Rectangle2D data, double value, double from, double to) {
+        return data.getX() + (value - from) / (to - from) * data.getWidth();
+    }
+
+    @ParameterizedTest
+    @ValueSource(ints = {0, 1, 57, 100, 199, 200})
+    void aPlaceOverAStepFindsThatStep(int step) {
+        Chart chart = Samples.sweep();
+        ChartPainter painter = painter(chart);
+        double px = px(painter.dataArea(AREA, View.WHOLE), chart.steps().at(step), 69, 74);
+        assertThat(painter.nearestStep(AREA, View.WHOLE, px)).hasValue(step);
+    }
+
+    @Test
+    void aPlaceBeforeTheCurvesFindsTheFirstStep() {
+        assertThat(painter(Samples.sweep()).nearestStep(AREA, View.WHOLE, 0)).hasValue(0);
+    }
+
+    @Test
+    void aPlaceOverAZoomedStepFindsThatStep() {
+        Chart chart = Samples.sweep();
+        View view = View.WHOLE.zoomed(72, 70);
+        double px = px(painter(chart).dataArea(AREA, view), chart.steps().at(77), 70, 72);
+        assertThat(painter(chart).nearestStep(AREA, view, px)).hasValue(77);
+    }
+
+    @Test
+    void aPlaceIsTheValueUnderIt() {
+        ChartPainter painter = painter(Samples.sweep());
+        double middle = painter.dataArea(AREA, View.WHOLE).getCenterX();
+        assertThat(painter.valueAt(AREA, View.WHOLE, middle)).isCloseTo(71.5, within(1e-9));
+    }
+
+    @Test
+    void theMappingHoldsWhereTheFigureIsShrunk() {
+        Rectangle2D small = new Rectangle2D.Double(5, 5, 300, 160);
+        Chart chart = Samples.sweep();
+        double px = px(painter(chart).dataArea(small, View.WHOLE), chart.steps().at(57), 69, 74);
+        assertThat(painter(chart).nearestStep(small, View.WHOLE, px)).hasValue(57);
+    }
+
+    @Test
+    void aChartWithoutStepsHasNoNearest() {
+        Chart empty = Samples.sweep(0, List.of(Samples.TRAIL));
+        assertThat(painter(empty).nearestStep(AREA, View.WHOLE, 200)).isEmpty();
+    }
+
+    @Test
+    void theCrosshairSaysEveryValueAtItsStep() {
+        Chart chart = Samples.sweep();
+        assertThat(words(chart, View.WHOLE.at(0))).contains("69.0°", "79.8 mm", "1012.5 mm", "17.2 mm");
+    }
+
+    @Test
+    void theCrosshairSaysWhereThereIsNoValue() {
+        long without = words(Samples.held(), View.WHOLE).stream()
+                .filter("no value"::equals)
+                .count();
+        assertThat(words(Samples.held(), View.WHOLE.at(100)))
+                .filteredOn("no value"::equals)
+                .hasSize((int) without + 3);
+    }
+
+    @Test
+    void aCrosshairOutsideTheWindowIsNotDrawn() {
+        assertThat(words(Samples.sweep(), View.WHOLE.zoomed(72, 74).at(0))).doesNotContain("79.8 mm");
+    }
+
+    @Test
+    void theReadoutGivesTheReasonOfAGap() {
+        assertThat(painter(Samples.held()).readout(100))
+                .contains("Trail has no value: no fork offset within 42..60 gives a trail of 58 mm");
+    }
+
+    @Test
+    void everyPanelIsNamedWithItsUnitAndItsValueHere() {
+        assertThat(words(Samples.sweep(), View.WHOLE))
+                .contains(
+                        "Trail, mm", "65.1 mm here", "Wheelbase, mm", "991.9 mm here", "Toe room, mm", "−3.4 mm here");
+    }
+
+    @Test
+    void degreesAreTickedAsDegrees() {
+        assertThat(words(Samples.sweep(), View.WHOLE))
+                .contains("69°", "70°", "71°", "72°", "73°", "74°", "Head angle, °");
+    }
+
+    @Test
+    void aLimitNearTheValuesIsNamedWithItsSource() {
+        assertThat(words(Samples.sweep(), View.WHOLE)).contains("touching from here down · definition of toe room");
+    }
+
+    @Test
+    void aLimitFarFromTheValuesIsNotDrawn() {
+        Chart far = Samples.sweep(51, List.of(Samples.TRAIL.limit(500, "far away", "nobody")));
+        assertThat(words(far, View.WHOLE)).noneMatch(text -> text.contains("far away"));
+    }
+
+    @Test
+    void aNarrowChartGivesTheSourceBeneath() {
+        TextRecorder recorder = new TextRecorder();
+        painter(Samples.sweep()).draw(recorder, new Rectangle2D.Double(0, 0, 420, 600), View.WHOLE);
+        assertThat(String.join(" ", recorder.words()))
+                .contains("Toe room 0 mm, touching from here down: definition of toe room.");
+    }
+
+    @Test
+    void aGapIsExplainedBeneath() {
+        assertThat(words(Samples.held(), View.WHOLE))
+                .contains("No value from 73.3° to 74.0°: no fork offset within 42..60 gives a trail of 58 mm.");
+    }
+
+    @Test
+    void whatWasHeldAndTheCautionStandBeneath() {
+        assertThat(words(Samples.sweep(), View.WHOLE)).contains("Held:", Samples.HELD, Samples.CAUTION);
+    }
+
+    @Test
+    void aPanelIsNeverLowerThanItsLeastHeight() {
+        ChartPainter painter = painter(Samples.sweep());
+        Rectangle2D wanted = new Rectangle2D.Double(0, 0, 420, painter.preferredSize(420).height);
+        double three = 3 * ChartLayout.PANEL_HEIGHT + 2 * ChartLayout.BETWEEN;
+        assertThat(painter.dataArea(wanted, View.WHOLE).getHeight()).isGreaterThanOrEqualTo(three);
+    }
+
+    @Test
+    void aZoomOfNoWidthIsTheWhole() {
+        assertThat(View.WHOLE.zoomed(70, 71).zoomed(70, 70)).isEqualTo(View.WHOLE);
+    }
+}
