@@ -18,7 +18,9 @@ final class Deeds {
 
     /** Actions on rows and on the run; the window adds those on files and on itself. */
     List<Deed> onRows(Runnable edit, Runnable leave) {
-        return Stream.of(edits(), rows(edit, leave), runs()).flatMap(List::stream).toList();
+        return Stream.of(edits(), rows(edit, leave), runs())
+                .flatMap(List::stream)
+                .toList();
     }
 
     private List<Deed> edits() {
@@ -35,21 +37,27 @@ final class Deeds {
         return List.of(
                 Deed.of("Row", "Edit the row", "F2", edit).when(this::hasRow),
                 Deed.of("Row", "Leave the row's text", "ESCAPE", leave).when(this::hasRow),
-                Deed.of("Row", "Select the row above", "ctrl UP", () -> step(-1)).when(this::hasRow),
-                Deed.of("Row", "Select the row below", "ctrl DOWN", () -> step(1)).when(this::hasRow),
+                Deed.of("Row", "Select the row above", "ctrl UP", () -> step(-1))
+                        .when(this::hasRow),
+                Deed.of("Row", "Select the row below", "ctrl DOWN", () -> step(1))
+                        .when(this::hasRow),
                 Deed.of("Row", "Add a note below", "ctrl shift N", () -> add(true, edit)),
                 Deed.of("Row", "Add a snippet below", "ctrl shift J", () -> add(false, edit)),
                 Deed.of("Row", "Move the row up", "alt UP", () -> move(-1)).when(this::hasRow),
                 Deed.of("Row", "Move the row down", "alt DOWN", () -> move(1)).when(this::hasRow),
-                Deed.of("Row", "Fold or unfold the snippet", "ctrl shift F", this::fold).when(this::hasSnippet),
-                Deed.of("Row", "Let the row wait, or not", "ctrl shift W", this::waitOrNot).when(this::hasSnippet),
-                Deed.of("Row", "Delete the row", "ctrl shift DELETE", this::delete).when(this::hasRow));
+                Deed.of("Row", "Fold or unfold the snippet", "ctrl shift F", this::fold)
+                        .when(this::hasSnippet),
+                Deed.of("Row", "Let the row wait, or not", "ctrl shift W", this::waitOrNot)
+                        .when(this::hasSnippet),
+                Deed.of("Row", "Delete the row", "ctrl shift DELETE", this::delete)
+                        .when(this::hasRow));
     }
 
     private List<Deed> runs() {
         return List.of(
                 Deed.of("Run", "Run the row", "F5", bench::runSelected).when(this::hasSnippet),
-                Deed.of("Run", "Run from here", "shift F5", bench::runFromSelected).when(this::hasRow),
+                Deed.of("Run", "Run from here", "shift F5", bench::runFromSelected)
+                        .when(this::hasRow),
                 Deed.of("Run", "Run all", "ctrl F5", bench::runAll),
                 Deed.of("Run", "Stop", "F8", bench::stop));
     }
@@ -79,15 +87,18 @@ final class Deeds {
         String id = page.freshId();
         Row row = note ? new Row.Note(id, "") : Row.Snippet.of(id, "");
         Optional<Integer> place = model().selectedRow().map(selected -> page.indexOf(selected.id()) + 1);
-        bench.act(note ? "note added" : "snippet added", before -> before.insert(place.orElse(before.rows().size()), row));
+        bench.act(
+                note ? "note added" : "snippet added",
+                before -> before.insert(place.orElse(before.rows().size()), row));
         bench.select(id);
         edit.run();
     }
 
     private void move(int by) {
-        model().selected().ifPresent(id -> bench.act(
-                by < 0 ? "row moved up" : "row moved down",
-                page -> page.move(id, Math.max(0, page.indexOf(id) + by))));
+        model().selected()
+                .ifPresent(id -> bench.act(
+                        by < 0 ? "row moved up" : "row moved down",
+                        page -> page.move(id, Math.max(0, page.indexOf(id) + by))));
     }
 
     private void delete() {

@@ -65,9 +65,7 @@ final class Face extends JPanel {
 
     private static JScrollPane scrolled(Ledger ledger, Look look) {
         JScrollPane scroll = new JScrollPane(
-                ledger,
-                ScrollPaneConstants.VERTICAL_SCROLLBAR_ALWAYS,
-                ScrollPaneConstants.HORIZONTAL_SCROLLBAR_NEVER);
+                ledger, ScrollPaneConstants.VERTICAL_SCROLLBAR_ALWAYS, ScrollPaneConstants.HORIZONTAL_SCROLLBAR_NEVER);
         scroll.setBorder(null);
         scroll.getViewport().setBackground(look.paper());
         scroll.getVerticalScrollBar().setUnitIncrement(look.space(8));
@@ -95,7 +93,8 @@ final class Face extends JPanel {
             tab.putClientProperty("JButton.buttonType", "tab");
             tab.putClientProperty(
                     "FlatLaf.style",
-                    "tab.underlineColor: " + look.hexAccent() + "; tab.selectedBackground: null; tab.underlineHeight: 2");
+                    "tab.underlineColor: " + look.hexAccent()
+                            + "; tab.selectedBackground: null; tab.underlineHeight: 2");
             tab.addActionListener(event -> arrange(false));
             group.add(tab);
             line.add(tab);

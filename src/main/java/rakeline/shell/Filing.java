@@ -133,7 +133,8 @@ final class Filing implements Bench.View {
     }
 
     private String fileName() {
-        String words = bench.model().page().title().replaceAll("[^\\p{L}\\p{N}]+", "-").replaceAll("^-|-$", "");
+        String words =
+                bench.model().page().title().replaceAll("[^\\p{L}\\p{N}]+", "-").replaceAll("^-|-$", "");
         return (words.isEmpty() ? "untitled" : words) + rakeline.worksheet.WorksheetFile.EXTENSION;
     }
 }

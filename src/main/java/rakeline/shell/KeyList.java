@@ -50,7 +50,8 @@ final class KeyList {
             heading(lines, menu, look);
             deeds.stream()
                     .filter(deed -> deed.menu().equals(menu) && deed.key().isPresent())
-                    .forEach(deed -> line(lines, deed.words(), Keys.words(deed.key().get()), look));
+                    .forEach(deed ->
+                            line(lines, deed.words(), Keys.words(deed.key().get()), look));
         });
         group(lines, "In a row's text", IN_TEXT, look);
         group(lines, "Chart with the focus", ON_CHARTS, look);

@@ -84,8 +84,7 @@ final class Questions {
 
     private static JFileChooser chooser(Path folder) {
         JFileChooser chooser = new JFileChooser(folder.toFile());
-        chooser.setFileFilter(
-                new FileNameExtensionFilter("Worksheets (*" + WorksheetFile.EXTENSION + ")", "rakeline"));
+        chooser.setFileFilter(new FileNameExtensionFilter("Worksheets (*" + WorksheetFile.EXTENSION + ")", "rakeline"));
         return chooser;
     }
 

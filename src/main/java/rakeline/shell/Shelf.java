@@ -1,7 +1,6 @@
 package rakeline.shell;
 
 import java.awt.BorderLayout;
-import java.awt.Component;
 import java.awt.Dimension;
 import java.awt.event.KeyAdapter;
 import java.awt.event.KeyEvent;
@@ -13,14 +12,12 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import javax.swing.DefaultListModel;
-import javax.swing.JLabel;
 import javax.swing.JList;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
-import javax.swing.ListCellRenderer;
 import javax.swing.ListSelectionModel;
+import javax.swing.ScrollPaneConstants;
 import rakeline.shell.look.Look;
-import rakeline.shell.look.Words;
 import rakeline.shell.page.Bench;
 import rakeline.shell.page.Origin;
 import rakeline.shell.page.PageModel;
@@ -37,15 +34,18 @@ final class Shelf extends JPanel implements Bench.View {
         record Recent(Path file) implements Item {}
     }
 
+    /** In pixels at scale 1. */
+    private static final int WIDTH = 212;
+
     private final transient Look look;
     private final DefaultListModel<Item> items = new DefaultListModel<>();
-    private final JList<Item> list = new JList<>(items);
+    private final JList<Item> list = new AsWideAsSeen(items);
     private transient Origin shown = new Origin.New();
 
     Shelf(Look look, Consumer<Item> open) {
         super(new BorderLayout());
         this.look = look;
-        list.setCellRenderer(new Cells());
+        list.setCellRenderer(new ShelfCells(look, WIDTH));
         list.setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
         list.setBackground(look.paper());
         list.getAccessibleContext().setAccessibleName("Shelf of worksheets");
@@ -63,7 +63,8 @@ final class Shelf extends JPanel implements Bench.View {
                 }
             }
         });
-        JScrollPane scroll = new JScrollPane(list);
+        JScrollPane scroll = new JScrollPane(
+                list, ScrollPaneConstants.VERTICAL_SCROLLBAR_AS_NEEDED, ScrollPaneConstants.HORIZONTAL_SCROLLBAR_NEVER);
         scroll.setBorder(null);
         setBackground(look.paper());
         setBorder(look.line(0, 0, 0, 1));
@@ -98,8 +99,9 @@ final class Shelf extends JPanel implements Bench.View {
 
     private static void group(
             List<Item> all, String heading, List<BundledPages.Entry> bundled, Optional<Audience> audience) {
-        List<BundledPages.Entry> those =
-                bundled.stream().filter(entry -> entry.audience().equals(audience)).toList();
+        List<BundledPages.Entry> those = bundled.stream()
+                .filter(entry -> entry.audience().equals(audience))
+                .toList();
         if (!those.isEmpty()) {
             all.add(new Item.Heading(heading));
             those.forEach(entry -> all.add(new Item.Bundled(entry)));
@@ -132,45 +134,18 @@ final class Shelf extends JPanel implements Bench.View {
 
     @Override
     public Dimension getPreferredSize() {
-        return new Dimension(look.px(200), super.getPreferredSize().height);
+        return new Dimension(look.px(WIDTH), super.getPreferredSize().height);
     }
 
-    /** A heading in soft letters; a page with the accent at its left edge where it is the open one. */
-    private final class Cells implements ListCellRenderer<Item> {
+    /** A list that never scrolls sideways. */
+    private static final class AsWideAsSeen extends JList<Item> {
+        private AsWideAsSeen(DefaultListModel<Item> items) {
+            super(items);
+        }
+
         @Override
-        public Component getListCellRendererComponent(
-                JList<? extends Item> list, Item item, int index, boolean isSelected, boolean hasFocus) {
-            if (item instanceof Item.Heading heading) {
-                JLabel label = Words.line(heading.words(), look.softStrong(), look.soft());
-                label.setBorder(look.room(4, 4, 1, 2));
-                return label;
-            }
-            return page(item, isSelected);
-        }
-
-        private Component page(Item item, boolean isSelected) {
-            JLabel label = Words.line(words(item), look.body(), look.ink());
-            label.setOpaque(true);
-            label.setBackground(isSelected ? look.wash() : look.paper());
-            label.setToolTipText(tip(item));
-            label.setBorder(javax.swing.BorderFactory.createCompoundBorder(
-                    javax.swing.BorderFactory.createMatteBorder(
-                            0, look.px(3), 0, 0, isSelected ? look.accent() : look.paper()),
-                    javax.swing.BorderFactory.createEmptyBorder(
-                            look.px(5), look.px(13), look.px(5), look.px(8))));
-            return label;
-        }
-
-        private static String words(Item item) {
-            return item instanceof Item.Bundled bundled
-                    ? bundled.entry().title()
-                    : String.valueOf(((Item.Recent) item).file().getFileName());
-        }
-
-        private static String tip(Item item) {
-            return item instanceof Item.Bundled bundled
-                    ? bundled.entry().title()
-                    : ((Item.Recent) item).file().toString();
+        public boolean getScrollableTracksViewportWidth() {
+            return true;
         }
     }
 }

@@ -1,7 +1,10 @@
 package rakeline.shell;
 
+import java.awt.event.WindowAdapter;
+import java.awt.event.WindowEvent;
 import java.nio.file.Path;
 import java.util.Optional;
+import java.util.concurrent.CompletableFuture;
 import java.util.function.Function;
 import javax.swing.SwingUtilities;
 import rakeline.desk.Kept;
@@ -23,9 +26,11 @@ public final class Shell {
      *
      * @param sessions starts a session for a page; it is called off the event thread
      * @param places where preferences and recent files are kept
+     * @return done once the window is closed
      */
-    public static void open(
+    public static CompletableFuture<Void> open(
             Optional<Path> file, Function<Session.Settings, Session> sessions, Places places) {
+        CompletableFuture<Void> closed = new CompletableFuture<>();
         SafeFile disk = SafeFile.onDisk();
         Kept<Preferences> preferences = Memory.preferences(disk, places);
         Kept<Recents> recents = Memory.recents(disk, places);
@@ -39,11 +44,18 @@ public final class Shell {
                     new Recent(recents, background, opened.value()),
                     background,
                     (bench, questions, used) -> new Filing(bench, disk, places, background, questions, used));
+            window.frame().addWindowListener(new WindowAdapter() {
+                @Override
+                public void windowClosed(WindowEvent event) {
+                    closed.complete(null);
+                }
+            });
             Stage.set(window.frame());
             file.ifPresentOrElse(window::open, window::openWelcome);
             Optional.of(preferred.said() + opened.said())
                     .filter(said -> !said.isEmpty())
                     .ifPresent(said -> window.bench().notice(said));
         });
+        return closed;
     }
 }

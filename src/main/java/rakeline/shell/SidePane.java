@@ -15,7 +15,6 @@ import rakeline.engine.Result;
 import rakeline.figure.Drawing;
 import rakeline.shell.figures.FigureView;
 import rakeline.shell.look.Look;
-import rakeline.shell.look.Pile;
 import rakeline.shell.look.Words;
 import rakeline.shell.page.Bench;
 import rakeline.shell.page.PageModel;
@@ -63,7 +62,6 @@ final class SidePane extends JPanel implements Bench.View {
         wanted.keySet().forEach(kind -> {
             FigureView view = new FigureView(look);
             views.put(kind, view);
-            pile.add(Words.line(kind, look.softStrong(), look.soft()));
             pile.add(view);
         });
         if (wanted.isEmpty()) {

@@ -90,7 +90,9 @@ final class StatusLine extends JPanel implements Bench.View {
 
     private static String said(PageModel now) {
         boolean dial = now.controls().stream().anyMatch(control -> now.said().startsWith(control.label() + " "));
-        return dial ? now.said() + firstMeasure(now).map(measure -> " → " + measure).orElse("") : now.said();
+        return dial
+                ? now.said() + firstMeasure(now).map(measure -> " → " + measure).orElse("")
+                : now.said();
     }
 
     /** What the first measure of the first chart is at the value in force. */

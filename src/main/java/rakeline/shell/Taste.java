@@ -50,12 +50,11 @@ final class Taste {
 
     /** Colours and size as preferred; where the system says nothing, light. */
     Look look() {
-        Palette palette =
-                switch (preferences.theme()) {
-                    case DARK -> Palette.DARK;
-                    case CONTRAST -> Palette.CONTRAST;
-                    case LIGHT, SYSTEM -> Palette.LIGHT;
-                };
+        Palette palette = switch (preferences.theme()) {
+            case DARK -> Palette.DARK;
+            case CONTRAST -> Palette.CONTRAST;
+            case LIGHT, SYSTEM -> Palette.LIGHT;
+        };
         return new Look(palette, preferences.typePercent() / 100.0);
     }
 }

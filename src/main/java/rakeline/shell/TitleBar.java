@@ -24,9 +24,8 @@ final class TitleBar extends JPanel implements Bench.View {
     private final JToggleButton shelf;
 
     TitleBar(Look look, Bench bench, Runnable toggleShelf) {
-        super(new MigLayout(
-                "insets " + look.space(2) + " " + look.space(4) + " " + look.space(2) + " " + look.space(4)
-                        + ", gap 0, hidemode 3, fillx, nogrid"));
+        super(new MigLayout("insets " + look.space(2) + " " + look.space(4) + " " + look.space(2) + " " + look.space(4)
+                + ", gap 0, hidemode 3, fillx, nogrid"));
         title = Words.line("", look.title(), look.ink());
         about = Words.line("", look.softText(), look.soft());
         shelf = segment("Shelf", look, toggleShelf);
@@ -74,8 +73,7 @@ final class TitleBar extends JPanel implements Bench.View {
     private static JToggleButton segment(String words, Look look, Runnable work) {
         JToggleButton button = new JToggleButton(words);
         button.putClientProperty(
-                "FlatLaf.style",
-                "selectedBackground: " + look.hexAccent() + "; selectedForeground: " + look.hexCard());
+                "FlatLaf.style", "selectedBackground: " + look.hexAccent() + "; selectedForeground: " + look.hexCard());
         button.addActionListener(event -> work.run());
         return button;
     }

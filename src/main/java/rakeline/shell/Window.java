@@ -133,7 +133,8 @@ public final class Window {
 
     private List<Deed> deeds() {
         List<Deed> all = new ArrayList<>(onFiles());
-        all.addAll(new Deeds(bench).onRows(() -> face.ledger().editSelected(), () -> face.ledger().leaveText()));
+        all.addAll(new Deeds(bench)
+                .onRows(() -> face.ledger().editSelected(), () -> face.ledger().leaveText()));
         all.addAll(onWindow());
         return List.copyOf(all);
     }

@@ -26,7 +26,8 @@ final class FakeFigures {
     private FakeFigures() {}
 
     static Chart chart(double head) {
-        Quantity x = Quantity.of("frame.headAngleDeg", "Head angle", Unit.DEGREE, "");
+        Quantity x =
+                Quantity.of("frame.headAngleDeg", "Head angle", Unit.DEGREE, "").declared();
         Numbers steps = Numbers.generate(101, i -> 69 + i * 0.05);
         return new Chart(
                 "Trail, wheelbase and toe room over head angle",
@@ -49,7 +50,7 @@ final class FakeFigures {
 
     private static Chart.Panel panel(String key, String label, Numbers steps, double here, DoubleUnaryOperator at) {
         return new Chart.Panel(
-                Quantity.of(key, label, Unit.MILLIMETRE, ""), steps.map(at), at.applyAsDouble(here));
+                Quantity.of(key, label, Unit.MILLIMETRE, "").declared(), steps.map(at), at.applyAsDouble(here));
     }
 
     static Drawing side(double head) {
@@ -65,7 +66,13 @@ final class FakeFigures {
         marks.add(line(Ink.BOLD, new Point(0, 0), new Point(390, 420)));
         marks.add(line(Ink.FAINT, new Point(-800, 72 - RADIUS), new Point(front + 400, 72 - RADIUS)));
         marks.add(new Dimension(
-                new Point(-404, 72 - RADIUS), new Point(front, 72 - RADIUS), -80, "wheelbase 971", "wheelbaseMm", Ink.FINE, 0));
+                new Point(-404, 72 - RADIUS),
+                new Point(front, 72 - RADIUS),
+                -80,
+                "wheelbase 971",
+                "wheelbaseMm",
+                Ink.FINE,
+                0));
         return new Drawing("Side view", "Road XS", marks, List.of(), "", List.of());
     }
 

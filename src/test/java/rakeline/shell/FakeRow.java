@@ -17,8 +17,8 @@ import rakeline.worksheet.Worksheet;
 /** What the fake session makes of a row. */
 final class FakeRow {
     private static final Pattern NAME = Pattern.compile("\\b(?:double|Bike|int|var)\\s+(\\w+)\\s*=");
-    private static final Pattern DIAL = Pattern.compile("double (\\w+) = dial\\(\"([^\"]*)\", \"([^\"]*)\", "
-            + "([\\d.-]+), ([\\d.-]+), ([\\d.]+), ([\\d.-]+)\\)");
+    private static final Pattern DIAL = Pattern.compile(
+            "double (\\w+) = dial\\(\"([^\"]*)\", \"([^\"]*)\", " + "([\\d.-]+), ([\\d.-]+), ([\\d.]+), ([\\d.-]+)\\)");
     private static final Pattern PICK = Pattern.compile("Bike (\\w+) = pick\\(\"([^\"]*)\"");
     private static final Pattern PRINT = Pattern.compile("println\\(\"([^\"]*)\"\\)");
 
@@ -34,9 +34,10 @@ final class FakeRow {
     }
 
     static boolean uses(Row.Snippet row, Set<String> names) {
-        return names.stream().anyMatch(name -> Pattern.compile("\\b" + name + "\\b")
-                .matcher(row.text())
-                .find());
+        return names.stream()
+                .anyMatch(name -> Pattern.compile("\\b" + name + "\\b")
+                        .matcher(row.text())
+                        .find());
     }
 
     static Outcome inState(Row.Snippet row, State state) {
@@ -49,7 +50,9 @@ final class FakeRow {
 
     private static String shows(Row.Snippet row) {
         String text = row.text();
-        return text.contains("chart()") ? "chart" : text.contains("draw(") ? "drawing" : text.contains("table") ? "table" : "value";
+        return text.contains("chart()")
+                ? "chart"
+                : text.contains("draw(") ? "drawing" : text.contains("table") ? "table" : "value";
     }
 
     static Outcome run(Row.Snippet row, Worksheet page) {
@@ -63,8 +66,7 @@ final class FakeRow {
                     Optional.empty(),
                     List.of());
         }
-        return new Outcome(
-                row.id(), name(row), State.FRESH, "", printed(row), result(row, page), controls(row, page));
+        return new Outcome(row.id(), name(row), State.FRESH, "", printed(row), result(row, page), controls(row, page));
     }
 
     private static String printed(Row.Snippet row) {

@@ -52,7 +52,8 @@ final class FakeSession implements Session {
             Worksheet before = page;
             page = newPage;
             Set<String> moved = new LinkedHashSet<>(newPage.dials().keySet());
-            moved.removeIf(name -> newPage.dials().get(name).equals(before.dials().get(name)));
+            moved.removeIf(
+                    name -> newPage.dials().get(name).equals(before.dials().get(name)));
             newPage.picks().forEach((name, path) -> {
                 if (!path.equals(before.picks().get(name))) {
                     moved.add(name);
@@ -82,8 +83,7 @@ final class FakeSession implements Session {
         Set<String> stale = new LinkedHashSet<>(moved);
         List<Row.Snippet> todo = new ArrayList<>();
         for (Row row : page.rows()) {
-            if (row instanceof Row.Snippet snippet
-                    && (changed.test(row) || FakeRow.uses(snippet, stale))) {
+            if (row instanceof Row.Snippet snippet && (changed.test(row) || FakeRow.uses(snippet, stale))) {
                 todo.add(snippet);
                 stale.addAll(FakeRow.defines(snippet));
             }

@@ -6,7 +6,6 @@ import java.awt.event.FocusEvent;
 import java.awt.event.MouseAdapter;
 import java.awt.event.MouseEvent;
 import java.util.OptionalDouble;
-import java.util.function.Consumer;
 import javax.swing.AbstractAction;
 import javax.swing.BorderFactory;
 import javax.swing.JButton;
@@ -154,7 +153,8 @@ final class DialView extends JPanel implements ControlView {
         String own = Double.isNaN(dial.own()) ? "" : "; the bike's own value is " + words(dial.own());
         String range = Numerals.show(dial.min()) + " to " + words(dial.max());
         field.setColumns(columns());
-        field.getAccessibleContext().setAccessibleName(dial.label() + (dial.unit().isEmpty() ? "" : ", " + dial.unit()));
+        field.getAccessibleContext()
+                .setAccessibleName(dial.label() + (dial.unit().isEmpty() ? "" : ", " + dial.unit()));
         slider.getAccessibleContext().setAccessibleName(dial.label() + ", slider");
         slider.getAccessibleContext().setAccessibleDescription(words(dial.value()));
         slider.setToolTipText(range + own + "; double click returns");

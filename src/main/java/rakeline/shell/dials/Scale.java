@@ -25,8 +25,7 @@ record Scale(BigDecimal min, BigDecimal max, BigDecimal step) {
     int nearest(double value) {
         BigDecimal steps = BigDecimal.valueOf(value).subtract(min).divide(step, 0, RoundingMode.HALF_UP);
         int place = Math.max(0, Math.min(last(), steps.intValue()));
-        boolean shortStepIsNearer =
-                place == last() - 1 && Math.abs(value - at(last())) < Math.abs(value - at(place));
+        boolean shortStepIsNearer = place == last() - 1 && Math.abs(value - at(last())) < Math.abs(value - at(place));
         return shortStepIsNearer ? last() : place;
     }
 

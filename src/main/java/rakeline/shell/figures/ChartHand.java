@@ -32,9 +32,11 @@ final class ChartHand extends MouseAdapter {
 
     private void point(ChartPainter painter, MouseEvent event) {
         boolean over = painter.dataArea(chart.area(), chart.view()).contains(event.getPoint());
-        OptionalInt step =
-                over ? painter.nearestStep(chart.area(), chart.view(), event.getX()) : OptionalInt.empty();
-        chart.look(step.isPresent() ? chart.view().at(step.getAsInt()) : chart.view().withoutCrosshair());
+        OptionalInt step = over ? painter.nearestStep(chart.area(), chart.view(), event.getX()) : OptionalInt.empty();
+        chart.look(
+                step.isPresent()
+                        ? chart.view().at(step.getAsInt())
+                        : chart.view().withoutCrosshair());
     }
 
     @Override
@@ -46,7 +48,8 @@ final class ChartHand extends MouseAdapter {
     public void mousePressed(MouseEvent event) {
         boolean over = SwingUtilities.isLeftMouseButton(event)
                 && chart.chartPainter()
-                        .map(painter -> painter.dataArea(chart.area(), chart.view()).contains(event.getPoint()))
+                        .map(painter ->
+                                painter.dataArea(chart.area(), chart.view()).contains(event.getPoint()))
                         .orElse(false);
         pressedAt = over ? OptionalInt.of(event.getX()) : OptionalInt.empty();
     }

@@ -27,7 +27,9 @@ final class ChartKeys {
 
     private static void move(FigureView chart, int by) {
         chart.chart().ifPresent(shown -> {
-            int from = chart.view().step() < 0 ? nearestToHere(shown) : chart.view().step() + by;
+            int from = chart.view().step() < 0
+                    ? nearestToHere(shown)
+                    : chart.view().step() + by;
             int last = shown.steps().size() - 1;
             chart.look(chart.view().at(Math.max(0, Math.min(last, from))));
         });

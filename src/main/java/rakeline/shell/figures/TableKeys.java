@@ -78,6 +78,11 @@ public final class TableKeys extends JPanel {
         Numbers values = column.values().size() == 0
                 ? Numbers.none()
                 : Numbers.generate(to - from, i -> column.values().at(from + i));
-        return new Column(column.key(), column.label(), column.unit(), values, column.shown().subList(from, to));
+        return new Column(
+                column.key(),
+                column.label(),
+                column.unit(),
+                values,
+                column.shown().subList(from, to));
     }
 }

@@ -42,6 +42,7 @@ final class Gutter extends Pile {
 
     @Override
     public Dimension getPreferredSize() {
-        return new Dimension(Math.max(name.getPreferredSize().width, state.getPreferredSize().width), heightFor(getWidth()));
+        return new Dimension(
+                Math.max(name.getPreferredSize().width, state.getPreferredSize().width), heightFor(getWidth()));
     }
 }

@@ -61,7 +61,8 @@ public final class Ledger extends JPanel implements Scrollable, Bench.View {
 
     private RowView viewOf(Row row) {
         return rows.stream()
-                .filter(view -> view.id().equals(row.id()) && view.author() instanceof NoteView == row instanceof Row.Note)
+                .filter(view ->
+                        view.id().equals(row.id()) && view.author() instanceof NoteView == row instanceof Row.Note)
                 .findFirst()
                 .orElseGet(() -> new RowView(look, bench, row, new ColumnBorder(look, this::divideAt), columns()));
     }

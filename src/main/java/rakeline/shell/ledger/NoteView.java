@@ -94,7 +94,8 @@ final class NoteView extends AuthorView {
             typed.show(written);
             boolean blank = written.isBlank();
             reading.setDocument(NoteWriter.write(blank ? "*An empty note: double click to write*" : written, look));
-            reading.getAccessibleContext().setAccessibleName("Note: " + written.lines().findFirst().orElse("empty"));
+            reading.getAccessibleContext()
+                    .setAccessibleName("Note: " + written.lines().findFirst().orElse("empty"));
         }
     }
 

@@ -57,9 +57,7 @@ final class ResultView extends Pile {
     }
 
     private static String state(Standing standing, String sentence) {
-        return standing.state() == State.WAITING && sentence.isEmpty()
-                ? "Waits until it is run."
-                : sentence;
+        return standing.state() == State.WAITING && sentence.isEmpty() ? "Waits until it is run." : sentence;
     }
 
     private static void put(JTextArea area, String words) {

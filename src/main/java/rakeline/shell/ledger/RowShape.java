@@ -43,12 +43,12 @@ enum RowShape {
     /** The height of the content, in pixels. */
     int height(RowView row, Columns columns) {
         return switch (this) {
-            case BESIDE -> Math.max(
-                    columns.gutter() / 3,
-                    Math.max(authorHeight(row, columns.textWidth()), resultHeight(row, columns.resultWidth())));
-            case BENEATH -> authorHeight(row, columns.fullWidth())
-                    + columns.gap() / 2
-                    + resultHeight(row, columns.fullWidth());
+            case BESIDE ->
+                Math.max(
+                        columns.gutter() / 3,
+                        Math.max(authorHeight(row, columns.textWidth()), resultHeight(row, columns.resultWidth())));
+            case BENEATH ->
+                authorHeight(row, columns.fullWidth()) + columns.gap() / 2 + resultHeight(row, columns.fullWidth());
             case TEXT -> authorHeight(row, columns.fullWidth());
             case RESULT -> resultHeight(row, columns.fullWidth());
             case HIDDEN -> 0;

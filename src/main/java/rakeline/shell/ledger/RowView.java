@@ -51,7 +51,6 @@ final class RowView extends JPanel implements Heights.Flowing {
         add(gutter);
         add(author);
         add(result);
-        setBorder(look.line(0, 0, 1, 0));
         if (row instanceof Row.Note) {
             gutter.showNothing();
         }
@@ -90,6 +89,7 @@ final class RowView extends JPanel implements Heights.Flowing {
         } else {
             reshape(RowShape.note(columns));
         }
+        setBorder(reading ? null : look.line(0, 0, 1, 0));
         result.readOnly(reading);
         author.show(row, shape.folds(row));
         arrange();

@@ -54,15 +54,12 @@ final class SnippetEditor extends RSyntaxTextArea {
 
     private static Color colour(int type, Look look) {
         return switch (type) {
-            case TokenTypes.LITERAL_STRING_DOUBLE_QUOTE,
-                    TokenTypes.LITERAL_CHAR,
-                    TokenTypes.LITERAL_BACKQUOTE -> look.quoted();
+            case TokenTypes.LITERAL_STRING_DOUBLE_QUOTE, TokenTypes.LITERAL_CHAR, TokenTypes.LITERAL_BACKQUOTE ->
+                look.quoted();
             case TokenTypes.LITERAL_NUMBER_DECIMAL_INT,
                     TokenTypes.LITERAL_NUMBER_FLOAT,
                     TokenTypes.LITERAL_NUMBER_HEXADECIMAL -> look.number();
-            case TokenTypes.COMMENT_EOL,
-                    TokenTypes.COMMENT_MULTILINE,
-                    TokenTypes.COMMENT_DOCUMENTATION -> look.soft();
+            case TokenTypes.COMMENT_EOL, TokenTypes.COMMENT_MULTILINE, TokenTypes.COMMENT_DOCUMENTATION -> look.soft();
             default -> look.ink();
         };
     }

@@ -63,7 +63,8 @@ public final class Theme {
 
     private static Map<String, String> shapes(Look look) {
         Map<String, String> all = new LinkedHashMap<>();
-        for (String kind : new String[] {"Button", "Component", "TextComponent", "CheckBox", "PopupMenu", "ScrollBar"}) {
+        for (String kind :
+                new String[] {"Button", "Component", "TextComponent", "CheckBox", "PopupMenu", "ScrollBar"}) {
             all.put(kind + ".arc", Integer.toString(look.px(4)));
         }
         all.put("Button.innerFocusWidth", "0");

@@ -124,7 +124,8 @@ public final class Bench {
 
     /** One action on the rows, one step to undo. */
     public void act(String words, UnaryOperator<Worksheet> edit) {
-        become(model.with(model.history().pause().edit(edit.apply(model.page()))).saying(words));
+        become(model.with(model.history().pause().edit(edit.apply(model.page())))
+                .saying(words));
         commit();
     }
 
@@ -138,7 +139,8 @@ public final class Bench {
 
     private void travel(History history, String words) {
         become(model.with(history).saying(words));
-        Optional<String> selected = model.selected().filter(id -> model.page().row(id).isPresent());
+        Optional<String> selected =
+                model.selected().filter(id -> model.page().row(id).isPresent());
         become(model.selecting(selected));
         hand();
     }
@@ -153,7 +155,9 @@ public final class Bench {
             commit();
         }
         Worksheet moved = model.page().withDial(name, value);
-        become(model.with(model.history().edit("dial " + name, moved)).handing(moved).saying(words));
+        become(model.with(model.history().edit("dial " + name, moved))
+                .handing(moved)
+                .saying(words));
         tell(session -> session.dial(name, value));
     }
 
@@ -235,9 +239,10 @@ public final class Bench {
                 return before.after(row.outcome());
             }
             if (event instanceof Session.Event.Progress progress) {
-                return before.at(progress.done() < progress.total()
-                        ? Optional.of(new PageModel.Progress(progress.done(), progress.total()))
-                        : Optional.empty());
+                return before.at(
+                        progress.done() < progress.total()
+                                ? Optional.of(new PageModel.Progress(progress.done(), progress.total()))
+                                : Optional.empty());
             }
             return event instanceof Session.Event.Replaced replaced
                     ? before.noticing(replaced.sentence())

@@ -87,9 +87,8 @@ public record PageModel(
         if (page().rows() == handed.rows()) {
             return false;
         }
-        return rows().stream()
-                .takeWhile(row -> !row.id().equals(id))
-                .anyMatch(this::isPending) || page().row(id).map(this::isPending).orElse(false);
+        return rows().stream().takeWhile(row -> !row.id().equals(id)).anyMatch(this::isPending)
+                || page().row(id).map(this::isPending).orElse(false);
     }
 
     private boolean isPending(Row row) {
@@ -142,8 +141,7 @@ public record PageModel(
     }
 
     PageModel with(History newHistory) {
-        return new PageModel(
-                origin, newHistory, handed, standings, selected, view, allowed, progress, said, notice);
+        return new PageModel(origin, newHistory, handed, standings, selected, view, allowed, progress, said, notice);
     }
 
     PageModel handing(Worksheet page) {
@@ -153,8 +151,7 @@ public record PageModel(
     PageModel after(Outcome outcome) {
         Map<String, Standing> changed = new LinkedHashMap<>(standings);
         changed.merge(outcome.id(), Standing.UNTRIED.after(outcome), (before, ignored) -> before.after(outcome));
-        return new PageModel(
-                origin, history, handed, changed, selected, view, allowed, progress, said, notice);
+        return new PageModel(origin, history, handed, changed, selected, view, allowed, progress, said, notice);
     }
 
     PageModel selecting(Optional<String> id) {
@@ -162,41 +159,27 @@ public record PageModel(
     }
 
     PageModel in(Worksheet.View newView) {
-        return new PageModel(
-                origin, history, handed, standings, selected, newView, allowed, progress, said, notice);
+        return new PageModel(origin, history, handed, standings, selected, newView, allowed, progress, said, notice);
     }
 
     PageModel allowing(boolean nowAllowed) {
-        return new PageModel(
-                origin, history, handed, standings, selected, view, nowAllowed, progress, said, notice);
+        return new PageModel(origin, history, handed, standings, selected, view, nowAllowed, progress, said, notice);
     }
 
     PageModel at(Optional<Progress> newProgress) {
-        return new PageModel(
-                origin, history, handed, standings, selected, view, allowed, newProgress, said, notice);
+        return new PageModel(origin, history, handed, standings, selected, view, allowed, newProgress, said, notice);
     }
 
     PageModel saying(String words) {
-        return new PageModel(
-                origin, history, handed, standings, selected, view, allowed, progress, words, notice);
+        return new PageModel(origin, history, handed, standings, selected, view, allowed, progress, words, notice);
     }
 
     PageModel noticing(String sentence) {
-        return new PageModel(
-                origin, history, handed, standings, selected, view, allowed, progress, said, sentence);
+        return new PageModel(origin, history, handed, standings, selected, view, allowed, progress, said, sentence);
     }
 
     PageModel savedTo(Origin newOrigin, Worksheet version) {
         return new PageModel(
-                newOrigin,
-                history.saved(version),
-                handed,
-                standings,
-                selected,
-                view,
-                allowed,
-                progress,
-                said,
-                notice);
+                newOrigin, history.saved(version), handed, standings, selected, view, allowed, progress, said, notice);
     }
 }

@@ -14,8 +14,7 @@ import rakeline.engine.State;
 public record Standing(
         String name, State state, String message, String printed, Optional<Result> result, List<Control> controls) {
     /** A row that has not been run. */
-    public static final Standing UNTRIED =
-            new Standing("", State.OUT_OF_DATE, "", "", Optional.empty(), List.of());
+    public static final Standing UNTRIED = new Standing("", State.OUT_OF_DATE, "", "", Optional.empty(), List.of());
 
     public Standing {
         controls = List.copyOf(controls);
@@ -25,15 +24,17 @@ public record Standing(
     public Standing after(Outcome outcome) {
         return switch (outcome.state()) {
             case RUNNING, OUT_OF_DATE -> keeping(outcome);
-            case WAITING -> new Standing(
-                    nameOf(outcome), outcome.state(), outcome.message(), "", Optional.empty(), controlsOf(outcome));
-            default -> new Standing(
-                    nameOf(outcome),
-                    outcome.state(),
-                    outcome.message(),
-                    outcome.printed(),
-                    outcome.result(),
-                    outcome.controls());
+            case WAITING ->
+                new Standing(
+                        nameOf(outcome), outcome.state(), outcome.message(), "", Optional.empty(), controlsOf(outcome));
+            default ->
+                new Standing(
+                        nameOf(outcome),
+                        outcome.state(),
+                        outcome.message(),
+                        outcome.printed(),
+                        outcome.result(),
+                        outcome.controls());
         };
     }
 
