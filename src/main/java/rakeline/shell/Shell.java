@@ -18,6 +18,8 @@ import rakeline.shell.page.Bench;
 
 /** Opens the window. */
 public final class Shell {
+    private static final SafeFile DISK = SafeFile.onDisk();
+
     private Shell() {}
 
     /**
@@ -31,19 +33,10 @@ public final class Shell {
     public static CompletableFuture<Void> open(
             Optional<Path> file, Function<Session.Settings, Session> sessions, Places places) {
         CompletableFuture<Void> closed = new CompletableFuture<>();
-        SafeFile disk = SafeFile.onDisk();
-        Kept<Preferences> preferences = Memory.preferences(disk, places);
-        Kept<Recents> recents = Memory.recents(disk, places);
-        Kept.Recalled<Preferences> preferred = preferences.recall();
-        Kept.Recalled<Recents> opened = recents.recall();
+        Kept.Recalled<Preferences> preferred = Memory.preferences(DISK, places).recall();
+        Kept.Recalled<Recents> opened = Memory.recents(DISK, places).recall();
         SwingUtilities.invokeLater(() -> {
-            Background background = new Background();
-            Window window = new Window(
-                    new Bench(sessions),
-                    new Taste(preferences, background, preferred.value()),
-                    new Recent(recents, background, opened.value()),
-                    background,
-                    (bench, questions, used) -> new Filing(bench, disk, places, background, questions, used));
+            Window window = build(sessions, places, preferred, opened);
             window.frame().addWindowListener(new WindowAdapter() {
                 @Override
                 public void windowClosed(WindowEvent event) {
@@ -52,10 +45,24 @@ public final class Shell {
             });
             Stage.set(window.frame());
             file.ifPresentOrElse(window::open, window::openWelcome);
-            Optional.of(preferred.said() + opened.said())
-                    .filter(said -> !said.isEmpty())
-                    .ifPresent(said -> window.bench().notice(said));
         });
         return closed;
+    }
+
+    /** The window, not shown yet; on the event thread. */
+    static Window build(
+            Function<Session.Settings, Session> sessions,
+            Places places,
+            Kept.Recalled<Preferences> preferred,
+            Kept.Recalled<Recents> opened) {
+        Background background = new Background();
+        Bench bench = new Bench(sessions);
+        bench.noticeWhenOpened((preferred.said() + " " + opened.said()).strip());
+        return new Window(
+                bench,
+                new Taste(Memory.preferences(DISK, places), background, preferred.value()),
+                new Recent(Memory.recents(DISK, places), background, opened.value()),
+                background,
+                (on, questions, used) -> new Filing(on, DISK, places, background, questions, used));
     }
 }

@@ -45,6 +45,7 @@ final class DialView extends JPanel implements ControlView {
         setOpaque(false);
         setName("dial " + first.name());
         field.setName("field " + first.name());
+        name.setName("name " + first.name());
         slider.setName("slider " + first.name());
         add(top(), BorderLayout.NORTH);
         add(bottom(), BorderLayout.CENTER);

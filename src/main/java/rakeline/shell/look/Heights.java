@@ -23,7 +23,8 @@ public final class Heights {
         if (component instanceof Flowing flowing) {
             return flowing.heightFor(width);
         }
-        if (component instanceof JTextComponent) {
+        boolean flows = component instanceof JTextComponent;
+        if (flows && (component.getWidth() != width || component.getHeight() == 0)) {
             component.setSize(width, ENDLESS);
         }
         return component.getPreferredSize().height;

@@ -24,6 +24,7 @@ public final class Bench {
     private final List<View> views = new ArrayList<>();
     private PageModel model = PageModel.of(Worksheet.empty("Untitled"), new Origin.New(), true);
     private Optional<Runner> runner = Optional.empty();
+    private String greeting = "";
 
     /**
      * @param sessions starts a session; may take its time, it is called off the event thread
@@ -55,10 +56,16 @@ public final class Bench {
     /** Puts another page on the bench. */
     public void open(Worksheet page, Origin origin, boolean allowed) {
         stopSession();
-        become(PageModel.of(page, origin, allowed));
+        become(PageModel.of(page, origin, allowed).noticing(greeting));
+        greeting = "";
         if (allowed) {
             startSession();
         }
+    }
+
+    /** Puts a sentence before the reader once the next page is there. */
+    public void noticeWhenOpened(String sentence) {
+        greeting = sentence;
     }
 
     /** Lets the rows of this page run. */
