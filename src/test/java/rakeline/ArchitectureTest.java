@@ -89,6 +89,13 @@ class ArchitectureTest {
     }
 
     @Test
+    void aRootThatDrawsIsFound() {
+        assertThat(found(BROKEN_HOUSE.onlyTheDisplayCheckInTheRoot()))
+                .isNotEmpty()
+                .allSatisfy(line -> assertThat(line).contains("broken.Drawing"));
+    }
+
+    @Test
     void aWidgetInAPainterIsFound() {
         assertThat(found(BROKEN_HOUSE.widgetsInTheWindow()))
                 .isNotEmpty()

@@ -3,6 +3,7 @@ package rakeline;
 import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAPackage;
 import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAnyPackage;
 import static com.tngtech.archunit.core.domain.JavaClass.Predicates.simpleName;
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.type;
 import static com.tngtech.archunit.lang.conditions.ArchConditions.accessField;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.fields;
@@ -13,15 +14,18 @@ import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.sli
 import com.tngtech.archunit.base.DescribedPredicate;
 import com.tngtech.archunit.core.domain.JavaClass;
 import com.tngtech.archunit.lang.ArchRule;
+import java.awt.GraphicsEnvironment;
 import java.util.Arrays;
 import java.util.List;
 import java.util.stream.Stream;
 
 /** The house that Rakeline is: which package may import which, and what is done in one place only. */
 final class House {
+    private static final String[] DRAWING = {"java.awt..", "javax.swing..", "org.jfree.."};
     private static final String[] SCIENCE = {"quantity", "geometry", "rider", "handling", "study"};
     private static final String[] BELOW_WINDOW = {
         "quantity",
+        "json",
         "geometry",
         "rider",
         "handling",
@@ -48,16 +52,25 @@ final class House {
     List<ArchRule> rooms() {
         return List.of(
                 room("quantity", "it is the vocabulary that all others share"),
+                room("json", "it reads text and knows nothing of what the text is about", "quantity"),
                 room("geometry", "a bicycle stands by itself, without a rider", "quantity"),
                 room("rider", "a body is placed on a solved bicycle", "quantity", "geometry"),
                 room("handling", "dynamics need the bicycle and who rides it", "quantity", "geometry", "rider"),
                 room("study", "it asks questions of the models below it", "quantity", "geometry", "rider", "handling"),
-                room("catalogue", "it fills the models from files", "quantity", "geometry", "rider", "handling"),
+                room(
+                        "catalogue",
+                        "it fills the models from files",
+                        "json",
+                        "quantity",
+                        "geometry",
+                        "rider",
+                        "handling"),
                 room("figure", "a figure is plain data about what was studied", SCIENCE),
                 room("figure.paint", "a painter knows figures and what they are made of", "figure", "quantity"),
                 room(
                         "worksheet",
-                        "the document runs nothing; of quantity it takes refusal and nearest word",
+                        "the document runs nothing; it shares the reading of JSON and the refusal with the catalogue",
+                        "json",
                         "quantity"),
                 room("engine", "it turns a page into outcomes, however it is run", "worksheet", "figure", "quantity"),
                 room(
@@ -88,7 +101,7 @@ final class House {
                         "figure.paint",
                         "quantity"),
                 room("help", "it explains declarations", "quantity"),
-                room("desk", "it keeps documents and knows nothing of running them", "worksheet", "quantity"),
+                room("desk", "it keeps documents and knows nothing of running them", "worksheet", "json", "quantity"),
                 room("shell", "the window does without commands", BELOW_WINDOW),
                 room("command", "commands do without a window", BELOW_WINDOW));
     }
@@ -128,7 +141,8 @@ final class House {
     private DescribedPredicate<JavaClass> inAny(String... names) {
         return Arrays.stream(names)
                 .map(this::in)
-                .reduce(DescribedPredicate.alwaysFalse(), (one, other) -> one.or(other));
+                .reduce(DescribedPredicate.alwaysFalse(), (one, other) -> one.or(other))
+                .as("reside in %s", List.of(names));
     }
 
     private DescribedPredicate<JavaClass> outside(String... names) {
@@ -157,10 +171,20 @@ final class House {
     ArchRule drawingInItsPlaces() {
         return noClasses()
                 .that(outside("figure.paint", "handout", "shell"))
+                .and(DescribedPredicate.not(resideInAPackage(root)))
                 .should()
-                .dependOnClassesThat(resideInAnyPackage("java.awt..", "javax.swing..", "org.jfree.."))
+                .dependOnClassesThat(resideInAnyPackage(DRAWING))
                 .because("everything else works without a display, the worker included")
                 .allowEmptyShould(true);
+    }
+
+    ArchRule onlyTheDisplayCheckInTheRoot() {
+        return noClasses()
+                .that(resideInAPackage(root))
+                .should()
+                .dependOnClassesThat(
+                        resideInAnyPackage(DRAWING).and(DescribedPredicate.not(type(GraphicsEnvironment.class))))
+                .because("the root asks whether there is a display, and draws nothing");
     }
 
     ArchRule widgetsInTheWindow() {
@@ -212,6 +236,7 @@ final class House {
                         everyClassHasItsRoom(),
                         noCycles(),
                         drawingInItsPlaces(),
+                        onlyTheDisplayCheckInTheRoot(),
                         widgetsInTheWindow(),
                         jshellInOnePlace(),
                         valuesNeverChange(),

@@ -1,23 +1,22 @@
 package rakeline.catalogue;
 
-import com.fasterxml.jackson.databind.JsonNode;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.TreeSet;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import rakeline.geometry.Bike;
 import rakeline.geometry.Inputs;
 import rakeline.geometry.Provenance;
-import rakeline.quantity.Decimals;
+import rakeline.json.JsonText;
+import rakeline.json.Piece;
 import rakeline.quantity.Entries;
 import rakeline.quantity.Input;
-import rakeline.quantity.JsonText;
 import rakeline.quantity.Nearest;
+import rakeline.quantity.Range;
 import rakeline.quantity.Refusal;
 
 /** Reads a bike file ({@code *.bike.json}), version 1. */
@@ -36,6 +35,8 @@ public final class BikeFile {
     private static final Set<String> GROUPS =
             Inputs.all().stream().flatMap(input -> withParents(input.group())).collect(Collectors.toUnmodifiableSet());
     private static final Set<String> HEAD = Set.of("format", "version", "name", "provenance");
+    private static final Set<String> KNOWN =
+            Stream.of(INPUTS.keySet(), GROUPS, HEAD).flatMap(Set::stream).collect(Collectors.toUnmodifiableSet());
 
     private final Map<Input, Double> values = new HashMap<>();
     private final Set<String> groups = new HashSet<>();
@@ -56,145 +57,87 @@ public final class BikeFile {
         }
     }
 
-    private Bike bike(JsonNode root) {
-        if (!root.isObject()) {
-            throw new Refusal("it holds " + kind(root) + "; accepted is one JSON object.");
-        }
+    private Bike bike(Piece root) {
         checkHead(root);
+        String name = name(root.member("name"));
         readGroup("", root);
-        return Bike.of(name(root), Entries.none().with(values), groups, provenance(root.get("provenance")));
+        return Bike.of(
+                name,
+                Entries.none().with(values),
+                groups,
+                provenance(root.members().get("provenance")));
     }
 
-    private static void checkHead(JsonNode root) {
-        JsonNode format = root.get("format");
-        if (format == null || !FORMAT.equals(format.textValue())) {
-            throw new Refusal("format is " + shown(format) + "; accepted is \"" + FORMAT + "\".");
+    private static void checkHead(Piece root) {
+        Piece format = root.member("format");
+        if (!FORMAT.equals(format.value())) {
+            throw format.unlike("\"" + FORMAT + "\"");
         }
-        JsonNode version = root.get("version");
-        if (version != null && version.isInt() && version.intValue() > VERSION) {
-            throw new Refusal(
-                    "version is " + version + ", from a newer Rakeline; this one reads version " + VERSION + ".");
+        Piece version = root.member("version");
+        if (version.whole() > VERSION) {
+            throw version.refusal("is " + version.whole() + ", from a newer Rakeline; this one reads " + VERSION);
         }
-        if (version == null || !version.isInt() || version.intValue() != VERSION) {
-            throw new Refusal("version is " + shown(version) + "; accepted is " + VERSION + ".");
+        if (version.whole() != VERSION) {
+            throw version.unlike(String.valueOf(VERSION));
         }
     }
 
-    private static String name(JsonNode root) {
-        JsonNode name = root.get("name");
-        if (name == null || !name.isTextual() || name.textValue().isBlank()) {
-            throw new Refusal("name is " + shown(name) + "; accepted is a text that is not empty.");
+    private static String name(Piece name) {
+        if (name.oneLine().isBlank()) {
+            throw name.unlike("a text that is not empty");
         }
-        return name.textValue();
+        return name.oneLine();
     }
 
-    private void readGroup(String prefix, JsonNode node) {
-        node.properties().forEach(field -> {
-            String key = prefix + field.getKey();
-            if (prefix.isEmpty() && HEAD.contains(key)) {
-                return;
-            }
+    private void readGroup(String prefix, Piece group) {
+        group.members().forEach((name, piece) -> {
+            String key = prefix + name;
             if (GROUPS.contains(key)) {
-                enterGroup(key, field.getValue());
-            } else {
-                readNumber(key, field.getValue());
+                groups.add(key);
+                readGroup(key + ".", piece);
+            } else if (!HEAD.contains(key)) {
+                readNumber(key, piece);
             }
         });
     }
 
-    private void enterGroup(String group, JsonNode node) {
-        if (!node.isObject()) {
-            throw new Refusal(group + " is " + shown(node) + "; accepted is a group of keys in braces.");
-        }
-        groups.add(group);
-        readGroup(group + ".", node);
-    }
-
-    private void readNumber(String key, JsonNode node) {
+    private void readNumber(String key, Piece piece) {
         Input input = INPUTS.get(key);
         if (input == null) {
-            Set<String> known = new TreeSet<>(INPUTS.keySet());
-            known.addAll(GROUPS);
-            known.addAll(HEAD);
-            throw new Refusal(key + " (" + shown(node) + ") is not a key of a bike file" + Nearest.hint(key, known));
+            throw piece.refusal("is not a key of a bike file" + Nearest.hint(key, KNOWN));
         }
-        if (!node.isNumber()) {
-            throw new Refusal(key + " is " + shown(node) + "; accepted is a number with a decimal point, "
-                    + input.quantity().accepted() + " "
-                    + input.quantity().unit().symbol() + ".");
+        Range accepted = input.quantity().accepted();
+        if (!(piece.value() instanceof Piece.Figure number) || !accepted.contains(number.value())) {
+            throw piece.unlike("a number with a decimal point, " + accepted + " "
+                    + input.quantity().unit().symbol());
         }
-        values.put(input, input.quantity().check(node.doubleValue()));
+        values.put(input, number.value());
     }
 
-    private static Map<String, Provenance> provenance(JsonNode node) {
-        if (node == null) {
-            return Map.of();
-        }
-        if (!node.isObject()) {
-            throw new Refusal("provenance is " + shown(node) + "; accepted is a group of keys in braces.");
-        }
+    private static Map<String, Provenance> provenance(Piece piece) {
         Map<String, Provenance> byKey = new HashMap<>();
-        node.properties().forEach(field -> byKey.put(known(field.getKey()), origin(field.getKey(), field.getValue())));
+        if (piece != null) {
+            piece.members("provenance", INPUTS.keySet()).forEach((key, origin) -> byKey.put(key, origin(origin)));
+        }
         return byKey;
     }
 
-    private static String known(String key) {
-        if (!INPUTS.containsKey(key)) {
-            throw new Refusal("provenance names " + key + ", which is not a key of a bike file"
-                    + Nearest.hint(key, INPUTS.keySet()));
-        }
-        return key;
+    private static Provenance origin(Piece piece) {
+        Map<String, Piece> members = piece.members("a provenance", List.of("from", "u"));
+        Optional<Provenance.Origin> from =
+                Optional.ofNullable(members.get("from")).map(word -> word.oneOf(Provenance.Origin.values()));
+        return new Provenance(from, members.containsKey("u") ? uncertainty(members.get("u")) : Double.NaN);
     }
 
-    private static Provenance origin(String key, JsonNode node) {
-        String place = "provenance." + key;
-        if (!node.isObject()) {
-            throw new Refusal(place + " is " + shown(node) + "; accepted is {\"from\": …, \"u\": …}.");
+    private static double uncertainty(Piece piece) {
+        if (piece.number() < 0) {
+            throw piece.unlike("a number from 0 up");
         }
-        node.fieldNames().forEachRemaining(name -> {
-            if (!List.of("from", "u").contains(name)) {
-                throw new Refusal(place + "." + name + " is not known; accepted is from and u.");
-            }
-        });
-        return new Provenance(from(place, node.get("from")), uncertainty(place, node.get("u")));
-    }
-
-    private static Optional<Provenance.Origin> from(String place, JsonNode node) {
-        if (node == null) {
-            return Optional.empty();
-        }
-        Optional<Provenance.Origin> origin = Provenance.Origin.ofWord(node.asText());
-        if (!node.isTextual() || origin.isEmpty()) {
-            throw new Refusal(
-                    place + ".from is " + shown(node) + "; accepted is charted, measured, assumed or solved.");
-        }
-        return origin;
-    }
-
-    private static double uncertainty(String place, JsonNode node) {
-        if (node == null) {
-            return Double.NaN;
-        }
-        if (!node.isNumber() || !(node.doubleValue() >= 0) || Double.isInfinite(node.doubleValue())) {
-            throw new Refusal(place + ".u is " + shown(node) + "; accepted is a number from 0 up.");
-        }
-        return node.doubleValue();
+        return piece.number();
     }
 
     private static Stream<String> withParents(String group) {
         int dot = group.lastIndexOf('.');
         return dot < 0 ? Stream.of(group) : Stream.concat(withParents(group.substring(0, dot)), Stream.of(group));
-    }
-
-    private static String shown(JsonNode node) {
-        if (node == null) {
-            return "missing";
-        }
-        String text = node.isNumber() ? Decimals.shortest(node.doubleValue()) : node.toString();
-        return text.length() > 60 ? text.substring(0, 60) + "…" : text;
-    }
-
-    private static String kind(JsonNode node) {
-        return node.isArray() ? "a list" : "a single value";
     }
 }

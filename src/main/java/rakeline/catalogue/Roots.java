@@ -2,8 +2,10 @@ package rakeline.catalogue;
 
 import java.io.IOException;
 import java.io.InputStream;
+import java.net.JarURLConnection;
 import java.net.URI;
 import java.net.URISyntaxException;
+import java.net.URL;
 import java.nio.file.FileSystem;
 import java.nio.file.FileSystems;
 import java.nio.file.Files;
@@ -97,14 +99,23 @@ public record Roots(List<Path> folders) {
     }
 
     private static byte[] fromProgram(String name, long limit) {
-        try (InputStream in = name.contains("..") ? null : Roots.class.getResourceAsStream(BUNDLED + name)) {
-            if (in == null || name.endsWith("/")) {
+        URL url = name.contains("..") ? null : Roots.class.getResource(BUNDLED + name);
+        try {
+            if (url == null || isFolder(url)) {
                 throw new Refusal(name + " is neither in the worksheet's folder, nor in your Rakeline folder, nor"
                         + " bundled with the program.");
             }
-            return Bytes.read(in, name, limit);
+            try (InputStream in = url.openStream()) {
+                return Bytes.read(in, name, limit);
+            }
         } catch (IOException e) {
             throw new Refusal(name + " cannot be read: " + e.getMessage() + ".", e);
         }
+    }
+
+    private static boolean isFolder(URL url) throws IOException {
+        return url.openConnection() instanceof JarURLConnection inJar
+                ? inJar.getJarEntry().isDirectory()
+                : Files.isDirectory(Path.of(URI.create(url.toString())));
     }
 }

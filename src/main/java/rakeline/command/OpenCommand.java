@@ -1,8 +1,18 @@
 package rakeline.command;
 
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Parameters;
+import rakeline.catalogue.Roots;
+import rakeline.engine.Outcome;
+import rakeline.engine.Session;
+import rakeline.engine.jshell.Sessions;
+import rakeline.quantity.Refusal;
+import rakeline.worksheet.WorksheetFile;
 
 /** Opens the window; without a display it runs the welcome page instead. */
 @Command(
@@ -14,6 +24,8 @@ import picocli.CommandLine.Parameters;
             "written to a folder that is named."
         })
 final class OpenCommand extends Work {
+    private static final String WELCOME = "worksheets/welcome.rakeline";
+
     @Parameters(arity = "0..1", paramLabel = "FILE", description = "A worksheet (*.rakeline).")
     private String file;
 
@@ -26,13 +38,36 @@ final class OpenCommand extends Work {
 
     @Override
     int work() {
+        Sessions.missingModule().ifPresent(sentence -> {
+            throw new Refusal(sentence);
+        });
         if (window.hasDisplay()) {
             return window.open(Optional.ofNullable(file).map(Paths::of));
         }
         if (file != null) {
-            console().message("there is no display to open a window on; rakeline run " + file + " works without one.");
-            return REFUSED;
+            throw new Refusal("there is no display to open a window on; rakeline run " + file + " works without one.");
         }
-        return DONE;
+        return runWelcome();
+    }
+
+    private int runWelcome() {
+        PageRunner runner = new PageRunner(console(), Session.Settings.standard());
+        byte[] bytes = Roots.bundled().read(WELCOME, WorksheetFile.LIMIT_BYTES);
+        PageRunner.Page page =
+                new PageRunner.Page(WELCOME, "welcome", Optional.empty(), WorksheetFile.read(bytes, WELCOME));
+        List<Outcome> outcomes = runner.run(page);
+        runner.print(page, outcomes);
+        Path folder = folder();
+        runner.writeFigures(page, outcomes, folder);
+        console().data().println("The figures are in " + folder + ".");
+        return PageRunner.allFresh(outcomes) ? DONE : FAILED;
+    }
+
+    private static Path folder() {
+        try {
+            return Files.createTempDirectory("rakeline-welcome-");
+        } catch (IOException e) {
+            throw new Refusal("there is no folder to write figures to: " + e.getMessage() + ".", e);
+        }
     }
 }

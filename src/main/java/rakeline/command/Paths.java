@@ -1,6 +1,8 @@
 package rakeline.command;
 
+import java.io.IOException;
 import java.nio.charset.Charset;
+import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import rakeline.catalogue.BikeFile;
@@ -27,6 +29,19 @@ final class Paths {
                     "the path " + argument + " cannot be named in this platform's encoding, " + encoding
                             + "; accepted is a name in it, or a start under a UTF-8 locale.",
                     e);
+        }
+    }
+
+    /**
+     * A folder to write into, made where it is missing.
+     *
+     * @throws Refusal where it cannot be made
+     */
+    static Path folder(String argument) {
+        try {
+            return Files.createDirectories(of(argument));
+        } catch (IOException e) {
+            throw new Refusal(argument + " is not a folder that can be written to: " + e.getMessage() + ".", e);
         }
     }
 

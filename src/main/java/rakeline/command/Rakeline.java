@@ -10,6 +10,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.Properties;
+import java.util.stream.Stream;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.IVersionProvider;
@@ -43,21 +44,37 @@ public final class Rakeline {
      * @return the exit code: 0 done, 1 a row or check failed, 2 wrong use or unreadable input
      */
     public static int run(Console console, Vocabulary vocabulary, Window window, String... arguments) {
-        return line(console, vocabulary, window).execute(arguments);
+        CommandLine line = line(console, vocabulary, window);
+        return line.execute(isFile(line, arguments) ? withOpen(arguments) : arguments);
     }
 
     private static CommandLine line(Console console, Vocabulary vocabulary, Window window) {
         CommandLine line = new CommandLine(new Rakeline())
                 .addSubcommand(new OpenCommand(console, window))
+                .addSubcommand(new RunCommand(console))
                 .addSubcommand(new MeasureCommand(console, vocabulary))
                 .addSubcommand(new SweepCommand(console, vocabulary))
-                .addSubcommand(new RefitCommand(console, vocabulary));
+                .addSubcommand(new RefitCommand(console, vocabulary))
+                .addSubcommand(new CheckCommand(console, vocabulary))
+                .addSubcommand(new KeysCommand(console, vocabulary));
         standardOptions(line);
         line.getSubcommands().values().forEach(Rakeline::standardOptions);
         return line.setOut(writer(console.data()))
                 .setErr(writer(console.messages()))
                 .setParameterExceptionHandler((exception, arguments) -> refuse(console, exception))
                 .setUsageHelpAutoWidth(true);
+    }
+
+    /** A first word that is neither a command nor an option is a file to open; no words at all open the welcome page. */
+    private static boolean isFile(CommandLine line, String... arguments) {
+        return arguments.length == 0
+                || (!arguments[0].startsWith("-")
+                        && !line.getSubcommands().containsKey(arguments[0])
+                        && arguments.length == 1);
+    }
+
+    private static String[] withOpen(String... arguments) {
+        return Stream.concat(Stream.of("open"), Stream.of(arguments)).toArray(String[]::new);
     }
 
     private static void standardOptions(CommandLine line) {

@@ -7,9 +7,9 @@ import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.function.Function;
+import rakeline.json.JsonText;
+import rakeline.json.Piece;
 import rakeline.quantity.Refusal;
-import rakeline.worksheet.JsonText;
-import rakeline.worksheet.Piece;
 
 /**
  * A small JSON file of the program's own, read at the start and written whenever it changes. One of a newer version is

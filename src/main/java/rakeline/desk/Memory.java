@@ -6,7 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 import rakeline.desk.Preferences.Theme;
-import rakeline.worksheet.Piece;
+import rakeline.json.Piece;
 
 /** The small files that the program keeps, each in its place. */
 public final class Memory {

@@ -12,10 +12,40 @@ import rakeline.worksheet.Worksheet;
  * order in which they came true. The page handed in last is the one that counts, the latest value of a dial wins.
  */
 public interface Session extends AutoCloseable {
-    /** What rows may read and how long they may take. */
-    record Settings(Optional<Path> folder, Duration timeLimit, int heapMegabytes) {
+    /**
+     * What rows may read and how long they may take.
+     *
+     * @param folder the worksheet's, tried first when a row names a file
+     * @param userFolder the user's Rakeline folder, tried next
+     * @param timeLimit for a row that sets none of its own
+     * @param heapMegabytes of the worker
+     * @param standby whether a second worker waits, so that a lost one is replaced at once
+     */
+    record Settings(
+            Optional<Path> folder, Optional<Path> userFolder, Duration timeLimit, int heapMegabytes, boolean standby) {
+        /** 30 s, 512 MB, a worker standing by, files from what is bundled alone. */
         public static Settings standard() {
-            return new Settings(Optional.empty(), Duration.ofSeconds(30), 512);
+            return new Settings(Optional.empty(), Optional.empty(), Duration.ofSeconds(30), 512, true);
+        }
+
+        public Settings in(Path newFolder) {
+            return new Settings(Optional.of(newFolder), userFolder, timeLimit, heapMegabytes, standby);
+        }
+
+        public Settings withUserFolder(Path newFolder) {
+            return new Settings(folder, Optional.of(newFolder), timeLimit, heapMegabytes, standby);
+        }
+
+        public Settings withTimeLimit(Duration newLimit) {
+            return new Settings(folder, userFolder, newLimit, heapMegabytes, standby);
+        }
+
+        public Settings withHeap(int newMegabytes) {
+            return new Settings(folder, userFolder, timeLimit, newMegabytes, standby);
+        }
+
+        public Settings withoutStandby() {
+            return new Settings(folder, userFolder, timeLimit, heapMegabytes, false);
         }
     }
 

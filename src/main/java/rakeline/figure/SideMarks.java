@@ -13,6 +13,7 @@ import rakeline.geometry.Geometry;
 import rakeline.geometry.Inputs;
 import rakeline.geometry.Measures;
 import rakeline.geometry.Point;
+import rakeline.geometry.SaddlePosition;
 import rakeline.geometry.SeatAxis;
 import rakeline.geometry.SideView;
 import rakeline.quantity.Measure;
@@ -172,7 +173,22 @@ final class SideMarks {
         Point nose = sit.plus(new Point(0.55 * SADDLE_LENGTH, -6));
         Point tail = sit.plus(new Point(-0.45 * SADDLE_LENGTH, 4));
         path(Ink.BOLD, false, List.of(tail, sit, nose));
-        line(Ink.BOLD, seat.at(seat.alongAtHeight(sit.y() - 40)), seatTubeTop(usualSeatJunction()));
+        Point clampFoot = geometry.saddlePosition()
+                .map(SaddlePosition::clampFoot)
+                .orElseGet(() -> seat.at(seat.alongAtHeight(sit.y() - 45)));
+        line(Ink.BOLD, clampFoot, seatTubeTop(usualSeatJunction()));
+        rails(clampFoot, sit);
+    }
+
+    /** From the post's head back along its setback, and up to the saddle. */
+    private void rails(Point clampFoot, Point sit) {
+        double setback = bike.has(Inputs.POST_SETBACK) ? bike.get(Inputs.POST_SETBACK) : 0;
+        Point clamp = clampFoot.plus(seat.rearward().times(setback));
+        path(Ink.FINE, false, List.of(clampFoot, clamp));
+        path(
+                Ink.FINE,
+                false,
+                List.of(new Point(clamp.x() - 45, sit.y() - 8), clamp, new Point(clamp.x() + 60, sit.y() - 8)));
     }
 
     private void crank() {
@@ -220,7 +236,7 @@ final class SideMarks {
         dimension(
                 Measures.WHEELBASE, new Point(side.rearAxleXMm(), below), new Point(side.frontAxleXMm(), below), -110);
         dimension(Measures.FRONT_CENTRE, new Point(0, 0), frontAxle(), 0);
-        dimension("stack", side.stackMm(), Inputs.STACK.key(), new Point(right, 0), new Point(right, side.stackMm()));
+        dimension("stack", side.stackMm(), Inputs.STACK.key(), new Point(right, side.stackMm()), new Point(right, 0));
         dimension("reach", side.reachMm(), Inputs.REACH.key(), new Point(0, above), new Point(side.reachMm(), above));
     }
 

@@ -43,6 +43,7 @@ public final class Bike {
         Set<String> present = new HashSet<>(groups);
         present.addAll(NEEDED_GROUPS);
         Inputs.all().stream().filter(given::has).map(Input::group).forEach(present::add);
+        Set.copyOf(present).forEach(group -> present.add(outer(group)));
         Bike bike = new Bike(name, given, Set.copyOf(present), Map.copyOf(provenance));
         bike.checkComplete();
         bike.checkShape();
@@ -143,6 +144,12 @@ public final class Bike {
     @Override
     public int hashCode() {
         return name.hashCode() * 31 + given.hashCode();
+    }
+
+    /** The group that a group lies in, {@code cockpit} for {@code cockpit.bar}; one that lies in none is its own. */
+    private static String outer(String group) {
+        int dot = group.indexOf('.');
+        return dot < 0 ? group : group.substring(0, dot);
     }
 
     private String show(Input input) {

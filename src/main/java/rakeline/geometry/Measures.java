@@ -257,10 +257,10 @@ public final class Measures {
             mm("saddleSetbackMm", "Saddle setback", "Sit point behind BB."),
             List.of(Inputs.CONTACT_SIT_X),
             geometry -> -geometry.bike().get(Inputs.CONTACT_SIT_X));
-    public static final Measure<Geometry> SADDLE_TO_HAND = measure(
-            mm("saddleToHandReachMm", "Saddle to hand", "Sit point forward to the hand point, horizontal."),
-            List.of(Inputs.CONTACT_SIT_X, Inputs.BAR_WIDTH),
-            Measures::saddleToHand);
+    public static final Measure<Geometry> SADDLE_TO_HAND = new Measure<>(
+            mm("saddleToHandReachMm", "Saddle to hand", "Sit point forward to the hand point, horizontal.")
+                    .declared(),
+            geometry -> geometry.needing(List.of(Inputs.CONTACT_SIT_X), Measures::saddleToHand));
     public static final Measure<Geometry> SADDLE_TO_BAR = measure(
             mm("saddleToBarDropMm", "Saddle to bar drop", "Sit point above the bar clamp's centre."),
             List.of(Inputs.CONTACT_SIT_X, Inputs.STEM_LENGTH),
@@ -293,10 +293,13 @@ public final class Measures {
 
     private static Measure<Geometry> hand(Quantity.Draft quantity, ToDoubleBiFunction<Geometry, HandPoint> formula) {
         return new Measure<>(
-                quantity.declared(),
-                geometry -> geometry.handPoint()
-                        .map(hand -> Reading.of(formula.applyAsDouble(geometry, hand)))
-                        .orElseGet(() -> Reading.lacking(missingForHands(geometry))));
+                quantity.declared(), geometry -> fromHand(geometry, hand -> formula.applyAsDouble(geometry, hand)));
+    }
+
+    private static Reading fromHand(Geometry geometry, ToDoubleFunction<HandPoint> formula) {
+        return geometry.handPoint()
+                .map(hand -> Reading.of(formula.applyAsDouble(hand)))
+                .orElseGet(() -> Reading.lacking(missingForHands(geometry)));
     }
 
     private static String missingForHands(Geometry geometry) {
@@ -378,8 +381,8 @@ public final class Measures {
         return bike.get(Inputs.SEAT_TUBE_DEPTH) - inTube;
     }
 
-    private static double saddleToHand(Geometry geometry) {
-        return geometry.handPoint().map(hand -> hand.at().x()).orElse(Double.NaN)
-                - geometry.bike().get(Inputs.CONTACT_SIT_X);
+    private static Reading saddleToHand(Geometry geometry) {
+        double sitX = geometry.bike().get(Inputs.CONTACT_SIT_X);
+        return fromHand(geometry, hand -> hand.at().x() - sitX);
     }
 }

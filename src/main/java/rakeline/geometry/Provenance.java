@@ -1,6 +1,5 @@
 package rakeline.geometry;
 
-import java.util.Arrays;
 import java.util.Locale;
 import java.util.Optional;
 
@@ -19,12 +18,6 @@ public record Provenance(Optional<Origin> from, double standardUncertainty) {
 
         public String word() {
             return name().toLowerCase(Locale.ROOT);
-        }
-
-        public static Optional<Origin> ofWord(String word) {
-            return Arrays.stream(values())
-                    .filter(origin -> origin.word().equals(word))
-                    .findFirst();
         }
     }
 }

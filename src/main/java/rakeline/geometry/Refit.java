@@ -1,6 +1,7 @@
 package rakeline.geometry;
 
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import rakeline.quantity.Decimals;
@@ -22,6 +23,18 @@ public record Refit(Bike bike, double pitchDeg, Point sitMiss, Point handMiss) {
     /** Whether a number belongs to what a refit exchanges: fork length, offset, sag, and the wheels. */
     public static boolean exchanges(Input input) {
         return FORK.contains(input) || input.key().startsWith("wheels.");
+    }
+
+    /**
+     * Refuses what no refit of a bike can change, whatever the value.
+     *
+     * @throws Refusal for a number of the frame itself, or of a fork where the present one's length is unknown
+     */
+    public static void check(Bike bike, List<Input> inputs) {
+        inputs.forEach(Refit::checkNotFrame);
+        if (inputs.contains(Inputs.AXLE_TO_CROWN) || inputs.contains(Inputs.FORK_OFFSET)) {
+            knownLength(bike, SideView.of(bike));
+        }
     }
 
     /**

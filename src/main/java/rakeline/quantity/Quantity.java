@@ -39,7 +39,8 @@ public record Quantity(
 
     /** Starts a declaration. */
     public static Draft of(String key, String label, Unit unit, String definition) {
-        return new Draft(key, label, unit, definition);
+        Draft.Head head = new Draft.Head(key, label, unit, definition);
+        return new Draft(head, "", Range.ANY, 1, Double.NaN, "", List.of(), "");
     }
 
     /** The same quantity under another key and label. */
@@ -86,66 +87,67 @@ public record Quantity(
         return value;
     }
 
-    /** A declaration being written down; what is not said keeps its usual value. */
-    public static final class Draft {
-        private final String key;
-        private final String label;
-        private final Unit unit;
-        private final String definition;
-        private final List<Limit> limits = new ArrayList<>();
-        private String symbol = "";
-        private Range accepted = Range.ANY;
-        private int decimals = 1;
-        private double uncertainty = Double.NaN;
-        private String caution = "";
-        private String source = "";
+    /** A declaration being written down; what is not said keeps its usual value. Each word returns a new one. */
+    public record Draft(
+            Head head,
+            String symbol,
+            Range accepted,
+            int decimals,
+            double uncertainty,
+            String caution,
+            List<Limit> limits,
+            String source) {
 
-        private Draft(String key, String label, Unit unit, String definition) {
-            this.key = key;
-            this.label = label;
-            this.unit = unit;
-            this.definition = definition;
+        record Head(String key, String label, Unit unit, String definition) {}
+
+        public Draft {
+            limits = List.copyOf(limits);
         }
 
         public Draft symbol(String value) {
-            symbol = value;
-            return this;
+            return new Draft(head, value, accepted, decimals, uncertainty, caution, limits, source);
         }
 
         public Draft within(double from, double to) {
-            accepted = new Range(from, to);
-            return this;
+            return new Draft(head, symbol, new Range(from, to), decimals, uncertainty, caution, limits, source);
         }
 
         public Draft decimals(int value) {
-            decimals = value;
-            return this;
+            return new Draft(head, symbol, accepted, value, uncertainty, caution, limits, source);
         }
 
         /** The default standard uncertainty, in the unit. */
-        public Draft uncertainty(double standardUncertainty) {
-            uncertainty = standardUncertainty;
-            return this;
+        public Draft uncertainty(double value) {
+            return new Draft(head, symbol, accepted, decimals, value, caution, limits, source);
         }
 
         public Draft caution(String value) {
-            caution = value;
-            return this;
+            return new Draft(head, symbol, accepted, decimals, uncertainty, value, limits, source);
         }
 
         public Draft limit(double value, String limitLabel, String limitSource) {
-            limits.add(new Limit(value, limitLabel, limitSource));
-            return this;
+            List<Limit> more = new ArrayList<>(limits);
+            more.add(new Limit(value, limitLabel, limitSource));
+            return new Draft(head, symbol, accepted, decimals, uncertainty, caution, more, source);
         }
 
         public Draft source(String value) {
-            source = value;
-            return this;
+            return new Draft(head, symbol, accepted, decimals, uncertainty, caution, limits, value);
         }
 
         public Quantity declared() {
             return new Quantity(
-                    key, label, symbol, unit, accepted, decimals, uncertainty, definition, caution, limits, source);
+                    head.key(),
+                    head.label(),
+                    symbol,
+                    head.unit(),
+                    accepted,
+                    decimals,
+                    uncertainty,
+                    head.definition(),
+                    caution,
+                    limits,
+                    source);
         }
     }
 }

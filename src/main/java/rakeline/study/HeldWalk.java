@@ -20,10 +20,28 @@ final class HeldWalk {
     private static final double TOLERANCE = 1e-10;
     private static final double FIRST_STEP = 1e-3;
 
+    /** Of the input's range: within this a root is taken to be the next one of the branch. */
+    private static final double JUMP = 0.02;
+
+    private static final int HALVINGS = 12;
+    private static final int MOST_STRIDES = 200;
+
     private final Sweep sweep;
     private final Variation variation;
     private final Hold hold;
     private final BiConsumer<Integer, String> miss;
+
+    /**
+     * Where the walk stands.
+     *
+     * @param value of the swept input; NaN as long as no root was found
+     * @param by of the input that is solved for
+     */
+    private record Spot(double value, double by) {
+        boolean isOnBranch() {
+            return !Double.isNaN(value);
+        }
+    }
 
     HeldWalk(Sweep sweep, Variation variation, BiConsumer<Integer, String> miss) {
         this.sweep = sweep;
@@ -36,29 +54,64 @@ final class HeldWalk {
     List<Optional<Bike>> bikes() {
         Numbers steps = sweep.steps();
         List<Optional<Bike>> bikes = new ArrayList<>(Collections.nCopies(steps.size(), Optional.empty()));
-        int start = nearestTo(sweep.here());
-        double atStart = approach(steps.at(start));
-        double guess = atStart;
-        for (int step = start; step < steps.size(); step++) {
-            guess = solve(step, guess, bikes);
+        int first = nearestTo(sweep.here());
+        Spot start = approach(steps.at(first));
+        Spot at = start;
+        for (int step = first; step < steps.size(); step++) {
+            at = solve(step, at, bikes);
         }
-        guess = atStart;
-        for (int step = start - 1; step >= 0; step--) {
-            guess = solve(step, guess, bikes);
+        at = start;
+        for (int step = first - 1; step >= 0; step--) {
+            at = solve(step, at, bikes);
         }
         return bikes;
     }
 
     /** Walks from the bike as it is to the first step, in as many strides as a sweep's step would make. */
-    private double approach(double first) {
-        double from = sweep.here();
-        double guess = hold.by().valueIn(sweep.bike());
-        double stride = Math.abs(sweep.steps().at(1) - sweep.steps().at(0));
-        int strides = (int) Math.min(200, Math.ceil(Math.abs(first - from) / stride));
-        for (int i = 0; i < strides; i++) {
-            guess = root(from + i * (first - from) / strides, guess).orElse(guess);
+    private Spot approach(double first) {
+        double here = sweep.here();
+        Spot at = moved(new Spot(Double.NaN, hold.by().valueIn(sweep.bike())), here);
+        int strides = (int) Math.min(MOST_STRIDES, Math.ceil(Math.abs(first - here) / stride()));
+        for (int i = 1; i <= strides; i++) {
+            at = moved(at, here + i * (first - here) / strides);
         }
-        return guess;
+        return at;
+    }
+
+    private double stride() {
+        Numbers steps = sweep.steps();
+        return Math.abs(steps.at(steps.size() - 1) - steps.at(0)) / steps.size();
+    }
+
+    private Spot moved(Spot from, double value) {
+        OptionalDouble root = follow(from, value, HALVINGS);
+        return root.isPresent() ? new Spot(value, root.getAsDouble()) : from;
+    }
+
+    /**
+     * The number that holds the measure at a value, on the branch of the spot: a jump must dwindle as the way is
+     * halved, or the branch has ended.
+     */
+    private OptionalDouble follow(Spot from, double to, int halvings) {
+        OptionalDouble root = root(to, from.by());
+        if (root.isEmpty() || !from.isOnBranch() || isClose(from.by(), root.getAsDouble())) {
+            return root;
+        }
+        if (halvings == 0) {
+            return OptionalDouble.empty();
+        }
+        double middle = (from.value() + to) / 2;
+        OptionalDouble half = follow(from, middle, halvings - 1);
+        return half.isEmpty() ? half : follow(new Spot(middle, half.getAsDouble()), to, halvings - 1);
+    }
+
+    private boolean isClose(double by, double other) {
+        return Math.abs(by - other) <= JUMP * span();
+    }
+
+    private double span() {
+        Range range = hold.by().quantity().accepted();
+        return range.to() - range.from();
     }
 
     private int nearestTo(double value) {
@@ -72,21 +125,20 @@ final class HeldWalk {
         return nearest;
     }
 
-    private double solve(int step, double guess, List<Optional<Bike>> bikes) {
+    private Spot solve(int step, Spot from, List<Optional<Bike>> bikes) {
         double value = sweep.steps().at(step);
-        OptionalDouble root = root(value, guess);
+        OptionalDouble root = follow(from, value, HALVINGS);
         if (root.isEmpty()) {
             miss.accept(step, unreached());
-            return guess;
+            return from;
         }
         bikes.set(step, Optional.of(variation.at(value, hold.by(), root.getAsDouble())));
-        return root.getAsDouble();
+        return new Spot(value, root.getAsDouble());
     }
 
     private OptionalDouble root(double value, double guess) {
-        Range range = hold.by().quantity().accepted();
-        return new NearestRoot(by -> excess(value, by), range, TOLERANCE)
-                .from(guess, FIRST_STEP * (range.to() - range.from()));
+        return new NearestRoot(by -> excess(value, by), hold.by().quantity().accepted(), TOLERANCE)
+                .from(guess, FIRST_STEP * span());
     }
 
     private double excess(double value, double by) {
@@ -99,7 +151,8 @@ final class HeldWalk {
     }
 
     private String unreached() {
-        return "no " + hold.by().key() + " within " + hold.by().quantity().accepted() + " brings "
+        return "no " + hold.by().key() + " within " + hold.by().quantity().accepted()
+                + ", continuous with the start, brings "
                 + hold.measure().key() + " to " + Decimals.shortest(hold.target()) + ".";
     }
 }

@@ -4,12 +4,16 @@ import java.util.OptionalDouble;
 import java.util.function.DoubleUnaryOperator;
 import org.hipparchus.analysis.solvers.AllowedSolution;
 import org.hipparchus.analysis.solvers.BracketingNthOrderBrentSolver;
+import org.hipparchus.exception.MathIllegalStateException;
 import rakeline.quantity.Range;
 
 /** The root of a function that lies nearest to a guess; where the function has no value it returns NaN. */
 final class NearestRoot {
     private static final double GROWTH = 1.5;
     private static final int EVALUATIONS = 200;
+
+    /** What is left at a root is below this share of the change across it; more is a jump. */
+    private static final double JUMP = 1e-6;
 
     private final DoubleUnaryOperator function;
     private final Range range;
@@ -37,60 +41,69 @@ final class NearestRoot {
         if (atMiddle == 0) {
             return OptionalDouble.of(middle);
         }
-        Side up = new Side(middle, atMiddle, range.to());
-        Side down = new Side(middle, atMiddle, range.from());
+        Stretch up = new Stretch(middle, atMiddle, middle, atMiddle, range.to());
+        Stretch down = new Stretch(middle, atMiddle, middle, atMiddle, range.from());
         for (double step = firstStep; up.isOpen() || down.isOpen(); step *= GROWTH) {
-            if (up.advance(step) || down.advance(-step)) {
-                return OptionalDouble.of(up.crossed ? up.root() : down.root());
+            up = next(up, step);
+            down = next(down, -step);
+            OptionalDouble root = nearer(middle, root(up), root(down));
+            if (root.isPresent()) {
+                return root;
             }
         }
         return OptionalDouble.empty();
     }
 
-    /** One direction of the walk. */
-    private final class Side {
-        private final double end;
-        private double last;
-        private double atLast;
-        private double next;
-        private double atNext;
-        private boolean crossed;
-
-        Side(double start, double atStart, double end) {
-            this.last = start;
-            this.atLast = atStart;
-            this.next = start;
-            this.atNext = atStart;
-            this.end = end;
+    private static OptionalDouble nearer(double middle, OptionalDouble above, OptionalDouble below) {
+        if (above.isEmpty() || below.isEmpty()) {
+            return above.isPresent() ? above : below;
         }
+        return above.getAsDouble() - middle <= middle - below.getAsDouble() ? above : below;
+    }
 
+    private Stretch next(Stretch stretch, double step) {
+        if (!stretch.isOpen()) {
+            return new Stretch(stretch.end, Double.NaN, stretch.end, Double.NaN, stretch.end);
+        }
+        double there = stretch.next + step;
+        double next = step > 0 ? Math.min(stretch.end, there) : Math.max(stretch.end, there);
+        return new Stretch(stretch.next, stretch.atNext, next, function.applyAsDouble(next), stretch.end);
+    }
+
+    /** The root that was crossed; none where nothing was, or where the function only jumps over zero. */
+    private OptionalDouble root(Stretch stretch) {
+        if (!stretch.isCrossed()) {
+            return OptionalDouble.empty();
+        }
+        double root = stretch.atNext == 0 ? stretch.next : solved(stretch);
+        double left = Math.abs(function.applyAsDouble(root));
+        return left <= JUMP * Math.max(1, Math.abs(stretch.atNext - stretch.atLast))
+                ? OptionalDouble.of(root)
+                : OptionalDouble.empty();
+    }
+
+    private double solved(Stretch stretch) {
+        try {
+            return solver.solve(
+                    EVALUATIONS,
+                    function::applyAsDouble,
+                    Math.min(stretch.last, stretch.next),
+                    Math.max(stretch.last, stretch.next),
+                    AllowedSolution.ANY_SIDE);
+        } catch (MathIllegalStateException e) {
+            // the function has no value on the way, or jumps: what was crossed is no root
+            return Double.NaN;
+        }
+    }
+
+    /** The last step of the walk to one side, and where that side ends. */
+    private record Stretch(double last, double atLast, double next, double atNext, double end) {
         boolean isOpen() {
             return next != end;
         }
 
-        /** Goes on, and tells whether the sign changed on the way. */
-        boolean advance(double step) {
-            if (!isOpen()) {
-                return false;
-            }
-            last = next;
-            atLast = atNext;
-            next = step > 0 ? Math.min(end, last + step) : Math.max(end, last + step);
-            atNext = function.applyAsDouble(next);
-            crossed = atNext == 0 || atLast * atNext < 0;
-            return crossed;
-        }
-
-        double root() {
-            if (atNext == 0) {
-                return next;
-            }
-            return solver.solve(
-                    EVALUATIONS,
-                    function::applyAsDouble,
-                    Math.min(last, next),
-                    Math.max(last, next),
-                    AllowedSolution.ANY_SIDE);
+        boolean isCrossed() {
+            return atNext == 0 || atLast * atNext < 0;
         }
     }
 }

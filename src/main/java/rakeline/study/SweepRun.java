@@ -43,6 +43,10 @@ final class SweepRun {
 
     private static Hold settle(Hold hold, Geometry start) {
         checkComplete(hold.measure(), start);
+        if (Double.isNaN(hold.by().valueIn(start.bike()))) {
+            throw new Refusal(hold.by().key() + " is not given in "
+                    + start.bike().name() + ", so that " + hold.measure().key() + " cannot be held by it.");
+        }
         Reading now = hold.measure().read(start);
         if (Double.isNaN(hold.target()) && !(now instanceof Reading.Known)) {
             throw new Refusal(hold.measure().key() + " cannot be held at its starting value: " + now.reason() + ".");

@@ -6,21 +6,19 @@ import rakeline.geometry.Bike;
 import rakeline.geometry.Refit;
 import rakeline.geometry.Setting;
 import rakeline.quantity.Input;
-import rakeline.quantity.Refusal;
 
 /** A bike with one number that varies. */
 public record Variation(Bike base, Setting vary, Mode mode) {
     public Variation {
-        if (mode == Mode.REFIT && vary.key().startsWith("frame.")) {
-            throw new Refusal(vary.key() + " belongs to the frame, which a refit keeps rigid; accepted is a number of"
-                    + " the fork, the wheels, or what is mounted on them.");
+        if (mode == Mode.REFIT) {
+            Refit.check(base, vary.inputs());
         }
     }
 
     /**
      * The bike at a value.
      *
-     * @throws Refusal where no bike has it
+     * @throws rakeline.quantity.Refusal where no bike has it
      */
     public Bike at(double value) {
         return apply(base, changes(vary, value));

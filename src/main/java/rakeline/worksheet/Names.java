@@ -2,6 +2,7 @@ package rakeline.worksheet;
 
 import java.util.regex.Pattern;
 import javax.lang.model.SourceVersion;
+import rakeline.json.Quote;
 import rakeline.quantity.Decimals;
 import rakeline.quantity.Refusal;
 
@@ -15,7 +16,8 @@ final class Names {
 
     static void checkId(String id) {
         if (!ID.matcher(id).matches()) {
-            throw new Refusal("the row id \"" + id + "\" is not one; accepted are up to 40 of A-Z, a-z, 0-9, - and _.");
+            throw new Refusal(
+                    "the row id \"" + Quote.of(id) + "\" is not one; accepted are up to 40 of A-Z, a-z, 0-9, - and _.");
         }
     }
 
@@ -29,7 +31,8 @@ final class Names {
 
     static String checked(String name) {
         if (!SourceVersion.isIdentifier(name) || SourceVersion.isKeyword(name, SourceVersion.RELEASE_17)) {
-            throw new Refusal("\"" + name + "\" is not a variable's name; dials and picks go by their variable.");
+            throw new Refusal(
+                    "\"" + Quote.of(name) + "\" is not a variable's name; dials and picks go by their variable.");
         }
         return name;
     }

@@ -1,6 +1,7 @@
 package rakeline.worksheet;
 
 import java.nio.charset.StandardCharsets;
+import rakeline.json.JsonText;
 import rakeline.quantity.Refusal;
 
 /**

@@ -8,6 +8,8 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.function.Function;
 import java.util.function.Supplier;
+import rakeline.json.Piece;
+import rakeline.json.Quote;
 import rakeline.quantity.Refusal;
 import rakeline.worksheet.Row.Note;
 import rakeline.worksheet.Row.Snippet;
@@ -91,7 +93,7 @@ final class WorksheetReader {
         pieces.stream().map(row -> row.member("id")).forEach(id -> {
             Piece former = ids.putIfAbsent(id.text(), id);
             if (former != null) {
-                throw id.refusal("is \"" + id.text() + "\" like " + former.path() + " (line " + former.line()
+                throw id.refusal("is \"" + Quote.of(id.text()) + "\" like " + former.path() + " (line " + former.line()
                         + "); accepted is an id of its own for each row");
             }
         });

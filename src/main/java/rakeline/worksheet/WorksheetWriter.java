@@ -12,9 +12,9 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.regex.Pattern;
+import rakeline.json.Piece;
 import rakeline.worksheet.Row.Note;
 import rakeline.worksheet.Row.Snippet;
-import rakeline.worksheet.Worksheet.View;
 
 /** From a worksheet to JSON that is pleasant to read and to compare: one order of keys, one line of text on a line. */
 final class WorksheetWriter {
@@ -84,9 +84,7 @@ final class WorksheetWriter {
             json.writeStringField("for", Piece.word(page.audience().get()));
         }
         strings("answers", page.answers());
-        if (page.view() != View.WRITE) {
-            json.writeStringField("view", Piece.word(page.view()));
-        }
+        json.writeStringField("view", Piece.word(page.view()));
         strings("rack", page.rack());
     }
 

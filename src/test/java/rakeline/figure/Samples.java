@@ -24,20 +24,35 @@ public final class Samples {
             "Toe contact can throw a rider. A figure is no safety certificate: try it in person, and check the current local standard.";
     public static final String HELD = "stack 508, reach 370, fork offset 47, chainstay 410, crank 165 and the shoe";
 
-    public static final Quantity HEAD_ANGLE =
-            Quantity.of("frame.headAngleDeg", "Head angle", Unit.DEGREE, "steering axis to the ground");
-    public static final Quantity TRAIL = Quantity.of("trailMm", "Trail", Unit.MILLIMETRE, "along the ground");
-    public static final Quantity WHEELBASE = Quantity.of("wheelbaseMm", "Wheelbase", Unit.MILLIMETRE, "axle to axle");
+    public static final Quantity HEAD_ANGLE = Quantity.of(
+                    "frame.headAngleDeg", "Head angle", Unit.DEGREE, "steering axis to the ground")
+            .declared();
+    public static final Quantity TRAIL =
+            Quantity.of("trailMm", "Trail", Unit.MILLIMETRE, "along the ground").declared();
+    public static final Quantity WHEELBASE = Quantity.of("wheelbaseMm", "Wheelbase", Unit.MILLIMETRE, "axle to axle")
+            .declared();
     public static final Quantity TOE_ROOM = Quantity.of("toeRoomMm", "Toe room", Unit.MILLIMETRE, "to spare")
-            .limit(0, "touching from here down", "definition of toe room");
-    public static final Quantity FLOP = Quantity.of("wheelFlopMm", "Wheel flop", Unit.MILLIMETRE, "of the front end");
-    public static final Quantity OFFSET = Quantity.of("fork.offsetMm", "Fork offset", Unit.MILLIMETRE, "axis to axle");
+            .limit(0, "touching from here down", "definition of toe room")
+            .declared();
+    public static final Quantity FLOP = Quantity.of("wheelFlopMm", "Wheel flop", Unit.MILLIMETRE, "of the front end")
+            .declared();
+    public static final Quantity OFFSET = Quantity.of("fork.offsetMm", "Fork offset", Unit.MILLIMETRE, "axis to axle")
+            .declared();
     public static final Quantity LONG_NAME = Quantity.of(
-            "pedalToTyreLevelMm", "Pedal to tyre with the crank pointing straight forward", Unit.MILLIMETRE, "level");
+                    "pedalToTyreLevelMm",
+                    "Pedal to tyre with the crank pointing straight forward",
+                    Unit.MILLIMETRE,
+                    "level")
+            .declared();
 
     private static final double RADIUS = 339;
 
     private Samples() {}
+
+    /** Trail with limits still to be declared. */
+    public static Quantity.Draft limitedTrail() {
+        return Quantity.of("trailMm", "Trail", Unit.MILLIMETRE, "along the ground");
+    }
 
     public static double trail(double headDeg, double offset) {
         double head = Math.toRadians(headDeg);

@@ -244,6 +244,43 @@ class WorksheetFileTest {
     }
 
     @Test
+    void aNumberOfAThousandDigitsAndMoreIsRefused() {
+        assertRefused(
+                page("\"title\": \"t\", " + ROWS + ", \"dials\": {\"head\": " + "7".repeat(2000) + "}"),
+                "the file holds a number or a name that is far too long.");
+    }
+
+    @Test
+    void aKeyOfManyThousandLettersIsRefused() {
+        assertRefused(
+                page("\"" + "x".repeat(60_000) + "\": 1"), "the file holds a number or a name that is far too long.");
+    }
+
+    @ParameterizedTest
+    @ValueSource(longs = {1, 2, 3, 4, 5, 6, 7, 8})
+    void aDamagedFileIsReadOrRefusedInOneLine(long seed) throws IOException {
+        Random random = new Random(seed);
+        for (int i = 0; i < 40; i++) {
+            byte[] bytes = damaged(versionOne(), random);
+            try {
+                assertThat(WorksheetFile.write(WorksheetFile.read(bytes, "d.rakeline")))
+                        .isNotEmpty();
+            } catch (Refusal refusal) {
+                assertThat(refusal.getMessage()).startsWith("d.rakeline: ").hasLineCount(1);
+            }
+        }
+    }
+
+    private static byte[] damaged(byte[] bytes, Random random) {
+        byte[] damaged = Arrays.copyOf(bytes, bytes.length - random.nextInt(2) * random.nextInt(bytes.length));
+        for (int i = random.nextInt(4); i > 0 && damaged.length > 0; i--) {
+            String marks = "{}[]\":,0-e\\\n\u0000x";
+            damaged[random.nextInt(damaged.length)] = (byte) marks.charAt(random.nextInt(marks.length()));
+        }
+        return damaged;
+    }
+
+    @Test
     void zerosAreRefused() {
         assertRefused(new byte[100], "line 1, column 2 is not JSON, at the end of \"??\".");
     }

@@ -1,9 +1,12 @@
 package rakeline.figure.paint;
 
 import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 
 /**
  * Which series each measure is, by key, so that a measure looks the same in every chart, table and drawing of a page.
@@ -13,6 +16,8 @@ import java.util.Set;
 public record Assignment(List<String> named) {
     /** Styles that differ (four colours in four rounds of dash and marker). */
     private static final int PLACES = 16;
+
+    private static final int COLOURS = 4;
 
     /** The measures that are charted most. */
     public static final Assignment STANDARD =
@@ -40,18 +45,27 @@ public record Assignment(List<String> named) {
         return place >= 0 ? place : Math.floorMod(key.hashCode(), PLACES);
     }
 
-    /** The series of keys shown together: each its own where that is free, else the next free one. */
-    public List<Integer> places(List<String> keys) {
-        Set<Integer> taken = new HashSet<>();
-        List<Integer> places = new ArrayList<>();
-        for (String key : keys) {
-            int place = place(key);
-            while (taken.contains(place)) {
-                place++;
+    /** The series of keys shown together: named ones keep theirs, others take free ones of colours not yet used. */
+    List<Integer> places(List<String> keys) {
+        Map<Integer, Integer> placeByIndex = new TreeMap<>();
+        for (int i = 0; i < keys.size(); i++) {
+            if (names(keys.get(i)) && !placeByIndex.containsValue(place(keys.get(i)))) {
+                placeByIndex.put(i, place(keys.get(i)));
             }
-            taken.add(place);
-            places.add(place);
         }
-        return List.copyOf(places);
+        for (int i = 0; i < keys.size(); i++) {
+            placeByIndex.putIfAbsent(i, free(place(keys.get(i)), Set.copyOf(placeByIndex.values())));
+        }
+        return List.copyOf(placeByIndex.values());
+    }
+
+    /** The next free place, of a colour of its own while there is one. */
+    private static int free(int from, Set<Integer> taken) {
+        Set<Integer> colours = taken.stream().map(place -> place % COLOURS).collect(Collectors.toSet());
+        return IntStream.iterate(from, place -> place + 1)
+                .filter(place -> !taken.contains(place))
+                .filter(place -> colours.size() == COLOURS || !colours.contains(place % COLOURS))
+                .findFirst()
+                .orElseThrow();
     }
 }

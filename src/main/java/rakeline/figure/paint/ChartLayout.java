@@ -4,7 +4,7 @@ import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.IntStream;
+import java.util.function.ToDoubleFunction;
 import rakeline.figure.Chart;
 import rakeline.figure.Chart.Panel;
 import rakeline.quantity.Numbers;
@@ -37,25 +37,39 @@ record ChartLayout(
         Steps steps = Steps.of(chart, view);
         List<PanelLabel> labels = labels(chart, body.getWidth());
         double top = body.getY() + top(chart);
-        double height = (body.getMaxY() - bottom() - top - BETWEEN * (labels.size() - 1)) / labels.size();
-        List<Optional<Range>> ranges = chart.panels().stream()
-                .map(panel -> PanelRange.of(panel, steps, chart.here()))
+        double bottom = body.getMaxY() - bottom();
+        double height = (bottom - top - BETWEEN * (labels.size() - 1)) / labels.size();
+        List<Scale> scales = chart.panels().stream()
+                .map(panel -> Scale.of(panel, PanelRange.of(panel, steps, chart.here()), height))
                 .toList();
-        List<Optional<Ticks>> ticks = IntStream.range(0, labels.size())
-                .mapToObj(i -> ticks(chart.panels().get(i), ranges.get(i), height))
-                .toList();
-        double left = Math.ceil(body.getX() + tickWidth(chart, ticks) + TICK_GAP);
-        double labelWidth = labels.stream().mapToDouble(PanelLabel::width).max().orElse(0);
-        double right = Math.floor(body.getMaxX() - labelWidth - LABEL_GAP);
-        Rectangle2D data = new Rectangle2D.Double(left, top, right - left, body.getMaxY() - bottom() - top);
+        double left = Math.ceil(body.getX() + widest(scales, Scale::tickWidth) + TICK_GAP);
+        double right = Math.floor(body.getMaxX() - widest(labels, PanelLabel::width) - LABEL_GAP);
+        Rectangle2D data = new Rectangle2D.Double(left, top, right - left, bottom - top);
         return new ChartLayout(
                 body.getWidth(),
                 data,
                 chart.steps(),
                 steps.range(),
                 xTicks(chart, steps.range(), data.getWidth()),
-                panels(labels, ranges, ticks, data, height),
+                panels(labels, scales, data, height),
                 right + LABEL_GAP);
+    }
+
+    /** A panel's range of y with its ticks; both none where it has no value in view. */
+    private record Scale(Optional<Range> y, Optional<Ticks> ticks, double tickWidth) {
+        static Scale of(Panel panel, Optional<Range> y, double height) {
+            double least = Math.pow(10, -panel.quantity().decimals());
+            Optional<Ticks> ticks =
+                    y.map(range -> Ticks.atLeastTwo(range, (int) Math.max(2, height / TICK_EVERY), least));
+            double width = ticks.map(some ->
+                            Lettering.SMALL.width(some.texts(panel.quantity().unit())))
+                    .orElse(0.0);
+            return new Scale(y, ticks, width);
+        }
+    }
+
+    private static <T> double widest(List<T> all, ToDoubleFunction<T> width) {
+        return all.stream().mapToDouble(width).max().orElse(0);
     }
 
     /** The height that a chart wants: each panel as high as its label needs, and no lower than the least. */
@@ -97,21 +111,6 @@ record ChartLayout(
                 .toList();
     }
 
-    private static Optional<Ticks> ticks(Panel panel, Optional<Range> range, double height) {
-        double least = Math.pow(10, -panel.quantity().decimals());
-        return range.map(y -> Ticks.atLeastTwo(y, (int) Math.max(2, height / TICK_EVERY), least));
-    }
-
-    private static double tickWidth(Chart chart, List<Optional<Ticks>> ticks) {
-        return IntStream.range(0, ticks.size())
-                .mapToDouble(i -> ticks.get(i)
-                        .map(some -> Lettering.SMALL.width(
-                                some.texts(chart.panels().get(i).quantity().unit())))
-                        .orElse(0.0))
-                .max()
-                .orElse(0);
-    }
-
     private static Ticks xTicks(Chart chart, Range x, double width) {
         Ticks fine = Ticks.in(x, 6, Double.MIN_NORMAL);
         double each = Lettering.SMALL.width(fine.texts(chart.x().unit())) + 28;
@@ -119,17 +118,13 @@ record ChartLayout(
     }
 
     private static List<PanelLayout> panels(
-            List<PanelLabel> labels,
-            List<Optional<Range>> ranges,
-            List<Optional<Ticks>> ticks,
-            Rectangle2D data,
-            double height) {
+            List<PanelLabel> labels, List<Scale> scales, Rectangle2D data, double height) {
         List<PanelLayout> panels = new ArrayList<>();
         for (int i = 0; i < labels.size(); i++) {
             double from = Math.rint(data.getY() + i * (height + BETWEEN));
             double to = Math.rint(data.getY() + i * (height + BETWEEN) + height);
             Rectangle2D area = new Rectangle2D.Double(data.getX(), from, data.getWidth(), to - from);
-            panels.add(new PanelLayout(area, ranges.get(i), ticks.get(i), labels.get(i)));
+            panels.add(new PanelLayout(area, scales.get(i).y(), scales.get(i).ticks(), labels.get(i)));
         }
         return List.copyOf(panels);
     }

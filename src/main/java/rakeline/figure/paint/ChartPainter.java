@@ -77,10 +77,8 @@ public final class ChartPainter extends FigurePainter {
 
     @Override
     List<String> notes(double width) {
-        return LimitLines.nameSources(width)
-                ? GapNotes.of(chart)
-                : Stream.concat(LimitLines.sources(chart), GapNotes.of(chart).stream())
-                        .toList();
+        return Stream.concat(LimitLines.notes(chart, width), GapNotes.of(chart).stream())
+                .toList();
     }
 
     @Override

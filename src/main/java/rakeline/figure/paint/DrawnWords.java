@@ -98,14 +98,12 @@ record DrawnWords(List<Word> words) {
         double y = (one.getY() + other.getY()) / 2;
         double outX = side * out.x();
         double outY = -side * out.y();
-        double alongX = outY;
-        double alongY = -outX;
         double half = one.distance(other) / 2 + MarkPainter.arrowBeyond(one.distance(other));
         return List.of(
                 new Spot(x, y, outX, outY),
                 new Spot(x, y, -outX, -outY),
-                new Spot(x + half * alongX, y + half * alongY, alongX, alongY),
-                new Spot(x - half * alongX, y - half * alongY, -alongX, -alongY));
+                new Spot(x + half * outY, y - half * outX, outY, -outX),
+                new Spot(x - half * outY, y + half * outX, -outY, outX));
     }
 
     /** Under the point, then above, right and left of it. */

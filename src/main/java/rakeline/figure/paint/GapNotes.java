@@ -19,6 +19,9 @@ final class GapNotes {
 
     /** A few sentences; the last says how many more there would be. */
     static List<String> of(Chart chart) {
+        if (chart.steps().size() == 0) {
+            return List.of("There are no steps to show.");
+        }
         Map<String, List<String>> measuresByRest = new LinkedHashMap<>();
         stepsByGap(chart)
                 .forEach((gap, steps) -> measuresByRest

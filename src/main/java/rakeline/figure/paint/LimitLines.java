@@ -17,27 +17,30 @@ import rakeline.quantity.Quantity;
 /** Thin lines at a measure's limits, each with its name and source where the panel has room for them. */
 record LimitLines(List<Limit> limits, PanelLayout layout, double sheetWidth, Palette palette) {
     private static final double WIDE = 560;
+    private static final int FEW = 2;
     private static final int MOST_LINES = 3;
     private static final double INSET = 6;
 
-    /** Whether a chart of that width has room for sources in its panels; otherwise they stand beneath. */
-    static boolean nameSources(double width) {
-        return width >= WIDE;
-    }
-
-    /** The limits of a chart with their sources, as notes beneath it. */
-    static Stream<String> sources(Chart chart) {
+    /** The limits that a chart of that width has no room to name in full in its panels, as notes beneath it. */
+    static Stream<String> notes(Chart chart, double width) {
         Steps steps = Steps.of(chart, View.WHOLE);
         return chart.panels().stream()
                 .flatMap(panel -> PanelRange.of(panel, steps, chart.here()).stream()
-                        .flatMap(range -> PanelRange.limitsIn(panel.quantity(), range).stream())
-                        .filter(limit -> !limit.source().isBlank())
-                        .map(limit -> source(panel.quantity(), limit)));
+                        .map(range -> PanelRange.limitsIn(panel.quantity(), range))
+                        .filter(limits -> !haveRoom(limits, width))
+                        .flatMap(List::stream)
+                        .map(limit -> note(panel.quantity(), limit)));
     }
 
-    private static String source(Quantity quantity, Limit limit) {
+    /** Whether the panel names them with their sources. */
+    private static boolean haveRoom(List<Limit> limits, double width) {
+        return width >= WIDE && limits.size() <= FEW;
+    }
+
+    private static String note(Quantity quantity, Limit limit) {
         String value = Lettering.number(quantity.unit().attach(Decimals.shortest(limit.value())));
-        return quantity.label() + " " + value + ", " + limit.label() + ": " + limit.source() + ".";
+        return quantity.label() + " " + value + ", " + limit.label()
+                + (limit.source().isBlank() ? "." : ": " + limit.source() + ".");
     }
 
     void draw(Graphics2D pen, Placer placer) {
@@ -77,7 +80,7 @@ record LimitLines(List<Limit> limits, PanelLayout layout, double sheetWidth, Pal
     }
 
     private String words(Limit limit) {
-        return nameSources(sheetWidth) && !limit.source().isBlank()
+        return haveRoom(limits, sheetWidth) && !limit.source().isBlank()
                 ? limit.label() + " · " + limit.source()
                 : limit.label();
     }

@@ -104,12 +104,13 @@ final class PanelPainter {
 
     /** The height at which the curve leaves the panel to the right; its middle where there is no curve. */
     private double curveEnd() {
-        return steps.inView()
+        return steps
+                .inView()
                 .filter(this::has)
-                .boxed()
-                .max((one, other) ->
-                        Double.compare(chart.steps().at(one), chart.steps().at(other)))
-                .map(this::toY)
+                .reduce((one, other) -> chart.steps().at(other) >= chart.steps().at(one) ? other : one)
+                .stream()
+                .mapToDouble(this::toY)
+                .findFirst()
                 .orElse(layout.area().getCenterY());
     }
 

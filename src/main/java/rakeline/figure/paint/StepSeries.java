@@ -61,6 +61,7 @@ final class StepSeries extends AbstractXYDataset {
 
     @Override
     public double getYValue(int series, int item) {
-        return values.at(item);
+        double value = values.at(item);
+        return Double.isFinite(value) ? value : Double.NaN;
     }
 }

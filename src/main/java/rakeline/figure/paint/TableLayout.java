@@ -80,7 +80,17 @@ record TableLayout(List<Block> blocks) {
             return new Fitted(column, Math.ceil(Math.max(widest, Lettering.STRONG.width(heading))), heading, cells);
         }
 
-        static Lettering face(Column column) {
+        Cell head(double x) {
+            return new Cell(column.key(), heading, Lettering.STRONG, x, width, column.isNumeric());
+        }
+
+        /** Empty where the column is shorter than others. */
+        Cell cell(int row, double x) {
+            List<String> words = row < cells.size() ? cells.get(row) : List.of();
+            return new Cell(column.key(), words, face(column), x, width, column.isNumeric());
+        }
+
+        private static Lettering face(Column column) {
             return column.isNumeric() ? Lettering.FIGURES : Lettering.SMALL;
         }
     }
@@ -118,17 +128,7 @@ record TableLayout(List<Block> blocks) {
         List<Cell> cells = new ArrayList<>();
         double x = 0;
         for (Fitted each : group) {
-            List<String> words = isHead
-                    ? each.heading()
-                    : row < each.cells().size() ? each.cells().get(row) : List.of();
-            Lettering face = isHead ? Lettering.STRONG : Fitted.face(each.column());
-            cells.add(new Cell(
-                    each.column().key(),
-                    words,
-                    face,
-                    x,
-                    each.width(),
-                    each.column().isNumeric()));
+            cells.add(isHead ? each.head(x) : each.cell(row, x));
             x += each.width() + gutter;
         }
         return Line.of(cells, isHead);

@@ -1,17 +1,14 @@
 package rakeline.geometry.toe;
 
-import org.hipparchus.analysis.solvers.BrentSolver;
-
 /**
  * Distance from a toe to a point, with the crank at the angle where it comes nearest; negative where they overlap.
  *
  * <p>The middle of a ball of the toe runs round a circle, and the distance of a point from a circle has a closed form.
  * Outside the circle it is as for the filled circle, which is convex. Inside it bends the other way, at most as the
- * distance from an elliptic cylinder does from within, whose narrowest curvature is crank · cos² of the angle between toe and
- * crank axis.
+ * distance from an elliptic cylinder does from within, whose narrowest radius of curvature is crank · cos² of the angle
+ * between toe and crank axis.
  */
 record GapField(Toe toe) implements Field {
-    private static final double ALONG_MM = 1e-11;
     /** Nearer to the circle's middle than this share of the crank, a toe can have two nearest places. */
     private static final double CENTRAL = 0.3;
 
@@ -80,7 +77,7 @@ record GapField(Toe toe) implements Field {
         return distance(from, one) <= distance(from, other) ? one : other;
     }
 
-    /** Where the toe's axis comes nearest to the circle's middle, seen from the side; far away where it is a point there. */
+    /** Where the toe's axis comes nearest to the circle's middle, seen from the side; far off where it is seen as a point. */
     private double central(Point from) {
         Point across = toe.across();
         double slant = across.x() * across.x() + across.y() * across.y();
@@ -94,12 +91,7 @@ record GapField(Toe toe) implements Field {
         if (gain == 0 || end == start) {
             return start;
         }
-        return gain(from, end) * gain >= 0 ? end : turning(from, start, end);
-    }
-
-    private double turning(Point from, double start, double end) {
-        return new BrentSolver(1e-14, ALONG_MM, 1e-15)
-                .solve(200, along -> gain(from, along), Math.min(start, end), Math.max(start, end));
+        return gain(from, end) * gain >= 0 ? end : Toe.turning(along -> gain(from, along), start, end);
     }
 
     /** Has the sign of the distance's fall along the toe's axis. */

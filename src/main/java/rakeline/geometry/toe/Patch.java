@@ -1,6 +1,7 @@
 package rakeline.geometry.toe;
 
 import java.util.List;
+import java.util.stream.IntStream;
 
 /**
  * A part of the swept ring, in radians, and a number that a field stays above on it.
@@ -10,15 +11,14 @@ import java.util.List;
  */
 record Patch(double steer, double turn, double halfSteer, double halfTurn, double floor) implements Comparable<Patch> {
     private static final int SECTORS = 8;
+    private static final double UNKNOWN = Double.NEGATIVE_INFINITY;
 
     /** A whole round of the ring over a range of steering angles, in parts. */
     static List<Patch> all(double fromSteer, double toSteer) {
         double half = Math.PI / SECTORS;
-        Patch first =
-                new Patch((fromSteer + toSteer) / 2, half, (toSteer - fromSteer) / 2, half, Double.NEGATIVE_INFINITY);
-        return java.util.stream.IntStream.range(0, SECTORS)
-                .mapToObj(i ->
-                        new Patch(first.steer, half + 2 * half * i, first.halfSteer, half, Double.NEGATIVE_INFINITY))
+        double middle = (fromSteer + toSteer) / 2;
+        return IntStream.range(0, SECTORS)
+                .mapToObj(i -> new Patch(middle, half + 2 * half * i, (toSteer - fromSteer) / 2, half, UNKNOWN))
                 .toList();
     }
 

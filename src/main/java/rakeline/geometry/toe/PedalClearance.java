@@ -22,15 +22,11 @@ public final class PedalClearance {
      * or ahead of it. Nothing where that line meets it at no angle.
      */
     public Optional<Place> pedalToTyre() {
-        return least(Toe.of(pedals, wheel));
+        return Room.least(wheel, Toe.of(pedals, wheel));
     }
 
     /** The same with the crank pointing straight forward. */
     public Optional<Place> pedalToTyreLevel() {
-        return least(Toe.of(pedals, wheel).level());
-    }
-
-    private Optional<Place> least(Toe toe) {
-        return Room.least(wheel, toe);
+        return Room.least(wheel, Toe.of(pedals, wheel).level());
     }
 }

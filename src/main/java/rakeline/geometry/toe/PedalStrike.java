@@ -26,8 +26,8 @@ public record PedalStrike(double heightMm, double outMm, double tyreSectionRadiu
 
     /**
      * The lean at which the pedal's outer lower edge meets the ground, degrees: θ in t + (z − t) cos θ = y sin θ with
-     * section radius t, height z and distance out y. Negative where the pedal is below the ground already; nothing where it
-     * stays clear at any lean.
+     * section radius t, height z and distance out y. Negative where the pedal is below the ground already; nothing
+     * where it stays clear at any lean.
      */
     public OptionalDouble leanDeg() {
         double above = heightMm - tyreSectionRadiusMm;

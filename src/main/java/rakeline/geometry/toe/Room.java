@@ -9,7 +9,7 @@ final class Room {
     static Optional<Place> least(FrontWheel wheel, Toe toe) {
         SweptRing ring = SweptRing.of(wheel);
         Field field = new RoomField(toe);
-        Spot spot = new LeastSearch(ring, field, Double.NEGATIVE_INFINITY).over(0, wheel.steeringLimit());
+        Spot spot = new LeastSearch(ring, field).over(0, wheel.steeringLimit());
         return spot.found() ? Optional.of(ring.place(spot, field)) : Optional.empty();
     }
 }

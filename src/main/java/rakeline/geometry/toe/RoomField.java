@@ -1,18 +1,14 @@
 package rakeline.geometry.toe;
 
-import org.hipparchus.analysis.solvers.BrentSolver;
-
 /**
  * How far a toe behind could move straight forward before it touches a point, with the crank at the angle where it
  * comes first.
  *
  * <p>For a ball the front half of the crank's circle and the ball's own section add up to a circle of radius crank +
- * √(radius² − z²). All that lies behind the swept front is convex, so the field is too wherever it has a value, and stays above
- * its tangent planes.
+ * √(radius² − z²). All that lies behind the swept front is convex, so the field is too wherever it has a value, and
+ * stays above its tangent planes.
  */
 record RoomField(Toe toe) implements Field {
-    private static final double ALONG_MM = 1e-11;
-
     @Override
     public Sample at(Point point) {
         Point from = point.minus(toe.middle());
@@ -65,7 +61,7 @@ record RoomField(Toe toe) implements Field {
         return Math.sqrt(toe.radius() * toe.radius() - out * out);
     }
 
-    /** How far the ball's section gets ahead of the circle's middle at the point's height; NaN where it never gets there. */
+    /** How far the ball's section gets ahead of the circle's middle at the point's height; NaN where it never does. */
     private double front(Point from, double along) {
         double whole = toe.crank() + half(from, along);
         double up = up(from, along);
@@ -81,12 +77,10 @@ record RoomField(Toe toe) implements Field {
         }
         double end = Math.copySign(toe.halfWidth(), gain);
         double gainAtEnd = gain(from, end);
-        return end == safe || gainAtEnd * gain >= 0 ? end : turning(from, safe, gain, end);
-    }
-
-    private double turning(Point from, double safe, double gain, double end) {
-        return new BrentSolver(1e-14, ALONG_MM, 1e-15)
-                .solve(200, along -> inside(gain(from, along), -gain), Math.min(safe, end), Math.max(safe, end));
+        if (end == safe || gainAtEnd * gain >= 0) {
+            return end;
+        }
+        return Toe.turning(along -> inside(gain(from, along), -gain), safe, end);
     }
 
     private static double inside(double gain, double otherwise) {

@@ -1,5 +1,8 @@
 package rakeline.geometry.toe;
 
+import org.hipparchus.analysis.UnivariateFunction;
+import org.hipparchus.analysis.solvers.BrentSolver;
+
 /**
  * What a crank carries round, swollen by the tyre's tube so that the tyre is a mere ring.
  *
@@ -11,6 +14,10 @@ package rakeline.geometry.toe;
  */
 record Toe(double crank, Point middle, Point across, double halfWidth, double radius) {
     private static final Point SIDEWAYS = new Point(0, 0, 1);
+    private static final double RELATIVE = 1e-14;
+    private static final double ALONG_MM = 1e-11;
+    private static final double SILENT = 1e-15;
+    private static final int MOST_STEPS = 200;
 
     static Toe of(Shoe shoe, Pedals pedals, FrontWheel wheel) {
         return new Toe(
@@ -37,5 +44,11 @@ record Toe(double crank, Point middle, Point across, double halfWidth, double ra
 
     double within(double along) {
         return Math.max(-halfWidth, Math.min(halfWidth, along));
+    }
+
+    /** Where along a toe's axis, between two places, a gain changes its sign, mm. */
+    static double turning(UnivariateFunction gain, double one, double other) {
+        BrentSolver solver = new BrentSolver(RELATIVE, ALONG_MM, SILENT);
+        return solver.solve(MOST_STEPS, gain, Math.min(one, other), Math.max(one, other));
     }
 }

@@ -20,9 +20,9 @@ public final class ToeClearance {
 
     /**
      * How far the shoe could be moved straight forward, all else unchanged, before it first touches tyre or guard,
-     * coming from far behind: least over the steering and crank angles, mm; negative: how far back it would have to go to
-     * clear. Nothing where it passes by at every angle. The rear half of the crank's turn lies straight behind the front half, so
-     * the crank angle is in −90..90°.
+     * coming from far behind: least over the steering and crank angles, mm; negative: how far back it would have to go
+     * to clear. Nothing where it passes by at every angle. The rear half of the crank's turn lies straight behind the
+     * front half, so the crank angle is in −90..90°.
      */
     public Optional<Place> toeRoom() {
         return Room.least(wheel, toe);
@@ -39,7 +39,7 @@ public final class ToeClearance {
 
     /** The true distance from toe to tyre or guard, steering straight, least over the whole turn of the crank, mm. */
     public double toeGapStraightMm() {
-        return Math.max(TOUCHING, search(TOUCHING).at(0).value());
+        return Math.max(TOUCHING, new LeastSearch(ring, gap, TOUCHING).at(0).value());
     }
 
     /** The smallest steering angle at which toe and tyre or guard touch; nothing where they never do. */
@@ -53,16 +53,12 @@ public final class ToeClearance {
     }
 
     private Spot nearest() {
-        return search(TOUCHING).over(0, wheel.steeringLimit());
-    }
-
-    private LeastSearch search(double enough) {
-        return new LeastSearch(ring, gap, enough);
+        return new LeastSearch(ring, gap, TOUCHING).over(0, wheel.steeringLimit());
     }
 
     private Touch firstTouch(Spot touching) {
-        double steer = new TouchSearch(ring, gap).before(touching.steer());
-        Place place = ring.place(search(Double.NEGATIVE_INFINITY).at(steer), gap);
+        double steer = new TouchSearch(ring, gap).before(touching);
+        Place place = ring.place(new LeastSearch(ring, gap).at(steer), gap);
         return new Touch(place.steerDeg(), place.crankDeg());
     }
 }

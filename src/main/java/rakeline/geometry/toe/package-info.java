@@ -7,9 +7,9 @@
  * foot with the wheel turned to the left; the other side is its mirror image.
  *
  * <p>Tyre or guard is a torus, the toe a capsule that lies across the foot. Only the torus' ring and a toe or pedal
- * whose radius is the sum of both are kept: a point of the ring then either touches or does not. While the bar turns, the ring
- * sweeps a surface, and every number here is the least of some function of a point over that surface. The crank is
- * taken out in closed form. What remains, steering angle and place on the ring, is searched by halving patches of the
- * surface, each with a proven lower bound, so that no minimum is missed however many there are.
+ * whose radius is the sum of both are kept: a point of the ring then either touches or does not. While the bar turns,
+ * the ring sweeps a surface, and every number here is the least of some function of a point over that surface. The
+ * crank is taken out in closed form. What remains, steering angle and place on the ring, is searched by halving patches
+ * of the surface, each with a lower bound, so that no minimum is missed however many there are.
  */
 package rakeline.geometry.toe;

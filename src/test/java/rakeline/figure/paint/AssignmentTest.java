@@ -19,6 +19,18 @@ class AssignmentTest {
     }
 
     @Test
+    void fourMeasuresShownTogetherHaveFourColours() {
+        List<String> keys = List.of("aMm", "eMm", "iMm", "trailMm");
+        assertThat(Assignment.STANDARD.places(keys).stream().map(place -> place % 4))
+                .doesNotHaveDuplicates();
+    }
+
+    @Test
+    void aNamedMeasureKeepsItsSeriesAfterOneThatWouldTakeIt() {
+        assertThat(Assignment.STANDARD.places(List.of("p", "trailMm"))).last().isEqualTo(0);
+    }
+
+    @Test
     void aPageCanNameMoreMeasures() {
         assertThat(Assignment.STANDARD.and(List.of("barXMm", "trailMm")).place("barXMm"))
                 .isEqualTo(4);

@@ -119,7 +119,9 @@ class ChartPainterTest {
 
     @Test
     void aLimitFarFromTheValuesIsNotDrawn() {
-        Chart far = Samples.sweep(51, List.of(Samples.TRAIL.limit(500, "far away", "nobody")));
+        Chart far = Samples.sweep(
+                51,
+                List.of(Samples.limitedTrail().limit(500, "far away", "nobody").declared()));
         assertThat(words(far, View.WHOLE)).noneMatch(text -> text.contains("far away"));
     }
 
@@ -129,6 +131,33 @@ class ChartPainterTest {
         painter(Samples.sweep()).draw(recorder, new Rectangle2D.Double(0, 0, 420, 600), View.WHOLE);
         assertThat(String.join(" ", recorder.words()))
                 .contains("Toe room 0 mm, touching from here down: definition of toe room.");
+    }
+
+    @Test
+    void manyLimitsAreAllNamedBeneath() {
+        Chart crowded = Samples.sweep(
+                51,
+                List.of(Samples.limitedTrail()
+                        .limit(60, "first", "one source")
+                        .limit(60.2, "second", "another")
+                        .limit(60.4, "third", "")
+                        .declared()));
+        assertThat(words(crowded, View.WHOLE))
+                .contains(
+                        "Trail 60 mm, first: one source.", "Trail 60.2 mm, second: another.", "Trail 60.4 mm, third.");
+    }
+
+    @Test
+    void aZoomBeyondTheStepsEndsWithThem() {
+        ChartPainter painter = painter(Samples.sweep());
+        View view = View.WHOLE.zoomed(60, 71);
+        double left = painter.dataArea(AREA, view).getX();
+        assertThat(painter.valueAt(AREA, view, left)).isEqualTo(69);
+    }
+
+    @Test
+    void aChartWithoutStepsSaysSo() {
+        assertThat(words(Samples.sweep(0, List.of(Samples.TRAIL)), View.WHOLE)).contains("There are no steps to show.");
     }
 
     @Test

@@ -66,11 +66,12 @@ class LegibilityTest {
     }
 
     private static Chart manyLimits() {
-        Quantity crowded = Samples.TRAIL
+        Quantity crowded = Samples.limitedTrail()
                 .limit(60, "first limit", "a rather long name of a source, section 4, table 12, 2019 edition")
                 .limit(61, "second limit", "another source with a long name that goes on and on, 1998")
                 .limit(61.5, "third limit", "a third")
-                .limit(75, "fourth limit", "");
+                .limit(75, "fourth limit", "")
+                .declared();
         return Samples.sweep(101, List.of(crowded, Samples.TOE_ROOM));
     }
 
@@ -109,7 +110,8 @@ class LegibilityTest {
     private static Quantity angle() {
         return Quantity.of("groundSteerDeg", "Steering at the ground", Unit.DEGREE, "at the ground")
                 .decimals(2)
-                .limit(1, "one", "a source");
+                .limit(1, "one", "a source")
+                .declared();
     }
 
     private static TextRecorder drawn(Figure figure, double width, double height, double scale) {

@@ -7,7 +7,10 @@ import java.util.function.DoubleSupplier;
 record ToeCase(FrontWheel wheel, Pedals pedals, Shoe shoe) {
     private static final int KINDS = 7;
 
-    /** Kinds in turn: near overlap, overlapping, toes out and pitched, guarded, little steering, anything a file accepts, its ends and middles. */
+    /**
+     * Kinds in turn: near overlap, overlapping, toes out and pitched, guarded, little steering, anything that a file
+     * accepts, the ends and middles of what it accepts.
+     */
     static ToeCase seeded(long seed) {
         Random random = new Random(seed * 7919 + 17);
         return switch ((int) (seed % KINDS)) {

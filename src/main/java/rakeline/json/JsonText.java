@@ -1,4 +1,4 @@
-package rakeline.worksheet;
+package rakeline.json;
 
 import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonLocation;
@@ -6,6 +6,7 @@ import com.fasterxml.jackson.core.JsonParser;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.core.JsonToken;
 import com.fasterxml.jackson.core.StreamReadFeature;
+import com.fasterxml.jackson.core.exc.StreamConstraintsException;
 import com.fasterxml.jackson.core.io.JsonEOFException;
 import com.fasterxml.jackson.core.json.JsonReadFeature;
 import java.io.IOException;
@@ -70,6 +71,8 @@ public final class JsonText {
         } catch (JsonEOFException e) {
             throw new Refusal(
                     "line " + e.getLocation().getLineNr() + ": the file ends in the middle; it seems cut off.", e);
+        } catch (StreamConstraintsException e) {
+            throw new Refusal("the file holds a number or a name that is far too long.", e);
         } catch (JsonProcessingException e) {
             throw notJson(text, e);
         } catch (IOException e) {
@@ -109,7 +112,7 @@ public final class JsonText {
         Map<String, Piece> members = new LinkedHashMap<>();
         while (parser.nextToken() != JsonToken.END_OBJECT) {
             String key = parser.currentName();
-            String inner = path.isEmpty() ? key : path + "." + key;
+            String inner = path.isEmpty() ? Quote.of(key) : path + "." + Quote.of(key);
             parser.nextToken();
             Piece former = members.put(key, piece(inner, depth + 1));
             if (former != null) {
@@ -144,7 +147,7 @@ public final class JsonText {
 
     private static String quoted(String text) {
         String line = text.substring(Math.max(text.lastIndexOf('\n'), text.lastIndexOf('\r')) + 1);
-        String shown = line.replaceAll("\\p{Cntrl}", "?").strip();
+        String shown = Quote.of(line).strip();
         return shown.isEmpty() ? "" : ", at the end of \"" + shown + "\"";
     }
 }

@@ -1,4 +1,4 @@
-package rakeline.worksheet;
+package rakeline.json;
 
 import java.util.Arrays;
 import java.util.Collection;
@@ -19,8 +19,6 @@ import rakeline.quantity.Refusal;
 public record Piece(String path, int line, Object value) {
     /** The value of {@code null}. */
     public static final Object NOTHING = new Object();
-
-    private static final int LONGEST_QUOTE = 40;
 
     /** A number, as written and as read. */
     public record Figure(String written, double value) {}
@@ -46,20 +44,12 @@ public record Piece(String path, int line, Object value) {
         if (value instanceof List) {
             return "a list";
         }
-        return value instanceof String text ? quoted(text) : written();
+        return value instanceof String text ? "\"" + Quote.of(text) + "\"" : written();
     }
 
     private String written() {
         String written = value instanceof Figure number ? number.written() : String.valueOf(value);
-        return value == NOTHING ? "null" : cut(written);
-    }
-
-    private static String quoted(String text) {
-        return "\"" + cut(text.replaceAll("\\p{Cntrl}", "?")) + "\"";
-    }
-
-    private static String cut(String text) {
-        return text.length() <= LONGEST_QUOTE ? text : text.substring(0, LONGEST_QUOTE) + "…";
+        return value == NOTHING ? "null" : Quote.of(written);
     }
 
     /** The members of a group, by name. */
@@ -80,9 +70,11 @@ public record Piece(String path, int line, Object value) {
         Map<String, Piece> members = members();
         members.forEach((key, piece) -> {
             if (!known.contains(key)) {
-                String hint = Nearest.hint(key, known);
-                String accepted = "; accepted are " + String.join(", ", known);
-                throw piece.refusal("is not known in " + what + (hint.isEmpty() ? accepted : hint));
+                String otherwise = "; accepted are " + String.join(", ", known);
+                String near = Nearest.of(key, known)
+                        .map(name -> "; did you mean " + name + "?")
+                        .orElse(otherwise);
+                throw piece.refusal("is not known in " + what + near);
             }
         });
         return members;

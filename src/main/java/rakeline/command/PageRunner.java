@@ -1,0 +1,133 @@
+package rakeline.command;
+
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import rakeline.desk.SafeFile;
+import rakeline.engine.Outcome;
+import rakeline.engine.Result;
+import rakeline.engine.Session;
+import rakeline.engine.State;
+import rakeline.engine.jshell.Sessions;
+import rakeline.figure.Csv;
+import rakeline.figure.Figure;
+import rakeline.figure.TextTable;
+import rakeline.figure.paint.Palette;
+import rakeline.figure.paint.Svg;
+import rakeline.quantity.Refusal;
+import rakeline.worksheet.Row;
+import rakeline.worksheet.Worksheet;
+
+/** Runs pages top to bottom, waiting rows too, and shows what they produced. */
+final class PageRunner {
+    private static final int SVG_WIDTH = 800;
+
+    private final Console console;
+    private final Session.Settings settings;
+
+    PageRunner(Console console, Session.Settings settings) {
+        this.console = console;
+        this.settings = settings.withoutStandby();
+    }
+
+    /**
+     * A page and where it came from.
+     *
+     * @param name as it is called in messages
+     * @param stem what its figures' files begin with
+     * @param folder where its rows' files are looked for first
+     */
+    record Page(String name, String stem, Optional<Path> folder, Worksheet worksheet) {
+        Page withDials(Map<String, Double> dials) {
+            Worksheet set = worksheet;
+            for (Map.Entry<String, Double> dial : dials.entrySet()) {
+                set = set.withDial(dial.getKey(), dial.getValue());
+            }
+            return new Page(name, stem, folder, set);
+        }
+    }
+
+    /** Runs a page and returns its rows' outcomes. */
+    List<Outcome> run(Page page) {
+        Sessions.missingModule().ifPresent(sentence -> {
+            throw new Refusal(sentence);
+        });
+        try (Session session = Sessions.open(page.folder().map(settings::in).orElse(settings))) {
+            session.show(withoutWaiting(page.worksheet()));
+            return session.settle();
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+            throw new Refusal("the run was interrupted.", e);
+        }
+    }
+
+    /** Prints results as data and everything that went wrong as messages. */
+    void print(Page page, List<Outcome> outcomes) {
+        console.data().println(page.worksheet().title());
+        for (Outcome outcome : outcomes) {
+            console.data().print(outcome.printed());
+            outcome.result().ifPresent(result -> console.data().print(text(outcome, result)));
+        }
+        printMessages(page, outcomes);
+    }
+
+    /** Says what went wrong, row by row. */
+    void printMessages(Page page, List<Outcome> outcomes) {
+        for (Outcome outcome : outcomes) {
+            if (!outcome.message().isEmpty()) {
+                console.message(page.name() + ", row " + outcome.name() + ", "
+                        + outcome.state().words() + ": " + outcome.message());
+            }
+        }
+    }
+
+    /** Writes each figure as SVG and CSV. */
+    void writeFigures(Page page, List<Outcome> outcomes, Path folder) {
+        for (Outcome outcome : outcomes) {
+            if (outcome.result().orElse(null) instanceof Result.Shown shown) {
+                String file = page.stem() + "-" + outcome.name().replaceAll("[^\\p{L}\\p{N}_-]+", "-");
+                write(folder.resolve(file + ".svg"), Svg.bytes(shown.figure(), SVG_WIDTH, Palette.LIGHT));
+                write(folder.resolve(file + ".csv"), Csv.write(shown.figure()).getBytes(StandardCharsets.UTF_8));
+            }
+        }
+    }
+
+    static boolean allFresh(List<Outcome> outcomes) {
+        return outcomes.stream().allMatch(outcome -> outcome.state() == State.FRESH);
+    }
+
+    /** The time limit of an option in seconds. */
+    static Duration seconds(double seconds) {
+        if (!(seconds > 0) || seconds > 86_400) {
+            throw new Refusal("--time-limit is " + seconds + "; accepted is above 0 and at most 86400 seconds.");
+        }
+        return Duration.ofMillis(Math.round(seconds * 1000));
+    }
+
+    private static void write(Path file, byte[] bytes) {
+        SafeFile.onDisk().write(file, bytes);
+    }
+
+    private static String text(Outcome outcome, Result result) {
+        if (result instanceof Result.Shown shown) {
+            return shownText(shown.figure());
+        }
+        String words = result instanceof Result.Text text ? text.text() : ((Result.Value) result).text();
+        return outcome.name() + ": " + words + "\n";
+    }
+
+    private static String shownText(Figure figure) {
+        return "\n" + TextTable.write(figure) + "\n";
+    }
+
+    private static Worksheet withoutWaiting(Worksheet page) {
+        return page.withRows(page.rows().stream().map(PageRunner::awake).toList());
+    }
+
+    private static Row awake(Row row) {
+        return row instanceof Row.Snippet snippet ? snippet.waiting(false) : row;
+    }
+}

@@ -1,0 +1,181 @@
+package rakeline.engine;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+
+/**
+ * A page's rows and what they take from each other, told from the source alone. A row uses names of rows above it and
+ * of itself, bodies of methods and classes included.
+ */
+public final class Layout {
+    /** A name that a row takes, and the row above that gives it. */
+    public record Need(String name, String rowId) {}
+
+    private final List<PageRow> rows;
+    private final Map<String, Integer> places = new HashMap<>();
+    private final Map<String, List<Integer>> givers = new HashMap<>();
+    private final Map<String, Set<String>> reach = new LinkedHashMap<>();
+
+    private Layout(List<PageRow> rows) {
+        this.rows = List.copyOf(rows);
+        for (int i = 0; i < rows.size(); i++) {
+            places.put(rows.get(i).id(), i);
+            for (Definition definition : rows.get(i).source().defines()) {
+                List<Integer> here = givers.computeIfAbsent(definition.use(), any -> new ArrayList<>());
+                here.add(i);
+            }
+        }
+        rows.forEach(row -> reach.put(row.id(), reachOf(row.source())));
+    }
+
+    public static Layout of(List<PageRow> rows) {
+        return new Layout(rows);
+    }
+
+    public List<PageRow> rows() {
+        return rows;
+    }
+
+    public boolean has(String id) {
+        return places.containsKey(id);
+    }
+
+    public PageRow row(String id) {
+        return rows.get(places.get(id));
+    }
+
+    public int place(String id) {
+        return places.get(id);
+    }
+
+    /** Every name that a row of the page defines. */
+    public Set<String> names() {
+        return givers.keySet();
+    }
+
+    /** The names that the row and the rows above it define. */
+    public Set<String> namesFor(String id) {
+        int place = places.get(id);
+        Set<String> names = new TreeSet<>(givers.keySet());
+        names.removeIf(name -> givers.get(name).get(0) > place);
+        return names;
+    }
+
+    /** The names of this page that running the row may read or change, through methods and classes too. */
+    public Set<String> reach(String id) {
+        return reach.get(id);
+    }
+
+    /** The names that rows above must give before the row can run. */
+    public List<Need> needs(String id) {
+        int place = places.get(id);
+        List<Need> needs = new ArrayList<>();
+        for (String name : reach.get(id)) {
+            for (int giver : givers.getOrDefault(name, List.of())) {
+                if (giver < place) {
+                    needs.add(new Need(plain(name), rows.get(giver).id()));
+                }
+            }
+        }
+        return needs;
+    }
+
+    /** Why the row must not run, told from the page's source: one sentence. */
+    public Optional<String> refusal(String id) {
+        PageRow row = row(id);
+        return row.source()
+                .fault()
+                .map(fault -> "Line " + fault.line() + ", column " + fault.column() + ": " + fault.sentence())
+                .or(() -> doubled(row))
+                .or(() -> definedBelow(row));
+    }
+
+    /** How messages call a row: by what it defines, or by its place. */
+    public String called(String id) {
+        PageRow row = row(id);
+        return RowNames.defined(row.source())
+                .map(name -> "row \"" + name + "\"")
+                .orElse("row " + row.number());
+    }
+
+    private Optional<String> doubled(PageRow row) {
+        Set<String> own = new HashSet<>();
+        for (Definition definition : row.source().defines()) {
+            if (definition.kind() == Definition.Kind.IMPORT) {
+                continue;
+            }
+            if (!own.add(definition.signature())) {
+                return Optional.of("This row declares " + definition.signature() + " twice; a name can stand once.");
+            }
+            Optional<PageRow> other = otherGiver(row, definition);
+            if (other.isPresent()) {
+                return Optional.of(definition.signature() + " is declared here and also in row "
+                        + other.get().number() + "; a name can stand once on a page, so neither runs.");
+            }
+        }
+        return Optional.empty();
+    }
+
+    private Optional<PageRow> otherGiver(PageRow row, Definition definition) {
+        return rows.stream()
+                .filter(other -> !other.id().equals(row.id()))
+                .filter(other -> other.source().defines().stream()
+                        .anyMatch(its -> its.kind() != Definition.Kind.IMPORT
+                                && its.signature().equals(definition.signature())))
+                .findFirst();
+    }
+
+    private Optional<String> definedBelow(PageRow row) {
+        int place = places.get(row.id());
+        return row.source().uses().stream()
+                .sorted()
+                .filter(name ->
+                        givers.containsKey(name) && givers.get(name).stream().allMatch(giver -> giver > place))
+                .filter(name -> !isImport(name))
+                .map(name -> plain(name) + " is declared only below, in row "
+                        + rows.get(givers.get(name).get(0)).number() + "; a row uses names of the rows above it.")
+                .findFirst();
+    }
+
+    private boolean isImport(String name) {
+        return givers.get(name).stream()
+                .flatMap(giver -> rows.get(giver).source().defines().stream())
+                .filter(definition -> definition.use().equals(name))
+                .allMatch(definition -> definition.kind() == Definition.Kind.IMPORT);
+    }
+
+    private Set<String> reachOf(RowSource source) {
+        Set<String> reached = new LinkedHashSet<>();
+        source.uses().stream().sorted().forEach(name -> follow(name, reached));
+        return reached;
+    }
+
+    private void follow(String name, Set<String> reached) {
+        if (!givers.containsKey(name) || !reached.add(name)) {
+            return;
+        }
+        for (int giver : givers.get(name)) {
+            rows.get(giver).source().snippets().stream()
+                    .filter(snippet -> gives(snippet, name) && snippet.isDeferred())
+                    .flatMap(snippet -> snippet.uses().stream().sorted())
+                    .forEach(used -> follow(used, reached));
+        }
+    }
+
+    private static boolean gives(SnippetSource snippet, String name) {
+        return snippet.defines().stream()
+                .anyMatch(definition -> definition.use().equals(name));
+    }
+
+    private static String plain(String use) {
+        return use.endsWith("()") ? use.substring(0, use.length() - 2) : use;
+    }
+}

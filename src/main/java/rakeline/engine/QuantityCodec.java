@@ -1,0 +1,39 @@
+package rakeline.engine;
+
+import java.io.IOException;
+import rakeline.quantity.Limit;
+import rakeline.quantity.Quantity;
+import rakeline.quantity.Range;
+import rakeline.quantity.Unit;
+
+/** Quantities as they travel with a figure. */
+final class QuantityCodec {
+    private QuantityCodec() {}
+
+    static void write(Packer out, Quantity quantity) throws IOException {
+        out.text(quantity.key()).text(quantity.label()).text(quantity.symbol());
+        out.text(quantity.unit().name());
+        out.real(quantity.accepted().from()).real(quantity.accepted().to());
+        out.number(quantity.decimals()).real(quantity.uncertaintyOrNaN());
+        out.text(quantity.definition()).text(quantity.caution());
+        out.list(
+                quantity.limits(),
+                (to, limit) -> to.real(limit.value()).text(limit.label()).text(limit.source()));
+        out.text(quantity.source());
+    }
+
+    static Quantity read(Unpacker in) throws IOException {
+        return new Quantity(
+                in.text(),
+                in.text(),
+                in.text(),
+                Unit.valueOf(in.text()),
+                new Range(in.real(), in.real()),
+                in.number(),
+                in.real(),
+                in.text(),
+                in.text(),
+                in.list(from -> new Limit(from.real(), from.text(), from.text())),
+                in.text());
+    }
+}

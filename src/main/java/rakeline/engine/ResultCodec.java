@@ -1,0 +1,130 @@
+package rakeline.engine;
+
+import java.io.IOException;
+import java.util.List;
+import rakeline.figure.Chart;
+import rakeline.figure.Column;
+import rakeline.figure.Drawing;
+import rakeline.figure.Figure;
+import rakeline.figure.Table;
+import rakeline.quantity.Numbers;
+
+/**
+ * The one form in which results and controls travel between processes: lengths, words in UTF-8 and raw doubles, nothing
+ * that could name a class. A reader takes nothing on trust: a length that the data cannot hold is refused.
+ */
+public final class ResultCodec {
+    private static final int CHART = 1;
+    private static final int TABLE = 2;
+    private static final int DRAWING = 3;
+    private static final int VALUE = 4;
+    private static final int TEXT = 5;
+
+    private ResultCodec() {}
+
+    public static void write(Packer packer, Result result) throws IOException {
+        if (result instanceof Result.Shown shown) {
+            writeFigure(packer, shown.figure());
+        } else if (result instanceof Result.Value value) {
+            packer.number(VALUE).text(value.text()).real(value.number());
+        } else if (result instanceof Result.Text text) {
+            packer.number(TEXT).text(text.text());
+        }
+    }
+
+    /**
+     * Reads one result.
+     *
+     * @throws IOException where the data is not a result
+     * @throws IllegalArgumentException where a part of it is none that its type accepts
+     */
+    public static Result read(Unpacker unpacker) throws IOException {
+        int kind = unpacker.number();
+        return switch (kind) {
+            case CHART -> new Result.Shown(readChart(unpacker));
+            case TABLE -> new Result.Shown(readTable(unpacker));
+            case DRAWING -> new Result.Shown(DrawingCodec.read(unpacker));
+            case VALUE -> new Result.Value(unpacker.text(), unpacker.real());
+            case TEXT -> new Result.Text(unpacker.text());
+            default -> throw new IOException("no result is of kind " + kind);
+        };
+    }
+
+    /** How many numbers a figure holds. */
+    public static long numbers(Figure figure) {
+        if (figure instanceof Chart chart) {
+            return chart.steps().size()
+                    + chart.panels().stream()
+                            .mapToLong(panel -> panel.values().size())
+                            .sum();
+        }
+        long marks = figure instanceof Drawing drawing ? DrawingCodec.numbers(drawing) : 0;
+        return marks + figure.columns().stream().mapToLong(Column::size).sum();
+    }
+
+    private static void writeFigure(Packer out, Figure figure) throws IOException {
+        if (figure instanceof Chart chart) {
+            writeChart(out.number(CHART), chart);
+        } else if (figure instanceof Table table) {
+            writeTable(out.number(TABLE), table);
+        } else if (figure instanceof Drawing drawing) {
+            DrawingCodec.write(out.number(DRAWING), drawing);
+        }
+    }
+
+    private static void writeChart(Packer out, Chart chart) throws IOException {
+        QuantityCodec.write(out.text(chart.title()), chart.x());
+        out.reals(chart.steps()).real(chart.here());
+        out.list(chart.panels(), ResultCodec::writePanel);
+        out.list(
+                chart.gaps(), (to, gap) -> to.number(gap.step()).text(gap.key()).text(gap.reason()));
+        out.text(chart.held()).texts(chart.cautions());
+    }
+
+    private static void writePanel(Packer out, Chart.Panel panel) throws IOException {
+        QuantityCodec.write(out, panel.quantity());
+        out.reals(panel.values()).real(panel.here());
+    }
+
+    private static Chart readChart(Unpacker in) throws IOException {
+        return new Chart(
+                in.text(),
+                QuantityCodec.read(in),
+                in.reals(),
+                in.real(),
+                in.list(from -> new Chart.Panel(QuantityCodec.read(from), from.reals(), from.real())),
+                in.list(from -> new Chart.Gap(from.number(), from.text(), from.text())),
+                in.text(),
+                in.texts());
+    }
+
+    private static void writeTable(Packer out, Table table) throws IOException {
+        out.text(table.title());
+        writeColumns(out, table.columns());
+        out.text(table.held()).texts(table.cautions());
+    }
+
+    private static Table readTable(Unpacker in) throws IOException {
+        return new Table(in.text(), readColumns(in), in.text(), in.texts());
+    }
+
+    static void writeColumns(Packer out, List<Column> columns) throws IOException {
+        out.list(
+                columns,
+                (to, column) -> to.text(column.key())
+                        .text(column.label())
+                        .text(column.unit())
+                        .reals(column.values())
+                        .texts(column.shown()));
+    }
+
+    static List<Column> readColumns(Unpacker in) throws IOException {
+        return in.list(from -> {
+            String key = from.text();
+            String label = from.text();
+            String unit = from.text();
+            Numbers values = from.reals();
+            return new Column(key, label, unit, values, from.texts());
+        });
+    }
+}

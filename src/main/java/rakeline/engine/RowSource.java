@@ -1,0 +1,56 @@
+package rakeline.engine;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
+/** A row's text taken apart into snippets. */
+public record RowSource(String text, List<SnippetSource> snippets) {
+    public RowSource {
+        snippets = List.copyOf(snippets);
+    }
+
+    public List<Definition> defines() {
+        return snippets.stream().flatMap(snippet -> snippet.defines().stream()).toList();
+    }
+
+    public Set<String> uses() {
+        return together(snippets.stream().map(SnippetSource::uses));
+    }
+
+    public Set<String> assigns() {
+        return together(snippets.stream().map(SnippetSource::assigns));
+    }
+
+    public boolean hasImport() {
+        return snippets.stream().anyMatch(SnippetSource::isImport);
+    }
+
+    public boolean keepsState() {
+        return defines().stream().anyMatch(Definition::keepsState);
+    }
+
+    public Optional<SnippetSource.Fault> fault() {
+        return snippets.stream().flatMap(snippet -> snippet.fault().stream()).findFirst();
+    }
+
+    /** The line, counted from 1, of a place in the text. */
+    public int lineAt(int offset) {
+        return 1 + (int) upTo(offset).chars().filter(c -> c == '\n').count();
+    }
+
+    /** The column, counted from 1, of a place in the text. */
+    public int columnAt(int offset) {
+        return upTo(offset).length() - upTo(offset).lastIndexOf('\n');
+    }
+
+    private String upTo(int offset) {
+        return text.substring(0, Math.max(0, Math.min(offset, text.length())));
+    }
+
+    private static Set<String> together(Stream<Set<String>> sets) {
+        return sets.flatMap(Set::stream).collect(Collectors.toUnmodifiableSet());
+    }
+}

@@ -1,0 +1,88 @@
+package rakeline.engine.jshell;
+
+import java.io.IOException;
+import java.util.List;
+import java.util.Optional;
+import rakeline.engine.Control;
+import rakeline.engine.ControlCodec;
+import rakeline.engine.Packer;
+import rakeline.engine.Result;
+import rakeline.engine.ResultCodec;
+import rakeline.engine.Unpacker;
+
+/** What came of running one snippet in the worker. */
+sealed interface Answer {
+    /**
+     * It ran to its end.
+     *
+     * @param changing whether the value may change later
+     * @param control the dial or picker that it declared
+     * @param notice one sentence for the row, or empty
+     */
+    record Done(Optional<Result> result, boolean changing, Optional<Control> control, String notice)
+            implements Answer {}
+
+    /**
+     * It threw.
+     *
+     * @param refusal true: the message is one of our own sentences
+     * @param places where, innermost first, in classes that hold snippets
+     */
+    record Threw(String type, String message, boolean refusal, List<Place> places) implements Answer {
+        public Threw {
+            places = List.copyOf(places);
+        }
+    }
+
+    /** A line of a class that holds a snippet. */
+    record Place(String className, int line) {}
+
+    /** It was stopped from outside. */
+    record Stopped() implements Answer {}
+
+    default void write(Packer out) throws IOException {
+        if (this instanceof Done done) {
+            writeDone(out.number(0), done);
+        } else if (this instanceof Threw threw) {
+            out.number(1).text(threw.type()).text(threw.message()).flag(threw.refusal());
+            out.list(threw.places(), (to, place) -> to.text(place.className()).number(place.line()));
+        } else {
+            out.number(2);
+        }
+    }
+
+    /**
+     * Reads an answer.
+     *
+     * @throws IOException where the data is none
+     */
+    static Answer read(Unpacker in) throws IOException {
+        int kind = in.number();
+        return switch (kind) {
+            case 0 -> readDone(in);
+            case 1 ->
+                new Threw(in.text(), in.text(), in.flag(), in.list(from -> new Place(from.text(), from.number())));
+            case 2 -> new Stopped();
+            default -> throw new IOException("no answer is of kind " + kind);
+        };
+    }
+
+    private static void writeDone(Packer out, Done done) throws IOException {
+        out.flag(done.result().isPresent());
+        if (done.result().isPresent()) {
+            ResultCodec.write(out, done.result().get());
+        }
+        out.flag(done.changing()).flag(done.control().isPresent());
+        if (done.control().isPresent()) {
+            ControlCodec.write(out, done.control().get());
+        }
+        out.text(done.notice());
+    }
+
+    private static Done readDone(Unpacker in) throws IOException {
+        Optional<Result> result = in.flag() ? Optional.of(ResultCodec.read(in)) : Optional.empty();
+        boolean changing = in.flag();
+        Optional<Control> control = in.flag() ? Optional.of(ControlCodec.read(in)) : Optional.empty();
+        return new Done(result, changing, control, in.text());
+    }
+}

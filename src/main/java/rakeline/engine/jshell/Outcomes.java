@@ -1,0 +1,106 @@
+package rakeline.engine.jshell;
+
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Consumer;
+import rakeline.engine.Layout;
+import rakeline.engine.Outcome;
+import rakeline.engine.PageRow;
+import rakeline.engine.Result;
+import rakeline.engine.RowNames;
+import rakeline.engine.Session;
+import rakeline.engine.State;
+
+/** How the rows stand; says every change. */
+final class Outcomes {
+    private final Consumer<Session.Event> listener;
+    private final Map<String, Outcome> byId = new HashMap<>();
+    private Layout page = Layout.of(List.of());
+
+    Outcomes(Consumer<Session.Event> listener) {
+        this.listener = listener;
+    }
+
+    /** Another version of the page: rows that are gone are forgotten, the rest stand as they stood. */
+    void show(Layout newPage) {
+        page = newPage;
+        byId.keySet().retainAll(page.rows().stream().map(PageRow::id).toList());
+        rename();
+    }
+
+    State state(String id) {
+        Outcome outcome = byId.get(id);
+        return outcome == null ? State.OUT_OF_DATE : outcome.state();
+    }
+
+    boolean has(String id) {
+        return byId.containsKey(id);
+    }
+
+    /** All rows in page order. */
+    List<Outcome> all() {
+        return page.rows().stream()
+                .map(row -> byId.get(row.id()))
+                .filter(outcome -> outcome != null)
+                .toList();
+    }
+
+    /** The row's state alone changes; what it shows stays. */
+    void set(String id, State state) {
+        Outcome before = byId.get(id);
+        if (before == null) {
+            put(new Outcome(id, "", state, "", "", Optional.empty(), List.of()));
+        } else if (before.state() != state) {
+            put(new Outcome(id, before.name(), state, "", before.printed(), before.result(), before.controls()));
+        }
+    }
+
+    /** The row does not run. */
+    void set(String id, State state, String message) {
+        put(new Outcome(id, "", state, message, "", Optional.empty(), List.of()));
+    }
+
+    void set(String id, Run run) {
+        put(new Outcome(id, "", run.state(), run.message(), run.printed(), run.result(), run.controls()));
+    }
+
+    private void put(Outcome outcome) {
+        byId.put(outcome.id(), outcome);
+        String name = names().get(outcome.id());
+        byId.put(outcome.id(), named(outcome, name));
+        listener.accept(new Session.Event.Row(byId.get(outcome.id())));
+        rename();
+    }
+
+    /** A row that is called by what it shows may have another name once one above it shows the same. */
+    private void rename() {
+        names().forEach((id, name) -> {
+            Outcome outcome = byId.get(id);
+            if (outcome != null && !outcome.name().equals(name)) {
+                byId.put(id, named(outcome, name));
+                listener.accept(new Session.Event.Row(byId.get(id)));
+            }
+        });
+    }
+
+    private Map<String, String> names() {
+        return RowNames.of(page.rows(), this::result);
+    }
+
+    private Optional<Result> result(String id) {
+        return Optional.ofNullable(byId.get(id)).flatMap(Outcome::result);
+    }
+
+    private static Outcome named(Outcome outcome, String name) {
+        return new Outcome(
+                outcome.id(),
+                name,
+                outcome.state(),
+                outcome.message(),
+                outcome.printed(),
+                outcome.result(),
+                outcome.controls());
+    }
+}

@@ -1,0 +1,320 @@
+package rakeline.engine.jshell;
+
+import java.util.HashSet;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Consumer;
+import rakeline.engine.Entangled;
+import rakeline.engine.Layout;
+import rakeline.engine.Outcome;
+import rakeline.engine.PageRow;
+import rakeline.engine.Planner;
+import rakeline.engine.Session;
+import rakeline.engine.SnippetSource;
+import rakeline.engine.State;
+import rakeline.worksheet.Worksheet;
+
+/** A page being run: what is to run, and how each row stands. Belongs to the session's thread. */
+final class PageRun {
+    private final RowRunner runner;
+    private final Stopper stopper;
+    private final Values values;
+    private final Consumer<Session.Event> listener;
+    private final Outcomes outcomes;
+    private final Set<String> pending = new HashSet<>();
+    private final Set<String> forced = new HashSet<>();
+    private final Set<String> deadly = new HashSet<>();
+    private final PageReader reader;
+    private Layout page = Layout.of(List.of());
+    private int done;
+    private volatile Optional<PageRow> running = Optional.empty();
+
+    PageRun(RowRunner runner, Stopper stopper, Values values, Consumer<Session.Event> listener) {
+        this.runner = runner;
+        this.stopper = stopper;
+        this.values = values;
+        this.listener = listener;
+        this.outcomes = new Outcomes(listener);
+        this.reader = new PageReader(runner::read);
+    }
+
+    /** The row that runs now; any thread may ask. */
+    Optional<PageRow> running() {
+        return running;
+    }
+
+    List<Outcome> outcomes() {
+        return outcomes.all();
+    }
+
+    boolean hasWork() {
+        return !pending.isEmpty();
+    }
+
+    void show(Worksheet worksheet) {
+        Layout before = page;
+        page = reader.read(worksheet);
+        pending.removeIf(id -> !page.has(id));
+        outcomes.show(page);
+        Planner.Changes changes = Planner.changes(before, page, this::changing);
+        runner.evaluator().forget(gone(before));
+        plan(changes.toRun(), changes.fromSource());
+        plan(guessing(before), Set.of());
+        move(values.take(worksheet));
+        rack(worksheet.rack());
+        plan(leftOver(), Set.of());
+    }
+
+    /** Rows that did not compile, where the names that could have been meant are now others. */
+    private List<String> guessing(Layout before) {
+        Set<String> rows = new HashSet<>();
+        for (PageRow row : page.rows()) {
+            String id = row.id();
+            boolean failed =
+                    outcomes.state(id) == State.FAILED && !runner.evaluator().canRepeat(id);
+            if (failed && before.has(id) && !before.namesFor(id).equals(page.namesFor(id))) {
+                rows.add(id);
+            }
+        }
+        return Planner.downstream(page, rows, this::changing);
+    }
+
+    /** The rack is what {@code bikes()} gives. */
+    private void rack(List<String> paths) {
+        if (values.rack(paths)) {
+            runner.tellRack();
+            Set<String> asking = ids(page.rows().stream()
+                    .filter(row -> row.source().uses().contains("bikes()"))
+                    .toList());
+            plan(Planner.downstream(page, asking, this::changing), Set.of());
+        }
+    }
+
+    void dial(String name, double value) {
+        if (values.dial(name, value)) {
+            move(Set.of(name));
+        }
+    }
+
+    void pick(String name, String path) {
+        if (values.pick(name, path)) {
+            move(Set.of(name));
+        }
+    }
+
+    /** Runs a row even if it waits, with the rows above that it needs and that are not fresh. */
+    void runRow(String id) {
+        if (page.has(id)) {
+            Set<String> wanted = new LinkedHashSet<>();
+            collectStale(id, wanted);
+            run(wanted);
+        }
+    }
+
+    void runFrom(String id) {
+        if (page.has(id)) {
+            List<PageRow> rows = page.rows();
+            run(ids(rows.subList(page.place(id), rows.size())));
+        }
+    }
+
+    void runAll() {
+        runner.startOver();
+        deadly.clear();
+        run(ids(page.rows()));
+    }
+
+    /** Gives up what is still to run; those rows stay out of date. */
+    void abandon() {
+        pending.clear();
+    }
+
+    /** A worker has ended; if it was the one in force, another takes over. */
+    void workerEnded(Worker worker) {
+        if (runner.uses(worker)) {
+            replaceWorker("The worker ended while no row was running; another took over.");
+        }
+    }
+
+    /** Runs the topmost of the rows that are to run. */
+    void runNext() {
+        PageRow row = page.rows().stream()
+                .filter(each -> pending.contains(each.id()))
+                .findFirst()
+                .orElseThrow();
+        pending.remove(row.id());
+        Optional<String> refusal = page.refusal(row.id());
+        Optional<String> missing = missing(row.id());
+        if (refusal.isPresent()) {
+            outcomes.set(row.id(), State.FAILED, refusal.get());
+        } else if (row.row().waits() && !forced.remove(row.id())) {
+            outcomes.set(row.id(), runner.evaluator().isKnown(row.id()) ? State.OUT_OF_DATE : State.WAITING);
+        } else if (missing.isPresent()) {
+            outcomes.set(row.id(), State.NOT_RUN, missing.get());
+        } else {
+            run(row);
+        }
+        done++;
+        listener.accept(new Session.Event.Progress(done, done + pending.size()));
+        done = pending.isEmpty() ? 0 : done;
+    }
+
+    private void run(PageRow row) {
+        outcomes.set(row.id(), State.RUNNING);
+        running = Optional.of(row);
+        Run run = attempt(row);
+        running = Optional.empty();
+        boolean edited = stopper.cause().equals(Optional.of(Stopper.Cause.EDITED)) && run.state() == State.STOPPED;
+        if (edited) {
+            pending.add(row.id());
+        } else {
+            outcomes.set(row.id(), run);
+        }
+        recover(row, run);
+    }
+
+    private Run attempt(PageRow row) {
+        try {
+            return runner.run(row, page);
+        } catch (IllegalStateException e) {
+            return Run.broken("Rakeline could not run this row.\n" + e);
+        }
+    }
+
+    /** A worker that was lost is replaced; so is one in which a stopped row may have left a change half made. */
+    private void recover(PageRow row, Run run) {
+        deadly.remove(row.id());
+        if (run.lost().isPresent()) {
+            deadly.add(row.id());
+            replaceWorker("Row " + page.called(row.id()).replaceFirst("^row ", "") + " "
+                    + run.lost().get() + "; another took over.");
+        } else if (run.state() == State.STOPPED && ties().with(row.id()).size() > 1) {
+            replaceWorker("Row " + page.called(row.id()).replaceFirst("^row ", "")
+                    + " was stopped while it could change values of other rows; another worker took over.");
+        }
+    }
+
+    private void replaceWorker(String sentence) {
+        boolean whole = false;
+        while (!whole) {
+            runner.replaceWorker();
+            whole = replayAll();
+        }
+        listener.accept(new Session.Event.Replaced(sentence));
+    }
+
+    /** Brings back the values of the rows that have run; false: one of them ended this worker too. */
+    private boolean replayAll() {
+        for (PageRow row : page.rows()) {
+            if (isToReplay(row.id())) {
+                Run run = runner.replay(row, page);
+                if (run.lost().isPresent()) {
+                    deadly.add(row.id());
+                    outcomes.set(row.id(), run);
+                    return false;
+                }
+            }
+        }
+        return true;
+    }
+
+    private boolean isToReplay(String id) {
+        State state = outcomes.state(id);
+        boolean ran = state == State.FRESH || (state == State.FAILED && !deadly.contains(id));
+        return ran && runner.evaluator().isKnown(id) && !pending.contains(id);
+    }
+
+    private void run(Set<String> ids) {
+        forced.addAll(ids);
+        plan(Planner.downstream(page, ids, this::changing), Set.of());
+    }
+
+    private void move(Set<String> names) {
+        runner.tell(names);
+        Set<String> declaring = new HashSet<>();
+        for (PageRow row : page.rows()) {
+            if (row.source().snippets().stream()
+                    .flatMap(snippet -> snippet.control().stream())
+                    .map(SnippetSource.Declared::name)
+                    .anyMatch(names::contains)) {
+                declaring.add(row.id());
+            }
+        }
+        plan(Planner.downstream(page, declaring, this::changing), Set.of());
+    }
+
+    /** Notes that rows are to run, in page order; those that cannot run again as compiled lose their names first. */
+    private void plan(List<String> ids, Set<String> rewritten) {
+        Set<String> stale = new LinkedHashSet<>();
+        for (String id : ids) {
+            boolean needsStale = page.needs(id).stream().anyMatch(need -> stale.contains(need.rowId()));
+            boolean repeatable =
+                    runner.evaluator().canRepeat(id) && !page.row(id).source().keepsState();
+            if (rewritten.contains(id) || needsStale || !repeatable) {
+                stale.add(id);
+            }
+        }
+        runner.evaluator().forget(List.copyOf(stale));
+        pending.addAll(ids);
+        ids.stream().filter(outcomes::has).forEach(id -> outcomes.set(id, State.OUT_OF_DATE));
+    }
+
+    /** Rows that were given up earlier. */
+    private List<String> leftOver() {
+        return page.rows().stream()
+                .map(PageRow::id)
+                .filter(id -> outcomes.state(id) == State.OUT_OF_DATE)
+                .filter(id -> !page.row(id).row().waits() && !pending.contains(id))
+                .toList();
+    }
+
+    private List<String> gone(Layout before) {
+        return before.rows().stream()
+                .map(PageRow::id)
+                .filter(id -> !page.has(id))
+                .toList();
+    }
+
+    private void collectStale(String id, Set<String> wanted) {
+        wanted.add(id);
+        for (Layout.Need need : page.needs(id)) {
+            if (outcomes.state(need.rowId()) != State.FRESH && !wanted.contains(need.rowId())) {
+                collectStale(need.rowId(), wanted);
+            }
+        }
+    }
+
+    private Optional<String> missing(String id) {
+        return page.needs(id).stream()
+                .filter(need -> outcomes.state(need.rowId()) != State.FRESH)
+                .findFirst()
+                .map(need -> "This row uses " + need.name() + " from " + page.called(need.rowId()) + ", which "
+                        + standing(outcomes.state(need.rowId())) + ".");
+    }
+
+    private static String standing(State state) {
+        return switch (state) {
+            case FAILED -> "failed";
+            case STOPPED -> "was stopped";
+            case WAITING -> "is waiting";
+            case NOT_RUN -> "has not run";
+            default -> "is " + state.words();
+        };
+    }
+
+    private boolean changing(String variable) {
+        return runner.evaluator().changing(variable);
+    }
+
+    private Entangled ties() {
+        return Entangled.of(page, this::changing);
+    }
+
+    private static Set<String> ids(List<PageRow> rows) {
+        Set<String> ids = new LinkedHashSet<>();
+        rows.forEach(row -> ids.add(row.id()));
+        return ids;
+    }
+}

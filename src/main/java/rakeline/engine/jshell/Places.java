@@ -1,0 +1,75 @@
+package rakeline.engine.jshell;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
+import jdk.jshell.Snippet;
+import jdk.jshell.SourceCodeAnalysis;
+import rakeline.engine.RowSource;
+
+/** Where the lines of compiled snippets stand in their rows. */
+final class Places {
+    /** A line of a row, counted from 1. */
+    record Spot(String rowId, int line) {}
+
+    /** A snippet and where it starts in its row. */
+    private record Part(String rowId, RowSource source, Snippet snippet, int offset) {}
+
+    private final SourceCodeAnalysis analysis;
+    private final Map<String, List<Part>> parts = new HashMap<>();
+
+    Places(SourceCodeAnalysis analysis) {
+        this.analysis = analysis;
+    }
+
+    void add(String rowId, RowSource source, Snippet snippet, int offset) {
+        parts.computeIfAbsent(rowId, any -> new ArrayList<>()).add(new Part(rowId, source, snippet, offset));
+    }
+
+    /** Takes a row's snippets away, and returns them. */
+    List<Snippet> remove(String rowId) {
+        List<Part> removed = parts.remove(rowId);
+        return removed == null ? List.of() : removed.stream().map(Part::snippet).toList();
+    }
+
+    /** The class that holds a snippet. */
+    String classOf(Snippet snippet) {
+        return analysis.wrapper(snippet).fullClassName();
+    }
+
+    /** The innermost of the places that lies in the row, else the innermost of all. */
+    Optional<Spot> find(List<Answer.Place> places, String preferredRow) {
+        List<Spot> spots = places.stream().flatMap(this::find).toList();
+        return spots.stream()
+                .filter(spot -> spot.rowId().equals(preferredRow))
+                .findFirst()
+                .or(() -> spots.stream().findFirst());
+    }
+
+    private Stream<Spot> find(Answer.Place place) {
+        return parts.values().stream()
+                .flatMap(List::stream)
+                .filter(part -> classOf(part.snippet()).equals(place.className()))
+                .map(part -> new Spot(part.rowId(), line(part, place.line())))
+                .limit(1);
+    }
+
+    private int line(Part part, int wrappedLine) {
+        SourceCodeAnalysis.SnippetWrapper wrapper = analysis.wrapper(part.snippet());
+        int start = startOfLine(wrapper.wrapped(), wrappedLine);
+        int end = startOfLine(wrapper.wrapped(), wrappedLine + 1);
+        int place = wrapper.wrappedToSourcePosition(Math.max(start, end - 2));
+        return part.source().lineAt(part.offset() + place);
+    }
+
+    private static int startOfLine(String text, int line) {
+        int at = 0;
+        for (int i = 1; i < line && at >= 0; i++) {
+            at = text.indexOf('\n', at) + 1;
+        }
+        return at;
+    }
+}

@@ -1,0 +1,44 @@
+package rakeline.engine.jshell;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * A row that has been compiled: the calls that run it again without compiling.
+ *
+ * @param calls in order
+ * @param variables declared, with the classes that hold them
+ * @param showsLastCall whether the row's result is the value of its last call
+ * @param needs the versions of the rows that it was compiled against, by their ids
+ * @param complete false: its first failure kept the rest from being compiled
+ */
+record Recording(
+        List<Worker.Call> calls,
+        List<Variable> variables,
+        boolean showsLastCall,
+        Map<String, Integer> needs,
+        boolean complete) {
+
+    /** A variable of the page and the class that holds it. */
+    record Variable(String name, String className) {}
+
+    Recording {
+        calls = List.copyOf(calls);
+        variables = List.copyOf(variables);
+        needs = Map.copyOf(needs);
+    }
+
+    /** The variable whose value is the row's result, where the last call's is not. */
+    Optional<Variable> shown() {
+        return showsLastCall
+                ? Optional.empty()
+                : variables.stream()
+                        .filter(variable -> !variable.name().startsWith("$"))
+                        .reduce((first, second) -> second);
+    }
+
+    Recording compiledAgainst(Map<String, Integer> versions) {
+        return new Recording(calls, variables, showsLastCall, versions, complete);
+    }
+}

@@ -1,0 +1,12 @@
+package rakeline.engine.jshell;
+
+/** The worker's thread that runs rows. */
+final class RowThread extends Thread {
+    /** What stops a row; the host finds it through the debugger, by this name. */
+    final Halted halted = new Halted();
+
+    RowThread(Runnable work) {
+        super(work, "rows");
+        setDaemon(true);
+    }
+}

@@ -1,0 +1,90 @@
+package rakeline.engine.jshell;
+
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import rakeline.engine.Control;
+import rakeline.engine.Result;
+import rakeline.engine.State;
+import rakeline.quantity.Decimals;
+
+/** Gathers what a row's calls bring, until one of them ends the row. */
+final class Tally {
+    private final WorkerControl control;
+    private final Stopper stopper;
+    private final Failures failures;
+    private final Duration limit;
+    private final Printed printed;
+    private final List<Control> controls = new ArrayList<>();
+    private final List<String> notices = new ArrayList<>();
+    private Optional<Result> result = Optional.empty();
+    private Optional<Run> ended = Optional.empty();
+
+    Tally(WorkerControl control, Stopper stopper, Failures failures, Duration limit, Printed printed) {
+        this.printed = printed;
+        this.control = control;
+        this.stopper = stopper;
+        this.failures = failures;
+        this.limit = limit;
+    }
+
+    /**
+     * Takes what came of a call, or of none; false: the row has ended.
+     *
+     * @param isResult whether its value is the row's result
+     */
+    boolean take(Optional<Answer> answer, boolean isResult) {
+        if (stopper.cause().isPresent()) {
+            return stopped(stopper.cause().get());
+        }
+        if (control.lost().isPresent()) {
+            String how = control.lost().get().getMessage();
+            return end(State.FAILED, "This row " + how + ".", Optional.of(how));
+        }
+        if (answer.isPresent() && answer.get() instanceof Answer.Threw threw) {
+            return fail(failures.sentence(threw));
+        }
+        answer.ifPresent(done -> keep(done, isResult));
+        return true;
+    }
+
+    /** Ends the row with a failure; false, as from {@link #take}. */
+    boolean fail(String message) {
+        return end(State.FAILED, message, Optional.empty());
+    }
+
+    boolean hasEnded() {
+        return ended.isPresent();
+    }
+
+    /** How the row stands. */
+    Run run() {
+        String notice = String.join("\n", notices);
+        return ended.orElseGet(() -> new Run(State.FRESH, notice, printed.text(), result, controls, Optional.empty()));
+    }
+
+    private boolean end(State state, String message, Optional<String> lost) {
+        ended = Optional.of(new Run(state, message, printed.text(), Optional.empty(), controls, lost));
+        return false;
+    }
+
+    private void keep(Answer answer, boolean isResult) {
+        if (answer instanceof Answer.Done done) {
+            result = isResult ? done.result() : Optional.empty();
+            done.control().ifPresent(controls::add);
+            if (!done.notice().isEmpty()) {
+                notices.add(done.notice());
+            }
+        }
+    }
+
+    private boolean stopped(Stopper.Cause cause) {
+        String sentence = cause == Stopper.Cause.TIME_LIMIT
+                ? "This row was stopped at its time limit of " + Decimals.shortest(limit.toMillis() / 1000.0) + " s"
+                : "This row was stopped";
+        Optional<String> lost = control.lost().map(Worker.Lost::getMessage);
+        String more = lost.map(how -> "; it " + how).orElse("");
+        return end(State.STOPPED, sentence + more + ".", lost);
+    }
+}

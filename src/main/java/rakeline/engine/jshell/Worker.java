@@ -1,0 +1,142 @@
+package rakeline.engine.jshell;
+
+import java.io.IOException;
+import java.util.List;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.TimeUnit;
+
+/** A process that runs snippets, as its host sees it. One thread at a time speaks with it; any may stop or kill it. */
+final class Worker implements AutoCloseable {
+    /** The worker is gone. */
+    static final class Lost extends Exception {
+        private static final long serialVersionUID = 1L;
+
+        Lost(String whatHappened, Throwable cause) {
+            super(whatHappened, cause);
+        }
+    }
+
+    /** A static method that runs a snippet, and the dial or picker that the snippet declares, or empty. */
+    record Call(String className, String method, String control) {}
+
+    private static final long FAREWELL_SECONDS = 2;
+
+    private final Process process;
+    private final Wire wire;
+    private final Debugger debugger;
+    private final int heapMegabytes;
+    private volatile boolean killedByUs;
+
+    Worker(Process process, Wire wire, Debugger debugger, int heapMegabytes) {
+        this.process = process;
+        this.wire = wire;
+        this.debugger = debugger;
+        this.heapMegabytes = heapMegabytes;
+    }
+
+    long pid() {
+        return process.pid();
+    }
+
+    boolean isAlive() {
+        return process.isAlive();
+    }
+
+    /** Completes once the process has ended, however that came. */
+    CompletableFuture<Process> ended() {
+        return process.onExit();
+    }
+
+    void tell(Wire.Kind kind, Wire.Body body) throws Lost {
+        try {
+            wire.send(kind, body);
+        } catch (IOException e) {
+            throw lost(e, false);
+        }
+    }
+
+    void load(List<String> names, List<byte[]> classes) throws Lost {
+        tell(Wire.Kind.LOAD, out -> {
+            out.number(names.size());
+            for (int i = 0; i < names.size(); i++) {
+                out.text(names.get(i)).bytes(classes.get(i));
+            }
+        });
+    }
+
+    Answer invoke(Call call, boolean shown, Printed printed) throws Lost {
+        return ask(
+                Wire.Kind.INVOKE,
+                out -> out.text(call.className())
+                        .text(call.method())
+                        .text(call.control())
+                        .flag(shown),
+                printed);
+    }
+
+    Answer show(String className, String variable, Printed printed) throws Lost {
+        return ask(Wire.Kind.SHOW, out -> out.text(className).text(variable), printed);
+    }
+
+    void release(String className, String variable) throws Lost {
+        tell(Wire.Kind.RELEASE, out -> out.text(className).text(variable));
+    }
+
+    void beginRow() throws Lost {
+        tell(Wire.Kind.ROW, out -> {});
+    }
+
+    /** Throws a stop into the running snippet; not heard where none runs, or where it is blocked. */
+    void interrupt() {
+        debugger.stopSnippet();
+    }
+
+    void kill() {
+        killedByUs = true;
+        process.destroyForcibly();
+    }
+
+    @Override
+    public void close() {
+        kill();
+        try {
+            wire.close();
+        } catch (IOException e) {
+            throw new IllegalStateException("A closed connection cannot be closed.", e);
+        }
+    }
+
+    private Answer ask(Wire.Kind kind, Wire.Body body, Printed printed) throws Lost {
+        tell(kind, body);
+        boolean orderly = false;
+        try {
+            while (true) {
+                Wire.Frame frame = wire.receive();
+                switch (frame.kind()) {
+                    case PRINTED -> printed.add(frame.body().bytes());
+                    case CUT -> printed.cut();
+                    case EXITING -> orderly = true;
+                    case ANSWER -> {
+                        return Answer.read(frame.body());
+                    }
+                    default -> throw new IOException("a host is not sent " + frame.kind());
+                }
+            }
+        } catch (IOException | RuntimeException e) {
+            throw lost(e, orderly);
+        }
+    }
+
+    private Lost lost(Exception cause, boolean orderly) {
+        try {
+            if (!process.waitFor(FAREWELL_SECONDS, TimeUnit.SECONDS)) {
+                process.destroyForcibly();
+                return new Lost("sent the program something that it does not understand", cause);
+            }
+            return new Lost(Ending.of(process.exitValue(), orderly, killedByUs, heapMegabytes), cause);
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+            return new Lost("was given up", e);
+        }
+    }
+}

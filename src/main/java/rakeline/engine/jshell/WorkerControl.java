@@ -1,0 +1,200 @@
+package rakeline.engine.jshell;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Supplier;
+import jdk.jshell.spi.ExecutionControl;
+
+/**
+ * What JShell takes for its remote engine. It passes classes and calls on to whichever worker is in force, keeps the
+ * classes and notes the calls, so that they can be made again without compiling, in another worker too; and it keeps a
+ * worker's death from JShell, which would close itself.
+ */
+final class WorkerControl implements ExecutionControl {
+    /** Something that a worker answers. */
+    private interface Question {
+        Answer ask() throws Worker.Lost;
+    }
+
+    /** Something that a worker is told. */
+    private interface Message {
+        void tell() throws Worker.Lost;
+    }
+
+    private final Map<String, byte[]> classes = new LinkedHashMap<>();
+    private final List<Worker.Call> calls = new ArrayList<>();
+    private final Supplier<Worker> first;
+    private Optional<Worker> worker = Optional.empty();
+    private final Stopper stopper;
+    private Printed printed = new Printed();
+    private String declaring = "";
+    private boolean shown;
+    private Optional<Answer> answer = Optional.empty();
+    private Optional<Worker.Lost> lost = Optional.empty();
+
+    /** @param first gives the first worker, when one is needed: JShell gets ready meanwhile */
+    WorkerControl(Supplier<Worker> first, Stopper stopper) {
+        this.first = first;
+        this.stopper = stopper;
+    }
+
+    /** Goes on with another worker, giving it all classes. */
+    void use(Worker another) throws Worker.Lost {
+        worker = Optional.of(another);
+        lost = Optional.empty();
+        another.load(List.copyOf(classes.keySet()), List.copyOf(classes.values()));
+    }
+
+    Worker worker() {
+        if (worker.isEmpty()) {
+            worker = Optional.of(first.get());
+        }
+        return worker.get();
+    }
+
+    /** Prepares for the evaluation of one snippet. */
+    void begin(Printed printedByRow, String declaredControl, boolean resultWanted) {
+        printed = printedByRow;
+        declaring = declaredControl;
+        shown = resultWanted;
+        answer = Optional.empty();
+        calls.clear();
+    }
+
+    /** The calls that the evaluation made. */
+    List<Worker.Call> calls() {
+        return List.copyOf(calls);
+    }
+
+    /** What came of the last call of the evaluation; none where it called nothing, or the worker was lost. */
+    Optional<Answer> answer() {
+        return answer;
+    }
+
+    /** How the worker was lost, if it was. */
+    Optional<Worker.Lost> lost() {
+        return lost;
+    }
+
+    /** Makes a call again that an evaluation made. */
+    Optional<Answer> again(Worker.Call call, boolean resultWanted, Printed printedByRow) {
+        shown = resultWanted;
+        printed = printedByRow;
+        return perform(call);
+    }
+
+    /** Asks for the value of a variable. */
+    Optional<Answer> show(Recording.Variable variable, Printed printedByRow) {
+        return asking(() -> worker().show(variable.className(), variable.name(), printedByRow));
+    }
+
+    /** Says that what is printed from now on belongs to another row. */
+    void beginRow() {
+        lost = Optional.empty();
+        telling(() -> worker().beginRow());
+    }
+
+    void release(Recording.Variable variable) {
+        telling(() -> worker().release(variable.className(), variable.name()));
+    }
+
+    /** Tells the worker where dials and pickers stand; one that is gone is told when it is replaced. */
+    void tell(Values values, Set<String> names) {
+        telling(() -> values.tell(names, worker()));
+    }
+
+    /** Tells the worker the page's rack. */
+    void tellRack(Values values) {
+        telling(() -> values.tellRack(worker()));
+    }
+
+    void closeWorker() {
+        worker.ifPresent(Worker::close);
+    }
+
+    private void telling(Message message) {
+        try {
+            message.tell();
+        } catch (Worker.Lost e) {
+            lost = Optional.of(e);
+        }
+    }
+
+    @Override
+    public void load(ClassBytecodes[] loaded) {
+        List<String> names = new ArrayList<>();
+        List<byte[]> bytes = new ArrayList<>();
+        for (ClassBytecodes each : loaded) {
+            classes.put(each.name(), each.bytecodes());
+            names.add(each.name());
+            bytes.add(each.bytecodes());
+        }
+        telling(() -> worker().load(names, bytes));
+    }
+
+    /** Never: JShell then makes a class of another name, and calls noted before go on to mean what they meant. */
+    @Override
+    public void redefine(ClassBytecodes[] redefined) throws NotImplementedException {
+        throw new NotImplementedException("classes are replaced, not redefined");
+    }
+
+    @Override
+    public String invoke(String className, String methodName) throws StoppedException {
+        Worker.Call call = new Worker.Call(className, methodName, declaring);
+        calls.add(call);
+        if (goesOn()) {
+            answer = perform(call);
+        }
+        if (!goesOn()) {
+            throw new StoppedException();
+        }
+        return "";
+    }
+
+    private boolean goesOn() {
+        boolean failed = answer.isPresent() && !(answer.get() instanceof Answer.Done);
+        return !failed && lost.isEmpty() && stopper.cause().isEmpty();
+    }
+
+    private Optional<Answer> perform(Worker.Call call) {
+        return asking(() -> worker().invoke(call, shown, printed));
+    }
+
+    private Optional<Answer> asking(Question question) {
+        stopper.entersWorker();
+        try {
+            return Optional.of(question.ask());
+        } catch (Worker.Lost e) {
+            lost = Optional.of(e);
+            return Optional.empty();
+        } finally {
+            stopper.leavesWorker();
+        }
+    }
+
+    @Override
+    public String varValue(String className, String varName) {
+        return "";
+    }
+
+    /** Nothing: the worker is given its class path when it starts. */
+    @Override
+    public void addToClasspath(String path) {}
+
+    /** Nothing: {@link Stopper} stops a worker. */
+    @Override
+    public void stop() {}
+
+    @Override
+    public Object extensionCommand(String command, Object arg) throws NotImplementedException {
+        throw new NotImplementedException(command);
+    }
+
+    /** Nothing: the session ends its workers. */
+    @Override
+    public void close() {}
+}

@@ -1,0 +1,152 @@
+package rakeline.geometry;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+import rakeline.quantity.Entries;
+import rakeline.quantity.Refusal;
+
+/** Redrawing, defaults and refusals of a bike. */
+class BikeTest {
+    @Test
+    void aRadiusNotGivenIsHalfTheBeadSeatPlusTheTyre() {
+        // the plain rule of a nominal tyre, ISO 5775
+        assertThat(Bikes.plain().get(Inputs.FRONT_RADIUS)).isEqualTo(622 / 2.0 + 28);
+    }
+
+    @Test
+    void aRadiusThatIsGivenWins() {
+        assertThat(Bikes.plain().with("wheels.front.radiusMm", 335).get(Inputs.FRONT_RADIUS))
+                .isEqualTo(335);
+    }
+
+    @Test
+    void anotherTyreMovesAGivenRadiusByAsMuch() {
+        Bike bike = Bikes.plain().with("wheels.front.radiusMm", 335).with("wheels.front.tyreMm", 32);
+        assertThat(bike.get(Inputs.FRONT_RADIUS)).isEqualTo(335 + 4);
+    }
+
+    @Test
+    void aRadiusGivenTogetherWithTheTyreWins() {
+        Bike bike = Bikes.redrawn(
+                Bikes.plain().with("wheels.front.radiusMm", 335),
+                Map.of("wheels.front.tyreMm", 32.0, "wheels.front.radiusMm", 341.0));
+        assertThat(bike.get(Inputs.FRONT_RADIUS)).isEqualTo(341);
+    }
+
+    @Test
+    void aTyreOfTheFrontWheelLeavesTheRearOneAlone() {
+        Bike bike = Bikes.plain().with("wheels.both.radiusMm", 335).with("wheels.front.tyreMm", 32);
+        assertThat(bike.get(Inputs.REAR_RADIUS)).isEqualTo(335);
+    }
+
+    @Test
+    void bothWheelsAreSetByOneKey() {
+        Bike bike = Bikes.plain().with("wheels.both.tyreMm", 40);
+        assertThat(bike.get(Inputs.FRONT_TYRE)).isEqualTo(40);
+        assertThat(bike.get(Inputs.REAR_TYRE)).isEqualTo(40);
+    }
+
+    @Test
+    void theMudguardBelongsToTheFrontWheelAlone() {
+        assertThatThrownBy(() -> Bikes.plain().with("wheels.both.mudguardGapMm", 10))
+                .isInstanceOf(Refusal.class)
+                .hasMessageContaining("wheels.front.mudguardGapMm");
+    }
+
+    @Test
+    void theSeatAngleIsTakenAtTheStackUnlessAHeightIsGiven() {
+        assertThat(Bikes.plain().with(Inputs.STACK, 540).get(Inputs.SEAT_ANGLE_AT))
+                .isEqualTo(540);
+    }
+
+    @Test
+    void theSeatTubeStandsAtTheSeatAngleUnlessItsOwnIsGiven() {
+        assertThat(Bikes.plain().with(Inputs.SEAT_ANGLE, 75).get(Inputs.SEAT_TUBE_ANGLE))
+                .isEqualTo(75);
+    }
+
+    @Test
+    void aGroupThatIsThereTakesTheDefaultsOfItsKeys() {
+        Bike bike = Bikes.redrawn(Bikes.plain(), Map.of("crank.lengthMm", 170.0, "crank.stanceWidthMm", 240.0));
+        assertThat(bike.get(Inputs.PEDAL_HALF_THICKNESS)).isEqualTo(10);
+        assertThat(bike.get(Inputs.PEDAL_HALF_WIDTH)).isEqualTo(45);
+    }
+
+    @Test
+    void aGroupThatIsNotThereHasNoDefaults() {
+        assertThat(Bikes.plain().has(Inputs.TOE_FORWARD)).isFalse();
+    }
+
+    @Test
+    void aGroupThatBeginsByRedrawingMustBeWhole() {
+        assertThatThrownBy(() -> Bikes.plain().with(Inputs.CRANK_LENGTH, 170))
+                .isInstanceOf(Refusal.class)
+                .hasMessageContaining("crank.stanceWidthMm");
+    }
+
+    @Test
+    void aBarNeedsTheCockpitThatCarriesIt() {
+        Map<String, Double> bar = Map.of(
+                "cockpit.bar.widthMm", 400.0, "cockpit.bar.hoodForwardMm", 100.0, "cockpit.bar.hoodRiseMm", 10.0);
+        assertThatThrownBy(() -> Bikes.redrawn(Bikes.plain(), bar))
+                .isInstanceOf(Refusal.class)
+                .hasMessageContaining("cockpit.headsetCoverMm");
+    }
+
+    @Test
+    void aChainstayShorterThanTheDropIsRefused() {
+        Entries given = Bikes.plain().given().with(Map.of(Inputs.CHAINSTAY, 100.0, Inputs.BB_DROP, 120.0));
+        assertThatThrownBy(() -> Bike.of("Flat", given, Bikes.plain().groups(), Map.of()))
+                .isInstanceOf(Refusal.class)
+                .hasMessageContaining("frame.chainstayMm is 100");
+    }
+
+    @Test
+    void aNumberOutOfRangeIsRefusedWithKeyValueAndRange() {
+        assertThatThrownBy(() -> Bikes.plain().with(Inputs.HEAD_ANGLE, 49.9))
+                .isInstanceOf(Refusal.class)
+                .hasMessageContaining("frame.headAngleDeg")
+                .hasMessageContaining("49.9")
+                .hasMessageContaining("50..85");
+    }
+
+    @Test
+    void notANumberIsRefused() {
+        assertThatThrownBy(() -> Bikes.plain().with(Inputs.HEAD_ANGLE, Double.NaN))
+                .isInstanceOf(Refusal.class)
+                .hasMessageContaining("frame.headAngleDeg is NaN");
+    }
+
+    @Test
+    void aTyreThatTakesTheRadiusOutOfRangeIsRefused() {
+        Bike large = Bikes.plain().with("wheels.front.radiusMm", 449);
+        assertThatThrownBy(() -> large.with("wheels.front.tyreMm", 40))
+                .isInstanceOf(Refusal.class)
+                .hasMessageContaining("wheels.front.radiusMm is 461");
+    }
+
+    @Test
+    void aMisspeltKeyIsRefusedWithTheNearest() {
+        assertThatThrownBy(() -> Bikes.plain().with("frame.headAngelDeg", 71))
+                .isInstanceOf(Refusal.class)
+                .hasMessageContaining("frame.headAngelDeg")
+                .hasMessageContaining("frame.headAngleDeg");
+    }
+
+    @Test
+    void redrawingLeavesTheBikeAsItWas() {
+        Bike bike = Bikes.plain();
+        bike.with(Inputs.HEAD_ANGLE, 73);
+        assertThat(bike).isEqualTo(Bikes.plain());
+    }
+
+    @Test
+    void oneLineNamesABikeAndTheNumbersItIsKnownBy() {
+        assertThat(Bikes.plain().toString())
+                .doesNotContain("\n")
+                .contains("Fixture", "515", "366", "70.5", "47", "622×28");
+    }
+}

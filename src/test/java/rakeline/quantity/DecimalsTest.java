@@ -1,0 +1,33 @@
+package rakeline.quantity;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class DecimalsTest {
+    @ParameterizedTest
+    @CsvSource({"71.3, 71.3", "165, 165", "-0.0, 0", "0.001, 0.001", "1e21, 1000000000000000000000", "1e-7, 0.0000001"})
+    void theShortestTextHasAPointAndNoExponent(double value, String text) {
+        assertThat(Decimals.shortest(value)).isEqualTo(text);
+    }
+
+    @ParameterizedTest
+    @ValueSource(doubles = {0.1, 1 / 3.0, 1234567.891, Double.MIN_VALUE, Double.MAX_VALUE, 71.3, 2e-3})
+    void theShortestTextReadsBackAsTheSameNumber(double value) {
+        assertThat(Double.parseDouble(Decimals.shortest(value))).isEqualTo(value);
+    }
+
+    @ParameterizedTest
+    @CsvSource({"1.25, 1, 1.3", "-1.25, 1, -1.3", "-0.04, 1, 0.0", "71.3, 2, 71.30", "1e6, 0, 1000000"})
+    void aFixedNumberIsRoundedHalfAwayFromZero(double value, int decimals, String text) {
+        assertThat(Decimals.fixed(value, decimals)).isEqualTo(text);
+    }
+
+    @Test
+    void noNumberIsADash() {
+        assertThat(Decimals.fixed(Double.NaN, 1)).isEqualTo("–");
+    }
+}
