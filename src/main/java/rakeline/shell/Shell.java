@@ -56,11 +56,12 @@ public final class Shell {
             Kept.Recalled<Preferences> preferred,
             Kept.Recalled<Recents> opened) {
         Background background = new Background();
-        Bench bench = new Bench(sessions);
+        Taste taste = new Taste(Memory.preferences(DISK, places), background, preferred.value());
+        Bench bench = new Bench(sessions, () -> taste.settings(places.worksheets()));
         bench.noticeWhenOpened((preferred.said() + " " + opened.said()).strip());
         return new Window(
                 bench,
-                new Taste(Memory.preferences(DISK, places), background, preferred.value()),
+                taste,
                 new Recent(Memory.recents(DISK, places), background, opened.value()),
                 background,
                 (on, questions, used) -> new Filing(on, DISK, places, background, questions, used));

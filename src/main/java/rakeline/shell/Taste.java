@@ -1,8 +1,12 @@
 package rakeline.shell;
 
+import java.nio.file.Path;
+import java.time.Duration;
+import java.util.function.Consumer;
 import java.util.function.UnaryOperator;
 import rakeline.desk.Kept;
 import rakeline.desk.Preferences;
+import rakeline.engine.Session;
 import rakeline.figure.paint.Palette;
 import rakeline.shell.look.Look;
 
@@ -29,7 +33,7 @@ final class Taste {
      *
      * @param refused hears why they cannot be kept
      */
-    void change(UnaryOperator<Preferences> change, java.util.function.Consumer<String> refused) {
+    void change(UnaryOperator<Preferences> change, Consumer<String> refused) {
         Preferences next = change.apply(preferences);
         preferences = next;
         background.run(
@@ -46,6 +50,19 @@ final class Taste {
         return before -> before.withTypePercent(Math.max(
                 Preferences.SMALLEST_TYPE,
                 Math.min(Preferences.LARGEST_TYPE, before.typePercent() + steps * STEP_PERCENT)));
+    }
+
+    /**
+     * What rows may read and take.
+     *
+     * @param usual the user's Rakeline folder where none is preferred
+     */
+    Session.Settings settings(Path usual) {
+        Path folder = preferences.folder().map(Path::of).orElse(usual);
+        return Session.Settings.standard()
+                .withUserFolder(folder)
+                .withTimeLimit(Duration.ofSeconds(preferences.timeLimitSeconds()))
+                .withHeap(preferences.workerMegabytes());
     }
 
     /** Colours and size as preferred; where the system says nothing, light. */

@@ -119,7 +119,9 @@ final class OpenWindow implements AutoCloseable {
     void settle() {
         await("the page has run", () -> {
             PageModel now = window.bench().model();
-            return !now.isRunning() && now.standings().size() == now.counts().values().stream().mapToLong(n -> n).sum();
+            return !now.isRunning()
+                    && now.standings().size()
+                            == now.counts().values().stream().mapToLong(n -> n).sum();
         });
         robot.waitForIdle();
     }
@@ -161,7 +163,8 @@ final class OpenWindow implements AutoCloseable {
     }
 
     Ledger ledger() {
-        return (Ledger) shown().stream().filter(Ledger.class::isInstance).findFirst().orElseThrow();
+        return (Ledger)
+                shown().stream().filter(Ledger.class::isInstance).findFirst().orElseThrow();
     }
 
     static Stream<Component> all(Container root) {

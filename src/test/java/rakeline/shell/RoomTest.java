@@ -64,13 +64,15 @@ class RoomTest {
     void theDrawingIsATabWhereThereIsLittleRoom() {
         try (OpenWindow window = OpenWindow.sized(home, 1024, 768).with(Samples.slackHeadAngles())) {
             window.choose("View", "Drawing");
-            assertThat(window.shown()).anyMatch(SidePane.class::isInstance).noneMatch(
-                    component -> component instanceof rakeline.shell.ledger.Ledger);
+            assertThat(window.shown())
+                    .anyMatch(SidePane.class::isInstance)
+                    .noneMatch(component -> component instanceof rakeline.shell.ledger.Ledger);
         }
     }
 
     private static boolean isClipped(Component component) {
-        boolean words = component instanceof JLabel || component instanceof AbstractButton || component instanceof JTextField;
+        boolean words =
+                component instanceof JLabel || component instanceof AbstractButton || component instanceof JTextField;
         Dimension wanted = component.getPreferredSize();
         boolean small = component.getWidth() < wanted.width || component.getHeight() < wanted.height;
         return words && !words(component).isBlank() && small && !mayShorten(component);
@@ -91,11 +93,15 @@ class RoomTest {
     }
 
     private static boolean isControl(Component component) {
+        return component.isFocusable() && isOfAKindToUse(component);
+    }
+
+    private static boolean isOfAKindToUse(Component component) {
         return component instanceof AbstractButton
                 || component instanceof JSlider
                 || component instanceof JComboBox
                 || component instanceof FigureView
-                || (component instanceof JTextComponent && component.isFocusable());
+                || component instanceof JTextComponent;
     }
 
     private static String nameOf(Component component) {

@@ -86,7 +86,15 @@ class WindowTest {
     void aRowRunsAgainWhenItIsLeft() {
         window.frame().textBox("editor r3").focus().enterText(" ");
         window.frame().textBox("editor r6").focus();
-        window.await("the row is fresh", () -> window.window().bench().model().standing("r3").state().words().equals("fresh"));
+        window.await(
+                "the row is fresh",
+                () -> window.window()
+                        .bench()
+                        .model()
+                        .standing("r3")
+                        .state()
+                        .words()
+                        .equals("fresh"));
         assertThat(window.session(0).ran()).endsWith("r3");
     }
 
@@ -119,7 +127,9 @@ class WindowTest {
     @Test
     void aValueOutOfRangeIsRefusedInOneSentence() {
         type("field head", "80");
-        window.frame().textBox("notice words").requireText("Head angle is \"80\"; accepted is a number from 69 to 74°.");
+        window.frame()
+                .textBox("notice words")
+                .requireText("Head angle is \"80\"; accepted is a number from 69 to 74°.");
     }
 
     @Test
@@ -185,8 +195,10 @@ class WindowTest {
     void closingAsksAboutUnsavedChangesAndGoingBackKeepsTheWindow() {
         window.frame().textBox("editor r3").focus().enterText("x");
         window.frame().close();
-        window.frame().optionPane().requireMessage(org.assertj.core.util.Strings.concat(
-                "“", Samples.slackHeadAngles().title(), "” has changes that are not saved."));
+        window.frame()
+                .optionPane()
+                .requireMessage(org.assertj.core.util.Strings.concat(
+                        "“", Samples.slackHeadAngles().title(), "” has changes that are not saved."));
         window.frame().optionPane().buttonWithText("Go back").click();
         window.frame().requireVisible();
     }
@@ -202,8 +214,12 @@ class WindowTest {
     @Test
     void aSavedPageSaysSoAndStandsInItsFile() {
         Path file = home.resolve("mine.rakeline");
-        window.run(() -> window.window().filing().write(file, window.window().bench().model().page(), () -> {}));
-        window.await("it is saved", () -> window.window().bench().model().origin().path().isPresent());
+        window.run(() -> window.window()
+                .filing()
+                .write(file, window.window().bench().model().page(), () -> {}));
+        window.await(
+                "it is saved",
+                () -> window.window().bench().model().origin().path().isPresent());
         assertThat(PageFile.open(SafeFile.onDisk(), file).page()).isEqualTo(Samples.slackHeadAngles());
         assertThat(window.label("about")).isEqualTo("for the educator · saved");
     }
@@ -224,7 +240,8 @@ class WindowTest {
     void aBrokenFileIsRefusedInOneSentenceAndThePageStays() throws Exception {
         Path file = Files.writeString(home.resolve("broken.rakeline"), "{");
         window.run(() -> window.window().open(file));
-        window.await("it is said", () -> !window.window().bench().model().notice().isEmpty());
+        window.await(
+                "it is said", () -> !window.window().bench().model().notice().isEmpty());
         assertThat(window.model().notice()).startsWith(file.toString());
         assertThat(window.model().page()).isEqualTo(Samples.slackHeadAngles());
     }
@@ -233,8 +250,10 @@ class WindowTest {
     void aLongRunShowsItsProgressAndCanBeStopped() {
         window.session(0).hold();
         window.run(() -> window.window().bench().act("typed", page -> page.withText("r6", "slow()")));
-        window.await("progress is shown", () -> OpenWindow.all(window.window().frame())
-                .anyMatch(component -> "running".equals(component.getName()) && component.isShowing()));
+        window.await(
+                "progress is shown",
+                () -> OpenWindow.all(window.window().frame())
+                        .anyMatch(component -> "running".equals(component.getName()) && component.isShowing()));
         assertThat(window.gutter("r6")).isEqualTo("value running");
         window.frame().button(JButtonMatcher.withText("Stop")).click();
         window.settle();
@@ -259,7 +278,7 @@ class WindowTest {
         window.robot().pressAndReleaseKey(KeyEvent.VK_RIGHT);
         window.robot().waitForIdle();
         assertThat(chart.getAccessibleContext().getAccessibleDescription())
-                .isEqualTo("Head angle 71.3°, Trail 65.1 mm, Wheelbase 971.0 mm, Toe room −23.0 mm");
+                .isEqualTo("Head angle 71.3°, Trail 65.1 mm, Wheelbase 971.0 mm, Toe room -23.0 mm");
     }
 
     @Test
@@ -289,7 +308,9 @@ class WindowTest {
         return window.shown().stream()
                 .filter(FigureView.class::isInstance)
                 .map(FigureView.class::cast)
-                .filter(view -> view.figure().filter(rakeline.figure.Chart.class::isInstance).isPresent())
+                .filter(view -> view.figure()
+                        .filter(rakeline.figure.Chart.class::isInstance)
+                        .isPresent())
                 .findFirst()
                 .orElseThrow();
     }
@@ -303,7 +324,8 @@ class WindowTest {
     }
 
     private double dial(String name) {
-        return Optional.ofNullable(window.window().bench().model().page().dials().get(name))
+        return Optional.ofNullable(
+                        window.window().bench().model().page().dials().get(name))
                 .orElse(Double.NaN);
     }
 

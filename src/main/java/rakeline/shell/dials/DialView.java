@@ -152,15 +152,19 @@ final class DialView extends JPanel implements ControlView {
 
     private void describe() {
         String own = Double.isNaN(dial.own()) ? "" : "; the bike's own value is " + words(dial.own());
-        String range = Numerals.show(dial.min()) + " to " + words(dial.max());
+
         field.setColumns(columns());
         field.getAccessibleContext()
                 .setAccessibleName(dial.label() + (dial.unit().isEmpty() ? "" : ", " + dial.unit()));
         slider.getAccessibleContext().setAccessibleName(dial.label() + ", slider");
         slider.getAccessibleContext().setAccessibleDescription(words(dial.value()));
-        slider.setToolTipText(range + own + "; double click returns");
+        slider.setToolTipText(range() + own + "; double click returns");
         name.setToolTipText(dial.label() + " (" + dial.name() + ")");
         setBorder(BorderFactory.createEmptyBorder());
+    }
+
+    private String range() {
+        return Numerals.show(dial.min()) + " to " + Numerals.withUnit(Numerals.show(dial.max()), dial.unit());
     }
 
     private int columns() {
@@ -193,8 +197,7 @@ final class DialView extends JPanel implements ControlView {
     }
 
     private void refuse(String typed) {
-        bench.notice(dial.label() + " is \"" + typed.strip() + "\"; accepted is a number from "
-                + Numerals.show(dial.min()) + " to " + words(dial.max()) + ".");
+        bench.notice(dial.label() + " is \"" + typed.strip() + "\"; accepted is a number from " + range() + ".");
         showValue();
     }
 

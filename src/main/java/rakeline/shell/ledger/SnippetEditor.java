@@ -3,7 +3,9 @@ package rakeline.shell.ledger;
 import java.awt.Color;
 import java.awt.Font;
 import javax.swing.InputMap;
+import javax.swing.SwingUtilities;
 import javax.swing.UIManager;
+import javax.swing.plaf.InputMapUIResource;
 import org.fife.ui.rsyntaxtextarea.RSyntaxTextArea;
 import org.fife.ui.rsyntaxtextarea.Style;
 import org.fife.ui.rsyntaxtextarea.SyntaxConstants;
@@ -38,9 +40,9 @@ final class SnippetEditor extends RSyntaxTextArea {
 
     /** Plain editing keys alone: all others mean an action on the page. */
     private void leaveKeysToThePage() {
-        InputMap plain = new InputMap();
+        InputMap plain = new InputMapUIResource();
         plain.setParent((InputMap) UIManager.get("TextArea.focusInputMap"));
-        setInputMap(WHEN_FOCUSED, plain);
+        SwingUtilities.replaceUIInputMap(this, WHEN_FOCUSED, plain);
     }
 
     private static SyntaxScheme scheme(Look look) {

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Function;
+import java.util.function.Supplier;
 import java.util.function.UnaryOperator;
 import rakeline.engine.Session;
 import rakeline.worksheet.History;
@@ -21,6 +22,7 @@ public final class Bench {
     }
 
     private final Function<Session.Settings, Session> sessions;
+    private final Supplier<Session.Settings> preferred;
     private final List<View> views = new ArrayList<>();
     private PageModel model = PageModel.of(Worksheet.empty("Untitled"), new Origin.New(), true);
     private Optional<Runner> runner = Optional.empty();
@@ -28,9 +30,11 @@ public final class Bench {
 
     /**
      * @param sessions starts a session; may take its time, it is called off the event thread
+     * @param preferred what rows may take, as preferred when a page is opened
      */
-    public Bench(Function<Session.Settings, Session> sessions) {
+    public Bench(Function<Session.Settings, Session> sessions, Supplier<Session.Settings> preferred) {
         this.sessions = sessions;
+        this.preferred = preferred;
     }
 
     public PageModel model() {
@@ -75,9 +79,8 @@ public final class Bench {
     }
 
     private void startSession() {
-        Session.Settings standard = Session.Settings.standard();
-        Session.Settings settings =
-                new Session.Settings(model.origin().folder(), standard.timeLimit(), standard.heapMegabytes());
+        Session.Settings usual = preferred.get();
+        Session.Settings settings = model.origin().folder().map(usual::in).orElse(usual);
         Listening listening = new Listening();
         Runner started = new Runner(sessions, settings, listening);
         listening.runner = Optional.of(started);
