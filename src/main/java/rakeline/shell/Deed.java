@@ -1,0 +1,39 @@
+package rakeline.shell;
+
+import java.awt.event.ActionEvent;
+import java.util.Optional;
+import java.util.function.BooleanSupplier;
+import javax.swing.AbstractAction;
+import javax.swing.KeyStroke;
+
+/**
+ * Something that a person can do, from a menu and by a key.
+ *
+ * @param menu the menu that it stands in
+ * @param words as in the menu and in the list of keys
+ * @param key none where only the menu does it
+ * @param possible whether it can be done now
+ */
+record Deed(String menu, String words, Optional<KeyStroke> key, BooleanSupplier possible, Runnable work) {
+    static Deed of(String menu, String words, String key, Runnable work) {
+        return new Deed(menu, words, Optional.ofNullable(KeyStroke.getKeyStroke(key)), () -> true, work);
+    }
+
+    /** The same, to be done only at times. */
+    Deed when(BooleanSupplier when) {
+        return new Deed(menu, words, key, when, work);
+    }
+
+    AbstractAction action() {
+        AbstractAction action = new AbstractAction(words) {
+            @Override
+            public void actionPerformed(ActionEvent event) {
+                if (possible.getAsBoolean()) {
+                    work.run();
+                }
+            }
+        };
+        key.ifPresent(stroke -> action.putValue(javax.swing.Action.ACCELERATOR_KEY, stroke));
+        return action;
+    }
+}

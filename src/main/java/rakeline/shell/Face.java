@@ -1,0 +1,168 @@
+package rakeline.shell;
+
+import java.awt.BorderLayout;
+import java.awt.Dimension;
+import java.util.function.Consumer;
+import javax.swing.BorderFactory;
+import javax.swing.ButtonGroup;
+import javax.swing.JPanel;
+import javax.swing.JScrollPane;
+import javax.swing.JSplitPane;
+import javax.swing.JToggleButton;
+import javax.swing.ScrollPaneConstants;
+import rakeline.shell.dials.DialStrip;
+import rakeline.shell.ledger.Ledger;
+import rakeline.shell.look.Look;
+import rakeline.shell.look.Pile;
+import rakeline.shell.page.Bench;
+
+/** All that stands in the window, in one look: where there is room side by side, else with keys and tabs. */
+final class Face extends JPanel {
+    /** Below this width the shelf folds to a key and the drawing becomes a tab, in pixels at scale 1. */
+    private static final int WIDE = 1500;
+
+    private final transient Look look;
+    private final TitleBar title;
+    private final Shelf shelf;
+    private final Ledger ledger;
+    private final JScrollPane page;
+    private final SidePane side;
+    private final JSplitPane split;
+    private final JPanel tabs;
+    private final JToggleButton pageTab = new JToggleButton("Page");
+    private final JToggleButton drawingTab = new JToggleButton("Drawing");
+    private boolean shelfOpen;
+    private boolean sideOpen = true;
+    private boolean wide;
+
+    Face(Look look, Bench bench, Consumer<Shelf.Item> open) {
+        super(new BorderLayout());
+        this.look = look;
+        title = new TitleBar(look, bench, this::toggleShelf);
+        shelf = new Shelf(look, open);
+        ledger = new Ledger(look, bench);
+        page = scrolled(ledger, look);
+        side = new SidePane(look);
+        tabs = tabs();
+        split = split();
+        DialStrip strip = new DialStrip(look, bench);
+        NoticeBar notice = new NoticeBar(look, bench);
+        StatusLine status = new StatusLine(look);
+        setBackground(look.paper());
+        add(title, BorderLayout.NORTH);
+        add(shelf, BorderLayout.WEST);
+        add(middle(strip, notice), BorderLayout.CENTER);
+        add(status, BorderLayout.SOUTH);
+        bench.watch(title);
+        bench.watch(shelf);
+        bench.watch(strip);
+        bench.watch(notice);
+        bench.watch(ledger);
+        bench.watch(side);
+        bench.watch(status);
+        arrange(true);
+    }
+
+    private static JScrollPane scrolled(Ledger ledger, Look look) {
+        JScrollPane scroll = new JScrollPane(
+                ledger, ScrollPaneConstants.VERTICAL_SCROLLBAR_ALWAYS, ScrollPaneConstants.HORIZONTAL_SCROLLBAR_NEVER);
+        scroll.setBorder(null);
+        scroll.getViewport().setBackground(look.paper());
+        scroll.getVerticalScrollBar().setUnitIncrement(look.space(8));
+        return scroll;
+    }
+
+    private JPanel middle(DialStrip strip, NoticeBar notice) {
+        Pile above = new Pile(0);
+        above.add(notice);
+        above.add(strip);
+        above.add(tabs);
+        JPanel middle = new JPanel(new BorderLayout());
+        middle.setOpaque(false);
+        middle.add(above, BorderLayout.NORTH);
+        middle.add(split, BorderLayout.CENTER);
+        return middle;
+    }
+
+    private JPanel tabs() {
+        JPanel line = new JPanel(new java.awt.FlowLayout(java.awt.FlowLayout.LEADING, look.space(1), 0));
+        line.setBackground(look.paper());
+        line.setBorder(BorderFactory.createCompoundBorder(look.line(0, 0, 1, 0), look.room(0, 3, 0, 3)));
+        ButtonGroup group = new ButtonGroup();
+        for (JToggleButton tab : new JToggleButton[] {pageTab, drawingTab}) {
+            tab.putClientProperty("JButton.buttonType", "tab");
+            tab.putClientProperty(
+                    "FlatLaf.style",
+                    "tab.underlineColor: " + look.hexAccent()
+                            + "; tab.selectedBackground: null; tab.underlineHeight: 2");
+            tab.addActionListener(event -> arrange(false));
+            group.add(tab);
+            line.add(tab);
+        }
+        pageTab.setSelected(true);
+        return line;
+    }
+
+    private JSplitPane split() {
+        JSplitPane both = new JSplitPane(JSplitPane.HORIZONTAL_SPLIT, page, side);
+        both.setBorder(null);
+        both.setResizeWeight(0.66);
+        both.setContinuousLayout(true);
+        page.setMinimumSize(new Dimension(look.px(400), 0));
+        side.setMinimumSize(new Dimension(look.px(240), 0));
+        return both;
+    }
+
+    Ledger ledger() {
+        return ledger;
+    }
+
+    Shelf shelf() {
+        return shelf;
+    }
+
+    void toggleShelf() {
+        shelfOpen = !shelfOpen;
+        arrange(false);
+    }
+
+    /** Shows or hides the drawing beside the page; where it is a tab, goes to it or back. */
+    void toggleDrawing() {
+        if (wide) {
+            sideOpen = !sideOpen;
+        } else {
+            (pageTab.isSelected() ? drawingTab : pageTab).setSelected(true);
+        }
+        arrange(false);
+    }
+
+    @Override
+    public void setBounds(int x, int y, int width, int height) {
+        super.setBounds(x, y, width, height);
+        arrange(false);
+    }
+
+    private void arrange(boolean anew) {
+        boolean nowWide = getWidth() >= look.px(WIDE);
+        boolean turned = nowWide != wide || anew;
+        wide = nowWide;
+        shelfOpen = turned ? wide : shelfOpen;
+        shelf.setVisible(shelfOpen);
+        title.showShelfKey(!wide, shelfOpen);
+        tabs.setVisible(!wide);
+        arrangeSplit(turned);
+        ledger.setWide(wide);
+        revalidate();
+    }
+
+    private void arrangeSplit(boolean turned) {
+        boolean sideShown = wide ? sideOpen : drawingTab.isSelected();
+        boolean appears = sideShown && !side.isVisible();
+        page.setVisible(wide || pageTab.isSelected());
+        side.setVisible(sideShown);
+        split.setDividerSize(wide && sideOpen ? look.px(5) : 0);
+        if (wide && (turned || appears)) {
+            split.resetToPreferredSizes();
+        }
+    }
+}

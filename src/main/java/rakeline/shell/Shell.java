@@ -1,0 +1,69 @@
+package rakeline.shell;
+
+import java.awt.event.WindowAdapter;
+import java.awt.event.WindowEvent;
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.concurrent.CompletableFuture;
+import java.util.function.Function;
+import javax.swing.SwingUtilities;
+import rakeline.desk.Kept;
+import rakeline.desk.Memory;
+import rakeline.desk.Places;
+import rakeline.desk.Preferences;
+import rakeline.desk.Recents;
+import rakeline.desk.SafeFile;
+import rakeline.engine.Session;
+import rakeline.shell.page.Bench;
+
+/** Opens the window. */
+public final class Shell {
+    private static final SafeFile DISK = SafeFile.onDisk();
+
+    private Shell() {}
+
+    /**
+     * Opens the window on a file, or on the welcome page. May be called on any thread but the event thread, on which the
+     * window is then built.
+     *
+     * @param sessions starts a session for a page; it is called off the event thread
+     * @param places where preferences and recent files are kept
+     * @return done once the window is closed
+     */
+    public static CompletableFuture<Void> open(
+            Optional<Path> file, Function<Session.Settings, Session> sessions, Places places) {
+        CompletableFuture<Void> closed = new CompletableFuture<>();
+        Kept.Recalled<Preferences> preferred = Memory.preferences(DISK, places).recall();
+        Kept.Recalled<Recents> opened = Memory.recents(DISK, places).recall();
+        SwingUtilities.invokeLater(() -> {
+            Window window = build(sessions, places, preferred, opened);
+            window.frame().addWindowListener(new WindowAdapter() {
+                @Override
+                public void windowClosed(WindowEvent event) {
+                    closed.complete(null);
+                }
+            });
+            Stage.set(window.frame());
+            file.ifPresentOrElse(window::open, window::openWelcome);
+        });
+        return closed;
+    }
+
+    /** The window, not shown yet; on the event thread. */
+    static Window build(
+            Function<Session.Settings, Session> sessions,
+            Places places,
+            Kept.Recalled<Preferences> preferred,
+            Kept.Recalled<Recents> opened) {
+        Background background = new Background();
+        Taste taste = new Taste(Memory.preferences(DISK, places), background, preferred.value());
+        Bench bench = new Bench(sessions, () -> taste.settings(places.worksheets()));
+        bench.noticeWhenOpened((preferred.said() + " " + opened.said()).strip());
+        return new Window(
+                bench,
+                taste,
+                new Recent(Memory.recents(DISK, places), background, opened.value()),
+                background,
+                (on, questions, used) -> new Filing(on, DISK, places, background, questions, used));
+    }
+}

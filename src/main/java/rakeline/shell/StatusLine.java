@@ -1,0 +1,117 @@
+package rakeline.shell;
+
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import javax.swing.JLabel;
+import javax.swing.JPanel;
+import javax.swing.JProgressBar;
+import javax.swing.Timer;
+import net.miginfocom.swing.MigLayout;
+import rakeline.engine.Result;
+import rakeline.engine.State;
+import rakeline.figure.Chart;
+import rakeline.shell.look.Look;
+import rakeline.shell.look.Words;
+import rakeline.shell.page.Bench;
+import rakeline.shell.page.PageModel;
+
+/** How many rows stand in which state, what changed last, and how far a long run is. */
+final class StatusLine extends JPanel implements Bench.View {
+    private static final int LONG_MS = 500;
+
+    private final JLabel counts;
+    private final JLabel said;
+    private final JLabel running;
+    private final JProgressBar bar = new JProgressBar();
+    private final Timer takesLong = new Timer(LONG_MS, event -> showProgress(true));
+    private PageModel.Progress progress = new PageModel.Progress(0, 0);
+
+    StatusLine(Look look) {
+        super(new MigLayout(
+                "insets " + look.space(1) + " " + look.space(4) + " " + look.space(1) + " " + look.space(4)
+                        + ", fillx, hidemode 3",
+                "[]" + look.space(6) + "[grow, shrinkprio 200]" + look.space(4) + "[]" + look.space(2) + "[]"));
+        counts = Words.line("", look.softText(), look.soft());
+        said = Words.line("", look.softText(), look.soft());
+        running = Words.line("", look.softText(), look.ink());
+        counts.setName("counts");
+        said.setName("said");
+        running.setName("running");
+        takesLong.setRepeats(false);
+        setBackground(look.paper());
+        setBorder(look.line(1, 0, 0, 0));
+        add(counts);
+        add(said, "growx, wmin 0");
+        add(running);
+        add(bar, "w " + look.px(120) + "!, h " + look.px(4) + "!");
+        bar.getAccessibleContext().setAccessibleName("Progress");
+        showProgress(false);
+    }
+
+    private void showProgress(boolean shown) {
+        running.setText("Running: " + progress.done() + " of " + progress.total() + " rows");
+        bar.setMaximum(progress.total());
+        bar.setValue(progress.done());
+        running.setVisible(shown);
+        bar.setVisible(shown);
+    }
+
+    @Override
+    public void show(PageModel now) {
+        counts.setText(counts(now));
+        said.setText(said(now));
+        now.progress().ifPresentOrElse(this::advance, this::rest);
+    }
+
+    private void advance(PageModel.Progress now) {
+        progress = now;
+        if (bar.isVisible()) {
+            showProgress(true);
+        } else if (!takesLong.isRunning()) {
+            takesLong.start();
+        }
+    }
+
+    private void rest() {
+        takesLong.stop();
+        showProgress(false);
+    }
+
+    private static String counts(PageModel now) {
+        Map<State, Long> counts = now.counts();
+        Stream<String> states = counts.entrySet().stream()
+                .map(entry -> entry.getValue() + " " + entry.getKey().words());
+        int rows = now.rows().size();
+        return Stream.concat(Stream.of(rows + (rows == 1 ? " row" : " rows")), states)
+                .collect(Collectors.joining(" · "));
+    }
+
+    private static String said(PageModel now) {
+        boolean dial = now.controls().stream().anyMatch(control -> now.said().startsWith(control.label() + " "));
+        return dial
+                ? now.said() + firstMeasure(now).map(measure -> " → " + measure).orElse("")
+                : now.said();
+    }
+
+    /** What the first measure of the first chart is at the value in force. */
+    private static Optional<String> firstMeasure(PageModel now) {
+        return now.rows().stream()
+                .map(row -> now.standing(row.id()))
+                .filter(standing -> standing.state() == State.FRESH)
+                .flatMap(standing -> standing.result().stream())
+                .flatMap(StatusLine::chart)
+                .filter(chart -> !chart.panels().isEmpty())
+                .map(chart -> chart.panels().get(0))
+                .filter(panel -> Double.isFinite(panel.here()))
+                .map(panel -> panel.quantity().label() + " " + panel.quantity().formatWithUnit(panel.here()))
+                .findFirst();
+    }
+
+    private static Stream<Chart> chart(Result result) {
+        return result instanceof Result.Shown shown && shown.figure() instanceof Chart chart
+                ? Stream.of(chart)
+                : Stream.empty();
+    }
+}

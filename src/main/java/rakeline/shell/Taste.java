@@ -1,0 +1,77 @@
+package rakeline.shell;
+
+import java.nio.file.Path;
+import java.time.Duration;
+import java.util.function.Consumer;
+import java.util.function.UnaryOperator;
+import rakeline.desk.Kept;
+import rakeline.desk.Preferences;
+import rakeline.engine.Session;
+import rakeline.figure.paint.Palette;
+import rakeline.shell.look.Look;
+
+/** The preferences in force: read once, kept in the background whenever they change. */
+final class Taste {
+    private static final int STEP_PERCENT = 10;
+
+    private final Kept<Preferences> kept;
+    private final Background background;
+    private Preferences preferences;
+
+    Taste(Kept<Preferences> kept, Background background, Preferences first) {
+        this.kept = kept;
+        this.background = background;
+        this.preferences = first;
+    }
+
+    Preferences preferences() {
+        return preferences;
+    }
+
+    /**
+     * Changes and keeps them.
+     *
+     * @param refused hears why they cannot be kept
+     */
+    void change(UnaryOperator<Preferences> change, Consumer<String> refused) {
+        Preferences next = change.apply(preferences);
+        preferences = next;
+        background.run(
+                () -> {
+                    kept.keep(next);
+                    return next;
+                },
+                done -> {},
+                refused);
+    }
+
+    /** Type larger or smaller by so many steps, kept within what is accepted. */
+    static UnaryOperator<Preferences> larger(int steps) {
+        return before -> before.withTypePercent(Math.max(
+                Preferences.SMALLEST_TYPE,
+                Math.min(Preferences.LARGEST_TYPE, before.typePercent() + steps * STEP_PERCENT)));
+    }
+
+    /**
+     * What rows may read and take.
+     *
+     * @param usual the user's Rakeline folder where none is preferred
+     */
+    Session.Settings settings(Path usual) {
+        Path folder = preferences.folder().map(Path::of).orElse(usual);
+        return Session.Settings.standard()
+                .withUserFolder(folder)
+                .withTimeLimit(Duration.ofSeconds(preferences.timeLimitSeconds()))
+                .withHeap(preferences.workerMegabytes());
+    }
+
+    /** Colours and size as preferred; where the system says nothing, light. */
+    Look look() {
+        Palette palette = switch (preferences.theme()) {
+            case DARK -> Palette.DARK;
+            case CONTRAST -> Palette.CONTRAST;
+            case LIGHT, SYSTEM -> Palette.LIGHT;
+        };
+        return new Look(palette, preferences.typePercent() / 100.0);
+    }
+}

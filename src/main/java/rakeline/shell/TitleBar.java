@@ -1,0 +1,115 @@
+package rakeline.shell;
+
+import java.util.Locale;
+import javax.swing.ButtonGroup;
+import javax.swing.JButton;
+import javax.swing.JLabel;
+import javax.swing.JPanel;
+import javax.swing.JToggleButton;
+import net.miginfocom.swing.MigLayout;
+import rakeline.shell.look.Look;
+import rakeline.shell.look.Words;
+import rakeline.shell.page.Bench;
+import rakeline.shell.page.Origin;
+import rakeline.shell.page.PageModel;
+import rakeline.worksheet.Worksheet;
+
+/** The page's title, for whom it is, whether it is saved, and the few buttons that are always at hand. */
+final class TitleBar extends JPanel implements Bench.View {
+    private final JLabel title;
+    private final JLabel about;
+    private final JButton stop;
+    private final JToggleButton write;
+    private final JToggleButton read;
+    private final JToggleButton shelf;
+
+    TitleBar(Look look, Bench bench, Runnable toggleShelf) {
+        super(new MigLayout("insets " + look.space(2) + " " + look.space(4) + " " + look.space(2) + " " + look.space(4)
+                + ", gap 0, hidemode 3, fillx, nogrid"));
+        title = Words.line("", look.title(), look.ink());
+        about = Words.line("", look.softText(), look.soft());
+        shelf = segment("Shelf", look, toggleShelf);
+        JButton runAll = new JButton("Run all");
+        runAll.addActionListener(event -> bench.runAll());
+        stop = new JButton("Stop");
+        stop.addActionListener(event -> bench.stop());
+        write = segment("Write", look, () -> bench.view(Worksheet.View.WRITE));
+        read = segment("Read", look, () -> bench.view(Worksheet.View.READ));
+        ButtonGroup views = new ButtonGroup();
+        views.add(write);
+        views.add(read);
+        title.setName("title");
+        about.setName("about");
+        stop.setName("stop");
+        write.setName("write");
+        read.setName("read");
+        runAll.setName("run all");
+        setBackground(look.paper());
+        setBorder(look.line(0, 0, 1, 0));
+        add(shelf, "gapright " + look.space(3));
+        add(names(look), "growx, pushx, wmin " + look.px(120));
+        add(runAll, "gapleft " + look.space(4));
+        add(stop, "gapleft " + look.space(2));
+        add(views(), "gapleft " + look.space(4));
+    }
+
+    /** Two keys in one, side by side. */
+    private JPanel views() {
+        JPanel views = new JPanel(new MigLayout("insets 0, gap 0"));
+        views.setOpaque(false);
+        views.add(write, "sg view");
+        views.add(read, "sg view");
+        return views;
+    }
+
+    private JPanel names(Look look) {
+        JPanel names = new JPanel(new MigLayout("insets 0, fillx, nogrid, gap " + look.space(3)));
+        names.setOpaque(false);
+        names.add(title, "aligny baseline, shrinkprio 200, wmin 0");
+        names.add(about, "gapleft " + look.space(2) + ", aligny baseline, shrinkprio 100, wmin 0");
+        return names;
+    }
+
+    private static JToggleButton segment(String words, Look look, Runnable work) {
+        JToggleButton button = new JToggleButton(words);
+        button.putClientProperty(
+                "FlatLaf.style", "selectedBackground: " + look.hexAccent() + "; selectedForeground: " + look.hexCard());
+        button.addActionListener(event -> work.run());
+        return button;
+    }
+
+    /** Shows the key that opens the shelf, and whether it is open. */
+    void showShelfKey(boolean shown, boolean open) {
+        shelf.setVisible(shown);
+        shelf.setSelected(open);
+    }
+
+    @Override
+    public void show(PageModel now) {
+        title.setText(now.page().title());
+        title.setToolTipText(now.origin().path().map(Object::toString).orElse(null));
+        about.setText(about(now));
+        stop.setEnabled(now.isRunning());
+        write.setSelected(now.view() == Worksheet.View.WRITE);
+        read.setSelected(now.view() == Worksheet.View.READ);
+    }
+
+    private static String about(PageModel now) {
+        String whom = now.page()
+                .audience()
+                .map(audience -> "for the " + audience.name().toLowerCase(Locale.ROOT) + " · ")
+                .orElse("");
+        return whom + saved(now);
+    }
+
+    private static String saved(PageModel now) {
+        boolean saved = now.history().isSaved();
+        if (now.origin() instanceof Origin.Bundled) {
+            return saved ? "bundled" : "bundled, changed: save a copy to keep it";
+        }
+        if (now.origin() instanceof Origin.New) {
+            return "not saved yet";
+        }
+        return saved ? "saved" : "not saved";
+    }
+}

@@ -1,0 +1,82 @@
+package rakeline.shell.dials;
+
+import com.formdev.flatlaf.ui.FlatSliderUI;
+import java.awt.Dimension;
+import java.awt.Graphics;
+import java.util.function.DoubleConsumer;
+import javax.swing.JComponent;
+import javax.swing.JSlider;
+import rakeline.engine.Control;
+import rakeline.shell.look.Look;
+
+/** The slider of a dial: it stands only at min + n·step and at both ends; the bike's own value is a tick. */
+final class DialSlider extends JSlider {
+    private final transient Look look;
+    private transient Scale scale;
+    private double own = Double.NaN;
+    private boolean showing;
+
+    DialSlider(Look look, DoubleConsumer moved, Runnable letGo) {
+        super(0, 1);
+        this.look = look;
+        setOpaque(false);
+        setUI(new OwnTick());
+        addChangeListener(event -> {
+            if (!showing) {
+                moved.accept(scale.at(getValue()));
+                if (!getValueIsAdjusting()) {
+                    letGo.run();
+                }
+            }
+        });
+    }
+
+    /** Stands where the dial stands, without saying that it moved. */
+    void show(Control.Dial dial) {
+        showing = true;
+        scale = Scale.of(dial);
+        own = dial.own();
+        setMaximum(scale.last());
+        setExtent(0);
+        if (!getValueIsAdjusting()) {
+            setValue(scale.nearest(dial.value()));
+        }
+        showing = false;
+        repaint();
+    }
+
+    @Override
+    public Dimension getPreferredSize() {
+        return new Dimension(look.px(120), look.px(20));
+    }
+
+    @Override
+    public Dimension getMinimumSize() {
+        return new Dimension(look.px(40), look.px(20));
+    }
+
+    /** Adds the tick of the bike's own value to the track. */
+    private final class OwnTick extends FlatSliderUI {
+        @Override
+        protected void installDefaults(JSlider slider) {
+            super.installDefaults(slider);
+            thumbSize = new Dimension(look.px(13), look.px(13));
+        }
+
+        @Override
+        public void paint(Graphics g, JComponent c) {
+            super.paint(g, c);
+        }
+
+        @Override
+        public void paintTrack(Graphics g) {
+            if (!Double.isNaN(own) && scale != null) {
+                g.setColor(look.ink());
+                int x = trackRect.x + (int) Math.round(scale.fraction(own) * trackRect.width);
+                int reach = look.px(8);
+                g.fillRect(x, trackRect.y + trackRect.height / 2 - reach, look.px(1.5), 2 * reach);
+            }
+            super.paintTrack(g);
+        }
+    }
+}

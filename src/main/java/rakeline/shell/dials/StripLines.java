@@ -1,0 +1,106 @@
+package rakeline.shell.dials;
+
+import java.awt.Component;
+import java.awt.Dimension;
+import java.awt.Rectangle;
+import java.util.Arrays;
+import javax.swing.JPanel;
+import javax.swing.Scrollable;
+import rakeline.shell.look.Look;
+
+/** Cells of one width in as many lines as they need. */
+final class StripLines extends JPanel implements Scrollable {
+    private static final int NARROWEST = 216;
+    private static final int WIDEST = 300;
+    private static final int LINES_IN_SIGHT = 2;
+
+    private final transient Look look;
+
+    StripLines(Look look) {
+        super(null);
+        this.look = look;
+        setOpaque(false);
+    }
+
+    private int gap() {
+        return look.space(8);
+    }
+
+    private int margin() {
+        return look.space(4);
+    }
+
+    private int perLine(int width) {
+        int room = width - 2 * margin() + gap();
+        return Math.max(1, room / (look.px(NARROWEST) + gap()));
+    }
+
+    private int cellWidth(int width) {
+        int columns = Math.min(perLine(width), Math.max(1, getComponentCount()));
+        int share = (width - 2 * margin() - gap() * (columns - 1)) / columns;
+        return Math.min(look.px(WIDEST), share);
+    }
+
+    private int cellHeight() {
+        return Arrays.stream(getComponents())
+                .mapToInt(cell -> cell.getPreferredSize().height)
+                .max()
+                .orElse(0);
+    }
+
+    private int lineCount(int width) {
+        return (getComponentCount() + perLine(width) - 1) / perLine(width);
+    }
+
+    /** The height of at most two lines. */
+    int heightInSight(int width) {
+        return heightOf(Math.min(LINES_IN_SIGHT, lineCount(width)));
+    }
+
+    private int heightOf(int lines) {
+        return lines * cellHeight() + Math.max(0, lines - 1) * look.space(3) + 2 * look.space(3);
+    }
+
+    @Override
+    public void doLayout() {
+        int perLine = perLine(getWidth());
+        int width = cellWidth(getWidth());
+        int height = cellHeight();
+        for (int i = 0; i < getComponentCount(); i++) {
+            Component cell = getComponent(i);
+            int x = margin() + i % perLine * (width + gap());
+            int y = look.space(3) + i / perLine * (height + look.space(3));
+            cell.setBounds(x, y, width, height);
+        }
+    }
+
+    @Override
+    public Dimension getPreferredSize() {
+        return new Dimension(look.px(NARROWEST), heightOf(lineCount(Math.max(1, getWidth()))));
+    }
+
+    @Override
+    public Dimension getPreferredScrollableViewportSize() {
+        return getPreferredSize();
+    }
+
+    @Override
+    public int getScrollableUnitIncrement(Rectangle visible, int orientation, int direction) {
+        return look.space(4);
+    }
+
+    @Override
+    public int getScrollableBlockIncrement(Rectangle visible, int orientation, int direction) {
+        return cellHeight();
+    }
+
+    @Override
+    public boolean getScrollableTracksViewportWidth() {
+        return true;
+    }
+
+    @Override
+    public boolean getScrollableTracksViewportHeight() {
+        return false;
+    }
+}

@@ -1,0 +1,58 @@
+package rakeline.shell.figures;
+
+import java.awt.event.ActionEvent;
+import java.util.OptionalDouble;
+import javax.swing.AbstractAction;
+import javax.swing.KeyStroke;
+import rakeline.figure.Chart;
+import rakeline.figure.paint.View;
+
+/** A chart by keys: left and right move the crosshair from step to step, plus and minus zoom, Escape returns. */
+final class ChartKeys {
+    private static final int LEAP = 10;
+
+    private ChartKeys() {}
+
+    static void install(FigureView chart) {
+        bind(chart, "RIGHT", () -> move(chart, 1));
+        bind(chart, "LEFT", () -> move(chart, -1));
+        bind(chart, "PAGE_UP", () -> move(chart, LEAP));
+        bind(chart, "PAGE_DOWN", () -> move(chart, -LEAP));
+        bind(chart, "PLUS", () -> Zoom.by(chart, 0.8, OptionalDouble.empty()));
+        bind(chart, "ADD", () -> Zoom.by(chart, 0.8, OptionalDouble.empty()));
+        bind(chart, "MINUS", () -> Zoom.by(chart, 1.25, OptionalDouble.empty()));
+        bind(chart, "SUBTRACT", () -> Zoom.by(chart, 1.25, OptionalDouble.empty()));
+        bind(chart, "ESCAPE", () -> chart.look(View.WHOLE));
+    }
+
+    private static void move(FigureView chart, int by) {
+        chart.chart().ifPresent(shown -> {
+            int from = chart.view().step() < 0
+                    ? nearestToHere(shown)
+                    : chart.view().step() + by;
+            int last = shown.steps().size() - 1;
+            chart.look(chart.view().at(Math.max(0, Math.min(last, from))));
+        });
+    }
+
+    private static int nearestToHere(Chart chart) {
+        int nearest = 0;
+        for (int i = 1; i < chart.steps().size(); i++) {
+            if (Math.abs(chart.steps().at(i) - chart.here())
+                    < Math.abs(chart.steps().at(nearest) - chart.here())) {
+                nearest = i;
+            }
+        }
+        return nearest;
+    }
+
+    private static void bind(FigureView chart, String key, Runnable work) {
+        chart.getInputMap().put(KeyStroke.getKeyStroke(key), key);
+        chart.getActionMap().put(key, new AbstractAction() {
+            @Override
+            public void actionPerformed(ActionEvent event) {
+                work.run();
+            }
+        });
+    }
+}

@@ -1,0 +1,182 @@
+package rakeline.shell.figures;
+
+import java.awt.Cursor;
+import java.awt.Dimension;
+import java.awt.Graphics;
+import java.awt.Graphics2D;
+import java.awt.geom.Rectangle2D;
+import java.awt.image.BufferedImage;
+import java.util.Optional;
+import javax.swing.JPanel;
+import rakeline.figure.Chart;
+import rakeline.figure.Drawing;
+import rakeline.figure.Figure;
+import rakeline.figure.Table;
+import rakeline.figure.paint.ChartPainter;
+import rakeline.figure.paint.FigurePainter;
+import rakeline.figure.paint.View;
+import rakeline.shell.look.Heights;
+import rakeline.shell.look.Look;
+
+/** A figure on the window. A chart can be zoomed and read off, by pointer and by keys. */
+public final class FigureView extends JPanel implements Heights.Flowing {
+    /** What a painter leaves free around a figure, in pixels at scale 1. */
+    private static final double MARGIN = 8;
+
+    private static final int TALLEST_DRAWING = 420;
+
+    private final transient Look look;
+    private transient Optional<Figure> figure = Optional.empty();
+    private transient Optional<FigurePainter> painter = Optional.empty();
+    private transient View view = View.WHOLE;
+    private transient Optional<Rectangle2D> marked = Optional.empty();
+    private int measuredWidth = -1;
+    private int measuredHeight;
+
+    public FigureView(Look look) {
+        super(null);
+        this.look = look;
+        setOpaque(false);
+        ChartHand hand = new ChartHand(this);
+        addMouseListener(hand);
+        addMouseMotionListener(hand);
+        addMouseWheelListener(hand);
+        ChartKeys.install(this);
+        setFocusable(true);
+    }
+
+    /** Shows a figure; a chart of the same sweep stays zoomed as it is. */
+    public void show(Figure next) {
+        if (figure.equals(Optional.of(next))) {
+            return;
+        }
+        if (!isSameSweep(next)) {
+            view = View.WHOLE;
+        }
+        figure = Optional.of(next);
+        painter = Optional.of(FigurePainter.of(next, look.palette(), look.scale()));
+        measuredWidth = -1;
+        describe(next);
+        repaint();
+    }
+
+    private boolean isSameSweep(Figure next) {
+        return next instanceof Chart chart
+                && figure.filter(Chart.class::isInstance)
+                        .map(before -> ((Chart) before).steps().equals(chart.steps()))
+                        .orElse(false);
+    }
+
+    private void describe(Figure next) {
+        boolean chart = next instanceof Chart;
+        String kind = chart ? "Chart" : next instanceof Table ? "Table" : "Drawing";
+        getAccessibleContext().setAccessibleName(next.title().isEmpty() ? kind : kind + ": " + next.title());
+        setCursor(Cursor.getPredefinedCursor(chart ? Cursor.CROSSHAIR_CURSOR : Cursor.DEFAULT_CURSOR));
+    }
+
+    /** The figure shown. */
+    public Optional<Figure> figure() {
+        return figure;
+    }
+
+    /** What of the chart is looked at. */
+    public View view() {
+        return view;
+    }
+
+    Optional<Chart> chart() {
+        return figure.filter(Chart.class::isInstance).map(Chart.class::cast);
+    }
+
+    Optional<ChartPainter> chartPainter() {
+        return painter.filter(ChartPainter.class::isInstance).map(ChartPainter.class::cast);
+    }
+
+    /** Where the painter draws: its margin lies outside, so that the figure lines up with the text around it. */
+    Rectangle2D area() {
+        double margin = margin();
+        return new Rectangle2D.Double(-margin, -margin, getWidth() + 2 * margin, getHeight() + 2 * margin);
+    }
+
+    private double margin() {
+        return MARGIN * look.scale();
+    }
+
+    /** Looks at another part, or points at another step. */
+    void look(View next) {
+        if (!next.equals(view)) {
+            view = next;
+            chartPainter()
+                    .filter(some -> next.step() >= 0)
+                    .ifPresent(some -> getAccessibleContext()
+                            .setAccessibleDescription(String.join(", ", some.readout(next.step()))));
+            repaint();
+        }
+    }
+
+    /** Marks the stretch that a drag is about to zoom into; none when it is over. */
+    void mark(Optional<Rectangle2D> stretch) {
+        marked = stretch;
+        repaint();
+    }
+
+    @Override
+    public int heightFor(int width) {
+        if (width != measuredWidth) {
+            measuredWidth = width;
+            measuredHeight = painter.map(some -> wantedHeight(some, width)).orElse(0);
+        }
+        return measuredHeight;
+    }
+
+    /** A drawing fits whatever it is given, so it need not fill a screen. */
+    private int wantedHeight(FigurePainter some, int width) {
+        int height = (int) Math.ceil(some.preferredSize(width + 2 * margin()).height - 2 * margin());
+        boolean drawing = figure.filter(Drawing.class::isInstance).isPresent();
+        return drawing ? Math.min(height, look.px(TALLEST_DRAWING)) : height;
+    }
+
+    @Override
+    public Dimension getPreferredSize() {
+        int width = getWidth() > 0 ? getWidth() : look.px(480);
+        return new Dimension(width, heightFor(width));
+    }
+
+    @Override
+    protected void paintComponent(Graphics g) {
+        Graphics2D pen = (Graphics2D) g.create();
+        marked.ifPresent(stretch -> {
+            pen.setColor(look.wash());
+            pen.fill(stretch);
+        });
+        draw(pen, area());
+        if (isFocusOwner()) {
+            pen.setColor(look.edge());
+            pen.drawRect(0, 0, getWidth() - 1, getHeight() - 1);
+        }
+        pen.dispose();
+    }
+
+    private void draw(Graphics2D pen, Rectangle2D area) {
+        painter.ifPresent(some -> {
+            if (some instanceof ChartPainter chart) {
+                chart.draw(pen, area, view);
+            } else {
+                some.draw(pen, area);
+            }
+        });
+    }
+
+    /** The figure as a picture, twice as fine as on the window. */
+    public BufferedImage picture() {
+        BufferedImage picture = new BufferedImage(
+                2 * Math.max(1, getWidth()), 2 * Math.max(1, getHeight()), BufferedImage.TYPE_INT_RGB);
+        Graphics2D pen = picture.createGraphics();
+        pen.setColor(look.card());
+        pen.fillRect(0, 0, picture.getWidth(), picture.getHeight());
+        pen.scale(2, 2);
+        draw(pen, area());
+        pen.dispose();
+        return picture;
+    }
+}

@@ -1,0 +1,22 @@
+package rakeline.shell.ledger;
+
+import javax.swing.JComponent;
+import javax.swing.JPanel;
+import rakeline.shell.look.Heights;
+import rakeline.worksheet.Row;
+
+/** What the author wrote in a row: a note or a snippet. */
+abstract class AuthorView extends JPanel implements Heights.Flowing {
+    /**
+     * Shows the row's text.
+     *
+     * @param folded as one line, until it is edited
+     */
+    abstract void show(Row row, boolean folded);
+
+    /** Lets the author type. */
+    abstract void edit();
+
+    /** What is typed in. */
+    abstract JComponent editor();
+}

@@ -1,0 +1,111 @@
+package rakeline.shell.ledger;
+
+import java.awt.BorderLayout;
+import java.awt.event.FocusAdapter;
+import java.awt.event.FocusEvent;
+import java.awt.event.MouseAdapter;
+import java.awt.event.MouseEvent;
+import javax.swing.JComponent;
+import javax.swing.JTextArea;
+import javax.swing.JTextPane;
+import rakeline.shell.look.Heights;
+import rakeline.shell.look.Look;
+import rakeline.shell.look.Words;
+import rakeline.shell.page.Bench;
+import rakeline.worksheet.Row;
+
+/** A note: set as text to read, and while it is edited as the plain text that it is. */
+final class NoteView extends AuthorView {
+    private final transient Look look;
+    private final JTextPane reading = new JTextPane();
+    private final JTextArea editing = new JTextArea();
+    private final transient TypedText typed;
+    private String written = "\0";
+
+    NoteView(Look look, Bench bench, String id) {
+        this.look = look;
+        typed = new TypedText(editing, bench, id);
+        setUpReading(bench, id);
+        setUpEditing(bench);
+        setLayout(new BorderLayout());
+        setOpaque(false);
+        add(reading, BorderLayout.CENTER);
+    }
+
+    private void setUpReading(Bench bench, String id) {
+        Words.still(reading);
+        reading.setEditable(false);
+        reading.setOpaque(false);
+        reading.setBorder(null);
+        reading.setFocusable(false);
+        reading.addMouseListener(new MouseAdapter() {
+            @Override
+            public void mousePressed(MouseEvent event) {
+                bench.select(id);
+            }
+
+            @Override
+            public void mouseClicked(MouseEvent event) {
+                if (event.getClickCount() == 2) {
+                    edit();
+                }
+            }
+        });
+    }
+
+    private void setUpEditing(Bench bench) {
+        editing.setFont(look.code());
+        editing.setForeground(look.ink());
+        editing.setLineWrap(true);
+        editing.setWrapStyleWord(true);
+        editing.setOpaque(false);
+        editing.setBorder(null);
+        editing.getAccessibleContext().setAccessibleName("Note, plain text");
+        editing.addFocusListener(new FocusAdapter() {
+            @Override
+            public void focusLost(FocusEvent event) {
+                if (!event.isTemporary()) {
+                    swap(reading);
+                    bench.commit();
+                }
+            }
+        });
+    }
+
+    @Override
+    void edit() {
+        swap(editing);
+        editing.requestFocusInWindow();
+    }
+
+    private void swap(JComponent shown) {
+        if (getComponent(0) != shown) {
+            removeAll();
+            add(shown, BorderLayout.CENTER);
+            revalidate();
+            repaint();
+        }
+    }
+
+    @Override
+    void show(Row row, boolean folded) {
+        if (!row.text().equals(written)) {
+            written = row.text();
+            typed.show(written);
+            boolean blank = written.isBlank();
+            reading.setDocument(NoteWriter.write(blank ? "*An empty note: double click to write*" : written, look));
+            reading.getAccessibleContext()
+                    .setAccessibleName("Note: " + written.lines().findFirst().orElse("empty"));
+        }
+    }
+
+    @Override
+    JComponent editor() {
+        return editing;
+    }
+
+    @Override
+    public int heightFor(int width) {
+        return Heights.of(getComponent(0), width);
+    }
+}

@@ -1,0 +1,177 @@
+package rakeline.shell.ledger;
+
+import java.awt.Color;
+import java.awt.Cursor;
+import java.awt.Dimension;
+import java.awt.Graphics;
+import java.awt.event.MouseAdapter;
+import java.awt.event.MouseEvent;
+import java.util.Optional;
+import javax.swing.JComponent;
+import javax.swing.JPanel;
+import rakeline.shell.look.Heights;
+import rakeline.shell.look.Look;
+import rakeline.shell.page.Bench;
+import rakeline.shell.page.PageModel;
+import rakeline.worksheet.Row;
+import rakeline.worksheet.Worksheet;
+
+/** One row of the ledger: gutter, what the author wrote, and beside or beneath it what it produced. */
+final class RowView extends JPanel implements Heights.Flowing {
+    private final String id;
+    private final transient Look look;
+    private final Gutter gutter;
+    private final AuthorView author;
+    private final ResultView result;
+    private final JComponent border;
+    private transient RowShape shape = RowShape.BESIDE;
+    private transient Columns columns;
+    private boolean selected;
+    private int knownWidth = -1;
+    private int knownHeight;
+    private boolean settling;
+
+    RowView(Look look, Bench bench, Row row, ColumnBorder border, Columns columns) {
+        super(null);
+        this.look = look;
+        this.columns = columns;
+        id = row.id();
+        gutter = new Gutter(look);
+        author = row instanceof Row.Note ? new NoteView(look, bench, id) : new SnippetView(look, bench, id);
+        MouseAdapter pressed = new MouseAdapter() {
+            @Override
+            public void mousePressed(MouseEvent event) {
+                bench.select(id);
+            }
+        };
+        result = new ResultView(look, pressed);
+        this.border = border;
+        border.setCursor(Cursor.getPredefinedCursor(Cursor.E_RESIZE_CURSOR));
+        add(border);
+        add(gutter);
+        add(author);
+        add(result);
+        if (row instanceof Row.Note) {
+            gutter.showNothing();
+        }
+        addMouseListener(pressed);
+        setFocusable(true);
+        nameParts();
+    }
+
+    private void nameParts() {
+        setName("row " + id);
+        gutter.setName("gutter " + id);
+        author.editor().setName("editor " + id);
+        result.setName("result " + id);
+    }
+
+    String id() {
+        return id;
+    }
+
+    AuthorView author() {
+        return author;
+    }
+
+    ResultView result() {
+        return result;
+    }
+
+    void show(PageModel now, Row row, Columns newColumns) {
+        resize(newColumns);
+        selected = now.selected().equals(Optional.of(id));
+        boolean reading = now.view() == Worksheet.View.READ;
+        if (row instanceof Row.Snippet) {
+            result.show(now.standing(id));
+            gutter.show(now.standing(id));
+            reshape(RowShape.of(result, columns));
+        } else {
+            reshape(RowShape.note(columns));
+        }
+        setBorder(reading ? null : look.line(0, 0, 1, 0));
+        result.readOnly(reading);
+        author.show(row, shape.folds(row));
+        arrange();
+        paintGround();
+        getAccessibleContext().setAccessibleName("Row " + gutter.words());
+    }
+
+    private void reshape(RowShape next) {
+        if (next != shape) {
+            shape = next;
+            revalidate();
+        }
+    }
+
+    private void arrange() {
+        setVisible(shape != RowShape.HIDDEN);
+        gutter.setVisible(!columns.reading());
+        author.setVisible(shape.showsAuthor());
+        result.setVisible(shape.showsResult());
+        border.setVisible(shape == RowShape.BESIDE);
+    }
+
+    private void paintGround() {
+        Color ground = selected && !columns.reading() ? look.card() : look.paper();
+        setBackground(ground);
+        if (author instanceof SnippetView snippet) {
+            snippet.paintOn(ground);
+        }
+        repaint();
+    }
+
+    void resize(Columns newColumns) {
+        if (!newColumns.equals(columns)) {
+            columns = newColumns;
+            knownWidth = -1;
+        }
+    }
+
+    @Override
+    public int heightFor(int width) {
+        if (width != knownWidth) {
+            settling = true;
+            knownHeight = isVisible() ? shape.height(this, columns) + 2 * room() + 1 : 0;
+            knownWidth = width;
+            settling = false;
+        }
+        return knownHeight;
+    }
+
+    /** What changes in a row makes its height unknown, save for what measuring and laying out change themselves. */
+    @Override
+    public void invalidate() {
+        if (!settling) {
+            knownWidth = -1;
+        }
+        super.invalidate();
+    }
+
+    int room() {
+        return columns.reading() ? look.space(2) : look.space(3);
+    }
+
+    @Override
+    public void doLayout() {
+        settling = true;
+        gutter.setBounds(columns.stripe(), room(), columns.gutter(), getHeight() - 2 * room());
+        border.setBounds(columns.borderX() - look.px(3), 0, look.px(7), getHeight());
+        shape.place(this, columns);
+        settling = false;
+    }
+
+    @Override
+    public Dimension getPreferredSize() {
+        return new Dimension(columns.width(), heightFor(columns.width()));
+    }
+
+    @Override
+    protected void paintComponent(Graphics g) {
+        super.paintComponent(g);
+        if (selected && !columns.reading()) {
+            g.setColor(look.accent());
+            g.fillRect(0, 0, columns.stripe(), getHeight());
+        }
+    }
+}

@@ -1,0 +1,114 @@
+package rakeline.shell.ledger;
+
+import java.awt.BorderLayout;
+import java.awt.Component;
+import java.awt.event.FocusEvent;
+import java.awt.event.FocusListener;
+import java.awt.event.MouseAdapter;
+import java.awt.event.MouseEvent;
+import javax.swing.JComponent;
+import javax.swing.JTextArea;
+import rakeline.shell.look.Heights;
+import rakeline.shell.look.Look;
+import rakeline.shell.look.Words;
+import rakeline.shell.page.Bench;
+import rakeline.worksheet.Row;
+
+/** A snippet: highlighted and editable in place; folded, its first line until it is edited. */
+final class SnippetView extends AuthorView {
+    private final transient Bench bench;
+    private final SnippetEditor editor;
+    private final JTextArea firstLine;
+    private final transient TypedText typed;
+    private boolean folded;
+
+    SnippetView(Look look, Bench bench, String id) {
+        super();
+        this.bench = bench;
+        editor = new SnippetEditor(look);
+        firstLine = Words.paragraph("", look.code(), look.soft());
+        firstLine.setLineWrap(false);
+        typed = new TypedText(editor, bench, id);
+        setLayout(new BorderLayout());
+        setOpaque(false);
+        add(editor, BorderLayout.CENTER);
+        editor.addFocusListener(new Leaving(id));
+        firstLine.addMouseListener(new MouseAdapter() {
+            @Override
+            public void mousePressed(MouseEvent event) {
+                bench.select(id);
+                edit();
+            }
+        });
+    }
+
+    @Override
+    void show(Row row, boolean nowFolded) {
+        typed.show(row.text());
+        firstLine.setText(summary(row.text()));
+        firstLine.getAccessibleContext().setAccessibleName("Folded snippet: " + summary(row.text()));
+        folded = nowFolded;
+        settle();
+    }
+
+    private static String summary(String text) {
+        String first = text.lines().filter(line -> !line.isBlank()).findFirst().orElse("empty snippet");
+        return first.strip() + (text.strip().lines().count() > 1 ? " …" : "");
+    }
+
+    private void settle() {
+        Component wanted = folded && !editor.hasFocus() ? firstLine : editor;
+        if (getComponent(0) != wanted) {
+            removeAll();
+            add(wanted, BorderLayout.CENTER);
+            revalidate();
+            repaint();
+        }
+    }
+
+    void paintOn(java.awt.Color ground) {
+        editor.setBackground(ground);
+    }
+
+    @Override
+    void edit() {
+        if (getComponent(0) != editor) {
+            removeAll();
+            add(editor, BorderLayout.CENTER);
+            revalidate();
+        }
+        editor.requestFocusInWindow();
+    }
+
+    @Override
+    JComponent editor() {
+        return editor;
+    }
+
+    @Override
+    public int heightFor(int width) {
+        return Heights.of(getComponent(0), width);
+    }
+
+    /** Selects the row when it is entered, runs what was typed when it is left. */
+    private final class Leaving implements FocusListener {
+        private final String id;
+
+        private Leaving(String id) {
+            this.id = id;
+        }
+
+        @Override
+        public void focusGained(FocusEvent event) {
+            bench.select(id);
+        }
+
+        @Override
+        public void focusLost(FocusEvent event) {
+            if (!event.isTemporary()) {
+                settle();
+                bench.commit();
+            }
+        }
+    }
+}

@@ -1,0 +1,44 @@
+package rakeline.shell.look;
+
+import java.awt.Color;
+import java.awt.Font;
+import javax.swing.BorderFactory;
+import javax.swing.JLabel;
+import javax.swing.JTextArea;
+import javax.swing.text.DefaultCaret;
+
+/** Words on the window: one line, or a paragraph that wraps and can be selected. */
+public final class Words {
+    private Words() {}
+
+    public static JLabel line(String text, Font font, Color colour) {
+        JLabel label = new JLabel(text);
+        label.setFont(font);
+        label.setForeground(colour);
+        label.putClientProperty("html.disable", true);
+        return label;
+    }
+
+    /** A paragraph that wraps at its width. */
+    public static JTextArea paragraph(String text, Font font, Color colour) {
+        JTextArea area = new JTextArea();
+        still(area);
+        area.setText(text);
+        area.setEditable(false);
+        area.setLineWrap(true);
+        area.setWrapStyleWord(true);
+        area.setOpaque(false);
+        area.setFont(font);
+        area.setForeground(colour);
+        area.setBorder(BorderFactory.createEmptyBorder());
+        area.setFocusable(false);
+        return area;
+    }
+
+    /** Keeps a change of text from scrolling the page. */
+    public static void still(javax.swing.text.JTextComponent component) {
+        DefaultCaret caret = new DefaultCaret();
+        caret.setUpdatePolicy(DefaultCaret.NEVER_UPDATE);
+        component.setCaret(caret);
+    }
+}

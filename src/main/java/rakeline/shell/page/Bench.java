@@ -1,0 +1,262 @@
+package rakeline.shell.page;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+import java.util.function.Function;
+import java.util.function.Supplier;
+import java.util.function.UnaryOperator;
+import rakeline.engine.Session;
+import rakeline.worksheet.History;
+import rakeline.worksheet.Worksheet;
+
+/**
+ * Holds the one model that the window shows, takes every action on it, and tells the views. To be used on the event
+ * thread alone.
+ */
+public final class Bench {
+    /** A view of the page. */
+    public interface View {
+        void show(PageModel now);
+    }
+
+    private final Function<Session.Settings, Session> sessions;
+    private final Supplier<Session.Settings> preferred;
+    private final List<View> views = new ArrayList<>();
+    private PageModel model = PageModel.of(Worksheet.empty("Untitled"), new Origin.New(), true);
+    private Optional<Runner> runner = Optional.empty();
+    private String greeting = "";
+
+    /**
+     * @param sessions starts a session; may take its time, it is called off the event thread
+     * @param preferred what rows may take, as preferred when a page is opened
+     */
+    public Bench(Function<Session.Settings, Session> sessions, Supplier<Session.Settings> preferred) {
+        this.sessions = sessions;
+        this.preferred = preferred;
+    }
+
+    public PageModel model() {
+        return model;
+    }
+
+    /** Adds a view, which is shown the model at once. */
+    public void watch(View view) {
+        views.add(view);
+        view.show(model);
+    }
+
+    /** Forgets all views, before others take their place. */
+    public void unwatchAll() {
+        views.clear();
+    }
+
+    private void become(PageModel next) {
+        model = next;
+        List.copyOf(views).forEach(view -> view.show(next));
+    }
+
+    /** Puts another page on the bench. */
+    public void open(Worksheet page, Origin origin, boolean allowed) {
+        stopSession();
+        become(PageModel.of(page, origin, allowed).noticing(greeting));
+        greeting = "";
+        if (allowed) {
+            startSession();
+        }
+    }
+
+    /** Puts a sentence before the reader once the next page is there. */
+    public void noticeWhenOpened(String sentence) {
+        greeting = sentence;
+    }
+
+    /** Lets the rows of this page run. */
+    public void allow() {
+        become(model.allowing(true));
+        startSession();
+    }
+
+    private void startSession() {
+        Session.Settings usual = preferred.get();
+        Session.Settings settings = model.origin().folder().map(usual::in).orElse(usual);
+        Listening listening = new Listening();
+        Runner started = new Runner(sessions, settings, listening);
+        listening.runner = Optional.of(started);
+        runner = Optional.of(started);
+        hand();
+    }
+
+    private void stopSession() {
+        runner.ifPresent(Runner::close);
+        runner = Optional.empty();
+    }
+
+    /** Ends what runs. */
+    public void close() {
+        stopSession();
+    }
+
+    /** Types in a row; the row runs when it is left or run. */
+    public void type(String id, String text) {
+        become(model.with(model.history().edit("typing " + id, model.page().withText(id, text)))
+                .saying("typed in " + nameOf(id)));
+    }
+
+    private String nameOf(String id) {
+        String name = model.standing(id).name();
+        return name.isEmpty() ? "a row" : name;
+    }
+
+    /** Ends a burst of typing or a drag. */
+    public void pause() {
+        become(model.with(model.history().pause()));
+    }
+
+    /** Hands the page to the session, where it was typed in since. */
+    public void commit() {
+        pause();
+        if (!model.handed().equals(model.page())) {
+            hand();
+        }
+    }
+
+    private void hand() {
+        Worksheet page = model.page();
+        become(model.handing(page));
+        tell(session -> session.show(page));
+    }
+
+    private void tell(Consumer<Session> what) {
+        runner.ifPresent(running -> running.tell(what));
+    }
+
+    /** One action on the rows, one step to undo. */
+    public void act(String words, UnaryOperator<Worksheet> edit) {
+        become(model.with(model.history().pause().edit(edit.apply(model.page())))
+                .saying(words));
+        commit();
+    }
+
+    public void undo() {
+        travel(model.history().undo(), "undone");
+    }
+
+    public void redo() {
+        travel(model.history().redo(), "done again");
+    }
+
+    private void travel(History history, String words) {
+        become(model.with(history).saying(words));
+        Optional<String> selected =
+                model.selected().filter(id -> model.page().row(id).isPresent());
+        become(model.selecting(selected));
+        hand();
+    }
+
+    /**
+     * Moves a dial.
+     *
+     * @param words what to say of it, as {@code Head angle 71.3°}
+     */
+    public void dial(String name, double value, String words) {
+        if (!model.handed().rows().equals(model.page().rows())) {
+            commit();
+        }
+        Worksheet moved = model.page().withDial(name, value);
+        become(model.with(model.history().edit("dial " + name, moved))
+                .handing(moved)
+                .saying(words));
+        tell(session -> session.dial(name, value));
+    }
+
+    /** Chooses in a picker. */
+    public void pick(String name, String path, String words) {
+        commit();
+        Worksheet chosen = model.page().withPick(name, path);
+        become(model.with(model.history().edit(chosen)).handing(chosen).saying(words));
+        tell(session -> session.pick(name, path));
+    }
+
+    public void select(String id) {
+        if (!model.selected().equals(Optional.of(id))) {
+            become(model.selecting(Optional.of(id)));
+        }
+    }
+
+    public void view(Worksheet.View view) {
+        commit();
+        become(model.in(view));
+    }
+
+    public void runSelected() {
+        commit();
+        model.selected().ifPresent(id -> tell(session -> session.runRow(id)));
+    }
+
+    public void runFromSelected() {
+        commit();
+        model.selected().ifPresent(id -> tell(session -> session.runFrom(id)));
+    }
+
+    public void runAll() {
+        commit();
+        tell(Session::runAll);
+    }
+
+    public void stop() {
+        tell(Session::stop);
+    }
+
+    /** This version of the page now stands in a file. */
+    public void saved(Origin origin, Worksheet version, String words) {
+        become(model.savedTo(origin, version).saying(words));
+    }
+
+    /** Puts one sentence before the reader; empty puts it away. */
+    public void notice(String sentence) {
+        become(model.noticing(sentence));
+    }
+
+    public void say(String words) {
+        become(model.saying(words));
+    }
+
+    /** Takes in what a session says, unless another has taken its place. */
+    private final class Listening implements Runner.Hearer {
+        private Optional<Runner> runner = Optional.empty();
+
+        @Override
+        public void heard(List<Session.Event> events) {
+            if (Bench.this.runner.equals(runner)) {
+                PageModel next = model;
+                for (Session.Event event : events) {
+                    next = after(next, event);
+                }
+                become(next);
+            }
+        }
+
+        @Override
+        public void failed(RuntimeException failure) {
+            String why = failure.getMessage() == null ? failure.toString() : failure.getMessage();
+            become(model.at(Optional.empty()).noticing("The page cannot run: " + why));
+        }
+
+        private PageModel after(PageModel before, Session.Event event) {
+            if (event instanceof Session.Event.Row row) {
+                return before.after(row.outcome());
+            }
+            if (event instanceof Session.Event.Progress progress) {
+                return before.at(
+                        progress.done() < progress.total()
+                                ? Optional.of(new PageModel.Progress(progress.done(), progress.total()))
+                                : Optional.empty());
+            }
+            return event instanceof Session.Event.Replaced replaced
+                    ? before.noticing(replaced.sentence())
+                    : before.at(Optional.empty());
+        }
+    }
+}

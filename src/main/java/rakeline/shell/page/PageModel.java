@@ -1,0 +1,185 @@
+package rakeline.shell.page;
+
+import java.util.Collections;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import rakeline.engine.Control;
+import rakeline.engine.Outcome;
+import rakeline.engine.State;
+import rakeline.worksheet.History;
+import rakeline.worksheet.Row;
+import rakeline.worksheet.Worksheet;
+
+/**
+ * All that the window shows of one page. Never changes: an action leads to the next model, and the views show that.
+ *
+ * @param history the page and the steps that led to it
+ * @param handed the page as the session has it; rows typed in since are out of date
+ * @param selected the id of the row at hand
+ * @param allowed whether its rows may run
+ * @param progress how far the rows that are to run have run; none when nothing runs
+ * @param said what changed last, in a few words
+ * @param notice one sentence that stays until it is put away, or empty
+ */
+public record PageModel(
+        Origin origin,
+        History history,
+        Worksheet handed,
+        Map<String, Standing> standings,
+        Optional<String> selected,
+        Worksheet.View view,
+        boolean allowed,
+        Optional<Progress> progress,
+        String said,
+        String notice) {
+
+    /** So many of the rows that are to run have run. */
+    public record Progress(int done, int total) {}
+
+    public PageModel {
+        standings = Collections.unmodifiableMap(new HashMap<>(standings));
+    }
+
+    /** A page just opened. */
+    public static PageModel of(Worksheet page, Origin origin, boolean allowed) {
+        return new PageModel(
+                origin,
+                History.of(page),
+                page,
+                Map.of(),
+                page.rows().stream().map(Row::id).findFirst(),
+                page.view(),
+                allowed,
+                Optional.empty(),
+                "",
+                "");
+    }
+
+    public Worksheet page() {
+        return history.now();
+    }
+
+    public List<Row> rows() {
+        return page().rows();
+    }
+
+    public Optional<Row> selectedRow() {
+        return selected.flatMap(page()::row);
+    }
+
+    /** Whether rows run now. */
+    public boolean isRunning() {
+        return progress.isPresent();
+    }
+
+    /** How a snippet stands; what was typed since the last run makes its row, and what stands below it, out of date. */
+    public Standing standing(String id) {
+        Standing standing = standings.getOrDefault(id, Standing.UNTRIED);
+        boolean stale = standing.state() == State.FRESH && isBelowPending(id);
+        return stale ? standing.in(State.OUT_OF_DATE) : standing;
+    }
+
+    private boolean isBelowPending(String id) {
+        if (page().rows() == handed.rows()) {
+            return false;
+        }
+        return rows().stream().takeWhile(row -> !row.id().equals(id)).anyMatch(this::isPending)
+                || page().row(id).map(this::isPending).orElse(false);
+    }
+
+    private boolean isPending(Row row) {
+        return row instanceof Row.Snippet && !handed.row(row.id()).equals(Optional.of(row));
+    }
+
+    /** Dials and pickers in page order, at the values that the page holds. */
+    public List<Control> controls() {
+        return rows().stream()
+                .flatMap(row -> standings.getOrDefault(row.id(), Standing.UNTRIED).controls().stream())
+                .map(this::atPageValue)
+                .toList();
+    }
+
+    private Control atPageValue(Control control) {
+        if (control instanceof Control.Dial dial) {
+            Double stored = page().dials().get(dial.name());
+            return stored == null || stored < dial.min() || stored > dial.max() ? dial : at(dial, stored);
+        }
+        Control.Picker picker = (Control.Picker) control;
+        String stored = page().picks().getOrDefault(picker.name(), picker.chosen());
+        return picker.paths().contains(stored)
+                ? new Control.Picker(picker.name(), picker.label(), picker.paths(), picker.labels(), stored)
+                : picker;
+    }
+
+    private static Control.Dial at(Control.Dial dial, double value) {
+        return new Control.Dial(
+                dial.name(),
+                dial.label(),
+                dial.key(),
+                dial.unit(),
+                dial.min(),
+                dial.max(),
+                dial.step(),
+                dial.initial(),
+                dial.own(),
+                value,
+                dial.decimals());
+    }
+
+    /** How many snippets stand in each state, in the order of the states. */
+    public Map<State, Long> counts() {
+        return rows().stream()
+                .filter(Row.Snippet.class::isInstance)
+                .collect(Collectors.groupingBy(
+                        row -> standing(row.id()).state(),
+                        () -> new java.util.EnumMap<>(State.class),
+                        Collectors.counting()));
+    }
+
+    PageModel with(History newHistory) {
+        return new PageModel(origin, newHistory, handed, standings, selected, view, allowed, progress, said, notice);
+    }
+
+    PageModel handing(Worksheet page) {
+        return new PageModel(origin, history, page, standings, selected, view, allowed, progress, said, notice);
+    }
+
+    PageModel after(Outcome outcome) {
+        Map<String, Standing> changed = new LinkedHashMap<>(standings);
+        changed.merge(outcome.id(), Standing.UNTRIED.after(outcome), (before, ignored) -> before.after(outcome));
+        return new PageModel(origin, history, handed, changed, selected, view, allowed, progress, said, notice);
+    }
+
+    PageModel selecting(Optional<String> id) {
+        return new PageModel(origin, history, handed, standings, id, view, allowed, progress, said, notice);
+    }
+
+    PageModel in(Worksheet.View newView) {
+        return new PageModel(origin, history, handed, standings, selected, newView, allowed, progress, said, notice);
+    }
+
+    PageModel allowing(boolean nowAllowed) {
+        return new PageModel(origin, history, handed, standings, selected, view, nowAllowed, progress, said, notice);
+    }
+
+    PageModel at(Optional<Progress> newProgress) {
+        return new PageModel(origin, history, handed, standings, selected, view, allowed, newProgress, said, notice);
+    }
+
+    PageModel saying(String words) {
+        return new PageModel(origin, history, handed, standings, selected, view, allowed, progress, words, notice);
+    }
+
+    PageModel noticing(String sentence) {
+        return new PageModel(origin, history, handed, standings, selected, view, allowed, progress, said, sentence);
+    }
+
+    PageModel savedTo(Origin newOrigin, Worksheet version) {
+        return new PageModel(
+                newOrigin, history.saved(version), handed, standings, selected, view, allowed, progress, said, notice);
+    }
+}

@@ -1,0 +1,189 @@
+package rakeline.shell;
+
+import java.awt.Component;
+import java.awt.Container;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.CopyOnWriteArrayList;
+import java.util.function.BooleanSupplier;
+import java.util.stream.Stream;
+import javax.swing.JLabel;
+import org.assertj.swing.core.BasicRobot;
+import org.assertj.swing.core.Robot;
+import org.assertj.swing.edt.GuiActionRunner;
+import org.assertj.swing.fixture.FrameFixture;
+import org.assertj.swing.timing.Condition;
+import org.assertj.swing.timing.Pause;
+import org.assertj.swing.timing.Timeout;
+import rakeline.desk.Memory;
+import rakeline.desk.Places;
+import rakeline.desk.Preferences;
+import rakeline.desk.SafeFile;
+import rakeline.shell.ledger.Ledger;
+import rakeline.shell.page.Origin;
+import rakeline.shell.page.PageModel;
+import rakeline.worksheet.Worksheet;
+
+/** A window on the screen with sessions that a test steers; closed with the test. */
+final class OpenWindow implements AutoCloseable {
+    private static final Timeout PATIENCE = Timeout.timeout(15_000);
+
+    private final List<FakeSession> sessions = new CopyOnWriteArrayList<>();
+    private final Robot robot = BasicRobot.robotWithNewAwtHierarchy();
+    private final Window window;
+    private final FrameFixture frame;
+
+    private OpenWindow(Path home, Preferences preferences, int width, int height) {
+        Places places = Places.in(home);
+        SafeFile disk = SafeFile.onDisk();
+        Memory.preferences(disk, places).keep(preferences);
+        robot.settings().delayBetweenEvents(10);
+        robot.settings().eventPostingDelay(20);
+        window = GuiActionRunner.execute(() -> Shell.build(
+                settings -> session(),
+                places,
+                Memory.preferences(disk, places).recall(),
+                Memory.recents(disk, places).recall()));
+        GuiActionRunner.execute(() -> {
+            window.frame().setBounds(0, 0, width, height);
+            window.frame().setVisible(true);
+        });
+        frame = new FrameFixture(robot, window.frame());
+    }
+
+    private FakeSession session() {
+        FakeSession session = new FakeSession();
+        sessions.add(session);
+        return session;
+    }
+
+    /** A light window of a size, in pixels. */
+    static OpenWindow sized(Path home, int width, int height) {
+        return new OpenWindow(home, Preferences.standard(), width, height);
+    }
+
+    /** A window with preferences. */
+    static OpenWindow preferring(Path home, Preferences preferences, int width, int height) {
+        return new OpenWindow(home, preferences, width, height);
+    }
+
+    /** A page that is run, once it has run. */
+    OpenWindow with(Worksheet page) {
+        run(() -> window.bench().open(page, new Origin.New(), true));
+        settle();
+        return this;
+    }
+
+    Window window() {
+        return window;
+    }
+
+    FrameFixture frame() {
+        return frame;
+    }
+
+    Robot robot() {
+        return robot;
+    }
+
+    FakeSession session(int number) {
+        return sessions.get(number);
+    }
+
+    int sessions() {
+        return sessions.size();
+    }
+
+    void run(Runnable work) {
+        GuiActionRunner.execute(work::run);
+    }
+
+    PageModel model() {
+        return GuiActionRunner.execute(() -> window.bench().model());
+    }
+
+    /** Waits until something has come true. */
+    void await(String what, BooleanSupplier true_) {
+        Pause.pause(
+                new Condition(what) {
+                    @Override
+                    public boolean test() {
+                        return GuiActionRunner.execute(() -> true_.getAsBoolean());
+                    }
+                },
+                PATIENCE);
+    }
+
+    /** Waits until every snippet has been tried and nothing runs. */
+    void settle() {
+        await("the page has run", () -> {
+            PageModel now = window.bench().model();
+            return !now.isRunning()
+                    && now.standings().size()
+                            == now.counts().values().stream().mapToLong(n -> n).sum();
+        });
+        robot.waitForIdle();
+    }
+
+    /** Does what a menu says. */
+    void choose(String... path) {
+        frame.menuItemWithPath(path).click();
+        robot.waitForIdle();
+    }
+
+    void select(String row) {
+        run(() -> window.bench().select(row));
+        robot.waitForIdle();
+    }
+
+    String label(String name) {
+        return frame.label(name).text();
+    }
+
+    /** The name and the state of a row, as in its margin. */
+    String gutter(String row) {
+        return GuiActionRunner.execute(() -> {
+            Component gutter = all(window.frame())
+                    .filter(component -> ("gutter " + row).equals(component.getName()))
+                    .findFirst()
+                    .orElseThrow();
+            return String.join(
+                    " ",
+                    all((Container) gutter)
+                            .filter(JLabel.class::isInstance)
+                            .map(component -> ((JLabel) component).getText().strip())
+                            .toList());
+        });
+    }
+
+    List<Component> shown() {
+        return GuiActionRunner.execute(
+                () -> all(window.frame()).filter(Component::isShowing).toList());
+    }
+
+    Ledger ledger() {
+        return (Ledger)
+                shown().stream().filter(Ledger.class::isInstance).findFirst().orElseThrow();
+    }
+
+    static Stream<Component> all(Container root) {
+        List<Component> all = new ArrayList<>();
+        for (Component component : root.getComponents()) {
+            all.add(component);
+            if (component instanceof Container inner) {
+                all.addAll(all(inner).toList());
+            }
+        }
+        return all.stream();
+    }
+
+    @Override
+    public void close() {
+        run(() -> {
+            window.bench().close();
+            window.frame().dispose();
+        });
+        robot.cleanUp();
+    }
+}
