@@ -33,7 +33,7 @@ public final class Rakeline {
         /**
          * Opens a worksheet, or the welcome page where there is none.
          *
-         * @return the exit code once the window is up
+         * @return the exit code once the window is closed
          */
         int open(Optional<Path> file);
     }
