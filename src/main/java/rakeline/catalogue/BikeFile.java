@@ -59,7 +59,7 @@ public final class BikeFile {
 
     private Bike bike(Piece root) {
         checkHead(root);
-        String name = name(root.member("name"));
+        String name = name(needed(root, "name", "a text that is not empty"));
         readGroup("", root);
         return Bike.of(
                 name,
@@ -69,17 +69,28 @@ public final class BikeFile {
     }
 
     private static void checkHead(Piece root) {
-        Piece format = root.member("format");
+        Piece format = needed(root, "format", "\"" + FORMAT + "\"");
         if (!FORMAT.equals(format.value())) {
             throw format.unlike("\"" + FORMAT + "\"");
         }
-        Piece version = root.member("version");
+        Piece version = needed(root, "version", String.valueOf(VERSION));
+        if (!(version.value() instanceof Piece.Figure)) {
+            throw version.unlike(String.valueOf(VERSION));
+        }
         if (version.whole() > VERSION) {
             throw version.refusal("is " + version.whole() + ", from a newer Rakeline; this one reads " + VERSION);
         }
         if (version.whole() != VERSION) {
             throw version.unlike(String.valueOf(VERSION));
         }
+    }
+
+    private static Piece needed(Piece root, String key, String accepted) {
+        Piece piece = root.members().get(key);
+        if (piece == null) {
+            throw root.refusal("has no \"" + key + "\"; accepted is " + accepted);
+        }
+        return piece;
     }
 
     private static String name(Piece name) {
@@ -104,7 +115,7 @@ public final class BikeFile {
     private void readNumber(String key, Piece piece) {
         Input input = INPUTS.get(key);
         if (input == null) {
-            throw piece.refusal("is not a key of a bike file" + Nearest.hint(key, KNOWN));
+            throw piece.refusal("is " + piece.shown() + ", but is not a key of a bike file" + hint(key));
         }
         Range accepted = input.quantity().accepted();
         if (!(piece.value() instanceof Piece.Figure number) || !accepted.contains(number.value())) {
@@ -112,6 +123,12 @@ public final class BikeFile {
                     + input.quantity().unit().symbol());
         }
         values.put(input, number.value());
+    }
+
+    private static String hint(String key) {
+        return Nearest.of(key, KNOWN)
+                .map(near -> "; did you mean " + near + "?")
+                .orElse("");
     }
 
     private static Map<String, Provenance> provenance(Piece piece) {

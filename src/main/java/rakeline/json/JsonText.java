@@ -138,7 +138,7 @@ public final class JsonText {
         JsonLocation at = e.getLocation();
         int offset = (int) Math.max(0, Math.min(text.length() - 1, at.getCharOffset()));
         String before = text.substring(Math.max(0, offset - QUOTED), offset + 1);
-        String hint = DECIMAL_COMMA.matcher(before).matches() ? "; decimals are written with a point, as in 71.3" : "";
+        String hint = DECIMAL_COMMA.matcher(before).matches() ? "; a number takes the decimal point, as in 71.3" : "";
         return new Refusal(
                 "line " + at.getLineNr() + ", column " + at.getColumnNr() + " is not JSON" + quoted(before) + hint
                         + ".",

@@ -37,7 +37,8 @@ public record Piece(String path, int line, Object value) {
         return refusal("is " + shown() + "; accepted is " + accepted);
     }
 
-    private String shown() {
+    /** The value as it can stand in a sentence. */
+    public String shown() {
         if (value instanceof Map) {
             return "a group";
         }

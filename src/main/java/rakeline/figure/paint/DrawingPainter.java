@@ -15,6 +15,7 @@ public final class DrawingPainter extends FigurePainter {
     private static final double MARGIN = 10;
     private static final double LOWEST = 140;
     private static final double TALLEST = 0.9;
+    private static final int ROUNDS = 3;
     private static final int FITS = 12;
 
     private final Drawing drawing;
@@ -49,34 +50,65 @@ public final class DrawingPainter extends FigurePainter {
         MarkPainter painter = new MarkPainter(sheet.placement(), palette(), assignment);
         drawing.marks().stream()
                 .filter(mark -> !(mark instanceof Label))
-                .sorted(Comparator.comparing(DrawingPainter::layer))
+                .sorted(Comparator.comparing(DrawingPainter::isReference).thenComparing(DrawingPainter::layer))
                 .forEach(mark -> painter.draw(pen, mark));
         sheet.words().words().forEach(word -> word.draw(pen, palette()));
     }
 
     private record Sheet(Placement placement, DrawnWords words) {}
 
-    /** Shrinks the drawing on its sheet until every word finds a place; at the last size some may be left out. */
+    /**
+     * Leaves room for dimensions outside, then shrinks the drawing until every word finds a place; at the last size
+     * some may be left out.
+     */
     private Sheet fitted(Rectangle2D body) {
         Rectangle2D mm = Outline.bounds(drawing);
         long wanted = DrawnWords.count(drawing);
-        double inset = MARGIN;
-        Sheet sheet = sheet(mm, body, inset);
+        Rectangle2D area = inset(body, MARGIN);
+        for (int i = 0; i < ROUNDS; i++) {
+            area = withRoomOutside(area, body, Placement.fitting(mm, area));
+        }
+        Sheet sheet = sheet(mm, area, body);
         for (int i = 0; i < FITS && sheet.words().words().size() < wanted; i++) {
-            inset += 0.03 * Math.min(body.getWidth(), body.getHeight());
-            sheet = sheet(mm, body, inset);
+            area = inset(area, 0.03 * Math.min(body.getWidth(), body.getHeight()));
+            sheet = sheet(mm, area, body);
         }
         return sheet;
     }
 
-    private Sheet sheet(Rectangle2D mm, Rectangle2D body, double inset) {
-        Rectangle2D area = new Rectangle2D.Double(
-                body.getX() + inset,
-                body.getY() + inset,
-                Math.max(1, body.getWidth() - 2 * inset),
-                Math.max(1, body.getHeight() - 2 * inset));
+    private Sheet sheet(Rectangle2D mm, Rectangle2D area, Rectangle2D body) {
         Placement placement = Placement.fitting(mm, area);
         return new Sheet(placement, DrawnWords.placed(drawing, placement, body));
+    }
+
+    /** The area, smaller on each side by what words in their first places would stand out from the body there. */
+    private Rectangle2D withRoomOutside(Rectangle2D area, Rectangle2D body, Placement placement) {
+        Rectangle2D reach = DrawnWords.firstPlaces(drawing, placement)
+                .reduce(Rectangle2D::createUnion)
+                .orElse(area);
+        Rectangle2D sheet = inset(body, 1);
+        double left = Math.max(0, sheet.getX() - reach.getX());
+        double top = Math.max(0, sheet.getY() - reach.getY());
+        double right = Math.max(0, reach.getMaxX() - sheet.getMaxX());
+        double bottom = Math.max(0, reach.getMaxY() - sheet.getMaxY());
+        return new Rectangle2D.Double(
+                area.getX() + left,
+                area.getY() + top,
+                Math.max(1, area.getWidth() - left - right),
+                Math.max(1, area.getHeight() - top - bottom));
+    }
+
+    private static Rectangle2D inset(Rectangle2D area, double by) {
+        return new Rectangle2D.Double(
+                area.getX() + by,
+                area.getY() + by,
+                Math.max(1, area.getWidth() - 2 * by),
+                Math.max(1, area.getHeight() - 2 * by));
+    }
+
+    /** Dimensions and the bicycle itself are drawn over what is laid beside it. */
+    private static boolean isReference(Mark mark) {
+        return mark instanceof Dimension || mark.overlay() == 0;
     }
 
     /** What is drawn first: the faint under the bodies under the bicycle, dimensions on top. */

@@ -8,6 +8,7 @@ import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import rakeline.figure.Drawing;
 import rakeline.figure.Drawing.Dimension;
 import rakeline.figure.Drawing.Ink;
@@ -32,10 +33,11 @@ record DrawnWords(List<Word> words) {
     /** Places as many as the sheet has room for, those of dimensions first. */
     static DrawnWords placed(Drawing drawing, Placement placement, Rectangle2D sheet) {
         Placer placer = new Placer(sheet, Outline.pieces(drawing, placement));
+        Point centre = Outline.centre(drawing);
         List<Word> words = new ArrayList<>();
         for (Mark mark : drawing.marks()) {
             if (mark instanceof Dimension dimension) {
-                word(placer, dimension.text(), besideLine(dimension, placement), dimension.ink())
+                word(placer, dimension.text(), besideLine(dimension, placement, centre), dimension.ink())
                         .ifPresent(words::add);
             }
         }
@@ -46,6 +48,26 @@ record DrawnWords(List<Word> words) {
             }
         }
         return new DrawnWords(List.copyOf(words));
+    }
+
+    /** The boxes of all words where they would stand if there were no other. */
+    static Stream<Rectangle2D> firstPlaces(Drawing drawing, Placement placement) {
+        Point centre = Outline.centre(drawing);
+        return drawing.marks().stream().flatMap(mark -> {
+            if (mark instanceof Dimension dimension) {
+                return firstPlace(dimension.text(), besideLine(dimension, placement, centre));
+            }
+            return mark instanceof Label label
+                    ? firstPlace(label.text(), around(placement.toPx(label.at())))
+                    : Stream.empty();
+        });
+    }
+
+    private static Stream<Rectangle2D> firstPlace(String text, List<Spot> spots) {
+        String plain = PlainText.oneLine(text).strip();
+        return plain.isEmpty()
+                ? Stream.empty()
+                : Stream.of(spots.get(0).box(Lettering.SMALL.width(plain), Lettering.SMALL.lineHeight()));
     }
 
     /** How many words a drawing has. */
@@ -87,13 +109,25 @@ record DrawnWords(List<Word> words) {
         return placer.place(boxes).map(box -> new Word(plain, box, ink != Ink.BOLD));
     }
 
+    /** 1 where outside is to the left of the line's direction: where it was moved to, else away from the drawing's centre. */
+    private static double side(Dimension dimension, Point centre) {
+        if (dimension.offset() != 0) {
+            return Math.signum(dimension.offset());
+        }
+        Line2D line = Outline.lineOf(dimension);
+        Point out = Outline.out(dimension);
+        double away = out.x() * ((line.getX1() + line.getX2()) / 2 - centre.x())
+                + out.y() * ((line.getY1() + line.getY2()) / 2 - centre.y());
+        return away < 0 ? -1 : 1;
+    }
+
     /** Outside the middle of the line, then inside it, then at its ends. */
-    private static List<Spot> besideLine(Dimension dimension, Placement placement) {
+    private static List<Spot> besideLine(Dimension dimension, Placement placement, Point centre) {
         Line2D mm = Outline.lineOf(dimension);
         Point2D one = placement.toPx(new Point(mm.getX1(), mm.getY1()));
         Point2D other = placement.toPx(new Point(mm.getX2(), mm.getY2()));
         Point out = Outline.out(dimension);
-        double side = dimension.offset() < 0 ? -1 : 1;
+        double side = side(dimension, centre);
         double x = (one.getX() + other.getX()) / 2;
         double y = (one.getY() + other.getY()) / 2;
         double outX = side * out.x();

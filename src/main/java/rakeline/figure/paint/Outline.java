@@ -70,6 +70,11 @@ final class Outline {
                 .orElse(new Rectangle2D.Double(0, 0, 1, 1));
     }
 
+    static Point centre(Drawing drawing) {
+        Rectangle2D bounds = bounds(drawing);
+        return new Point(bounds.getCenterX(), bounds.getCenterY());
+    }
+
     private static Stream<Rectangle2D> boundsOf(Mark mark) {
         if (mark instanceof Path path) {
             return path.points().isEmpty() ? Stream.empty() : Stream.of(of(path).getBounds2D());

@@ -9,6 +9,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import rakeline.figure.Drawing;
+import rakeline.figure.Drawing.Circle;
 import rakeline.figure.Drawing.Dimension;
 import rakeline.figure.Drawing.Ink;
 import rakeline.figure.Drawing.Label;
@@ -71,6 +72,25 @@ class DrawingPainterTest {
                 .allMatch(one -> texts.stream()
                         .filter(other -> !other.equals(one))
                         .noneMatch(other -> other.box().intersects(one.box())));
+    }
+
+    @Test
+    void aDimensionAtTheEdgeIsWrittenOutsideIt() {
+        Drawing edge = new Drawing(
+                "",
+                "",
+                List.of(
+                        new Circle(new Point(0, 0), 300, false, Ink.BOLD, 0),
+                        new Dimension(new Point(310, -200), new Point(310, 200), 0, "400", "", Ink.FINE, 0)),
+                List.of(),
+                "",
+                List.of());
+        TextRecorder recorder = drawn(edge, 500, 400);
+        double line = recorder.shapes().stream()
+                .mapToDouble(Rectangle2D::getMaxX)
+                .max()
+                .orElseThrow();
+        assertThat(recorder.texts().get(0).box().getX()).isGreaterThan(line - 3);
     }
 
     @Test

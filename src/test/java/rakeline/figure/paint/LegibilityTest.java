@@ -95,7 +95,7 @@ class LegibilityTest {
     }
 
     private static Chart wild(Random random) {
-        Numbers steps = Numbers.generate(2 + random.nextInt(60), i -> i * Math.pow(10, random.nextInt(1)) / 7);
+        Numbers steps = Numbers.generate(2 + random.nextInt(60), i -> i / 7.0);
         List<Panel> panels = new ArrayList<>();
         double size = Math.pow(10, random.nextInt(9) - 3);
         for (Quantity quantity : List.of(Samples.TRAIL, Samples.LONG_NAME, angle())) {
