@@ -1,0 +1,17 @@
+package rakeline.shell;
+
+import com.github.caciocavallosilano.cacio.ctc.CTCToolkit;
+import com.github.caciocavallosilano.cacio.ctc.junit.CacioExtension;
+import java.lang.invoke.MethodHandles;
+import org.junit.jupiter.api.extension.BeforeAllCallback;
+import org.junit.jupiter.api.extension.ExtensionContext;
+
+/** Puts the screen drawn in memory in place where the build has chosen it; the real one needs nothing. */
+final class OnAScreen implements BeforeAllCallback {
+    @Override
+    public void beforeAll(ExtensionContext context) throws IllegalAccessException {
+        if (CTCToolkit.class.getName().equals(System.getProperty("awt.toolkit"))) {
+            MethodHandles.lookup().ensureInitialized(CacioExtension.class);
+        }
+    }
+}
