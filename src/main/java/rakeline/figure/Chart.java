@@ -44,7 +44,7 @@ public record Chart(
     @Override
     public List<Column> columns() {
         return Stream.concat(
-                        Stream.of(Column.of(x, steps)),
+                        Stream.of(Column.ofSteps(x, steps)),
                         panels.stream().map(panel -> Column.of(panel.quantity(), panel.values())))
                 .toList();
     }
@@ -61,7 +61,7 @@ public record Chart(
         }
         int rows = (steps.size() - 1) / stride + 1;
         List<Column> chosen = Stream.concat(
-                        Stream.of(Column.of(x, every(stride, rows, steps))),
+                        Stream.of(Column.ofSteps(x, every(stride, rows, steps))),
                         panels.stream().map(panel -> Column.of(panel.quantity(), every(stride, rows, panel.values()))))
                 .toList();
         return new Table(title + "; " + rows + " of " + steps.size() + " steps", chosen, held, cautions);
