@@ -329,4 +329,17 @@ class WindowTest {
         window.with(Worksheet.empty("Untitled"));
         assertThat(window.shown()).noneMatch(component -> "dial head".equals(component.getName()));
     }
+
+    @Test
+    void thePageComesToRestOnceItIsLaidOut() {
+        window.await("the window is laid out ten times in a row", new java.util.function.BooleanSupplier() {
+            private int calm;
+
+            @Override
+            public boolean getAsBoolean() {
+                calm = window.window().frame().isValid() ? calm + 1 : 0;
+                return calm == 10;
+            }
+        });
+    }
 }
