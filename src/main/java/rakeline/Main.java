@@ -5,6 +5,7 @@ import java.nio.file.Path;
 import java.util.Optional;
 import rakeline.command.Console;
 import rakeline.command.Rakeline;
+import rakeline.desk.Doorbell;
 import rakeline.desk.Places;
 import rakeline.engine.jshell.Sessions;
 import rakeline.shell.Shell;
@@ -28,7 +29,10 @@ public final class Main {
 
         @Override
         public int open(Optional<Path> file) {
-            Shell.open(file, Sessions::open, Places.here()).join();
+            Places places = Places.here();
+            if (!Doorbell.ring(places, file)) {
+                Shell.open(file, Sessions::open, places).join();
+            }
             return 0;
         }
     }

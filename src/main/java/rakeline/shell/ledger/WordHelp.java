@@ -15,6 +15,7 @@ import org.commonmark.node.Text;
 import org.commonmark.renderer.html.HtmlRenderer;
 import org.fife.ui.autocomplete.AutoCompletion;
 import org.fife.ui.autocomplete.BasicCompletion;
+import org.fife.ui.autocomplete.CompletionProvider;
 import org.fife.ui.autocomplete.DefaultCompletionProvider;
 import org.fife.ui.rsyntaxtextarea.RSyntaxTextArea;
 import rakeline.help.Glossary;
@@ -35,11 +36,16 @@ final class WordHelp {
         this.editor = editor;
         this.glossary =
                 Glossary.of(vocabulary.keys().stream().map(vocabulary::quantity).toList(), vocabulary.constants());
+        fill();
+    }
+
+    /** What completes the word before an editor's caret. */
+    static CompletionProvider words(Vocabulary vocabulary) {
+        return new WordHelp(new RSyntaxTextArea(), vocabulary).words;
     }
 
     static void install(RSyntaxTextArea editor, Vocabulary vocabulary) {
         WordHelp help = new WordHelp(editor, vocabulary);
-        help.fill();
         AutoCompletion completion = new AutoCompletion(help.words);
         completion.setTriggerKey(COMPLETE);
         completion.setShowDescWindow(true);
