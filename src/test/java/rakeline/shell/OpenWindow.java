@@ -2,6 +2,7 @@ package rakeline.shell;
 
 import java.awt.Component;
 import java.awt.Container;
+import java.awt.Toolkit;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -110,6 +111,25 @@ final class OpenWindow implements AutoCloseable {
                     @Override
                     public boolean test() {
                         return GuiActionRunner.execute(() -> true_.getAsBoolean());
+                    }
+                },
+                PATIENCE);
+    }
+
+    /** Waits until nothing is left to do on the event thread, seen a hundred times in a row. */
+    void awaitRest() {
+        Pause.pause(
+                new Condition("the event thread is at rest") {
+                    private int calm;
+
+                    @Override
+                    public boolean test() {
+                        boolean rests = Toolkit.getDefaultToolkit()
+                                        .getSystemEventQueue()
+                                        .peekEvent()
+                                == null;
+                        calm = rests ? calm + 1 : 0;
+                        return calm == 100;
                     }
                 },
                 PATIENCE);

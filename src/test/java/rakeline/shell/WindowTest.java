@@ -2,6 +2,7 @@ package rakeline.shell;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.awt.Toolkit;
 import java.awt.event.KeyEvent;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -161,6 +162,14 @@ class WindowTest {
         window.choose("Row", "Add a snippet below");
         window.frame().textBox("editor r9").requireFocused();
         assertThat(window.model().page().indexOf("r9")).isEqualTo(4);
+    }
+
+    @Test
+    void steppingToAnotherRowLeavesTheTextAndRunsIt() {
+        window.frame().textBox("editor r3").focus().enterText("x");
+        window.choose("Row", "Select the row below");
+        window.await("the row has run again", () -> window.session(0).ran().size() > 8);
+        assertThat(window.model().selected()).contains("r4");
     }
 
     @Test
@@ -331,15 +340,9 @@ class WindowTest {
     }
 
     @Test
-    void thePageComesToRestOnceItIsLaidOut() {
-        window.await("the window is laid out ten times in a row", new java.util.function.BooleanSupplier() {
-            private int calm;
-
-            @Override
-            public boolean getAsBoolean() {
-                calm = window.window().frame().isValid() ? calm + 1 : 0;
-                return calm == 10;
-            }
-        });
+    void laidOutThePageComesToRest() {
+        window.awaitRest();
+        assertThat(Toolkit.getDefaultToolkit().getSystemEventQueue().peekEvent())
+                .isNull();
     }
 }
