@@ -80,9 +80,9 @@ class RoomTest {
         return words && !words(component).isBlank() && small && !mayShorten(component);
     }
 
-    /** The title and what was said last may end in dots. */
+    /** The title, what was said last and a folded snippet may end in dots. */
     private static boolean mayShorten(Component component) {
-        return List.of("title", "about", "said").contains(String.valueOf(component.getName()));
+        return List.of("title", "about", "said", "first line").contains(String.valueOf(component.getName()));
     }
 
     private static String words(Component component) {
