@@ -81,8 +81,8 @@ class ResultCodecTest {
                 new Result.Shown(chart),
                 new Result.Shown(table),
                 new Result.Shown(drawing),
-                new Result.Value("71.3", 71.3),
-                new Result.Value("a list", Double.NaN),
+                Result.Value.of("71.3", 71.3),
+                new Result.Value("a bike", Double.NaN, List.of(drawing)),
                 new Result.Text("zwei\nZeilen"));
     }
 

@@ -6,7 +6,7 @@ import org.junit.jupiter.api.extension.BeforeAllCallback;
 import org.junit.jupiter.api.extension.ExtensionContext;
 
 /** Puts the screen drawn in memory in place where the build has chosen it; the real one needs nothing. */
-final class OnAScreen implements BeforeAllCallback {
+public final class OnAScreen implements BeforeAllCallback {
     @Override
     public void beforeAll(ExtensionContext context) throws IllegalAccessException {
         if (System.getProperty("awt.toolkit", "").endsWith(".CTCToolkit")) {

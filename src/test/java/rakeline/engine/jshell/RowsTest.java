@@ -56,7 +56,7 @@ class RowsTest {
     @Test
     void aNumberIsShownShortest() throws InterruptedException {
         Outcome row = page.run("0.1 + 0.2").row("r1");
-        assertThat(row.result()).contains(new Result.Value("0.30000000000000004", 0.1 + 0.2));
+        assertThat(row.result()).contains(Result.Value.of("0.30000000000000004", 0.1 + 0.2));
     }
 
     @Test

@@ -8,11 +8,14 @@ import org.fife.ui.autocomplete.Completion;
 import org.fife.ui.rsyntaxtextarea.RSyntaxTextArea;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.ExtendWith;
+import rakeline.shell.OnAScreen;
 import rakeline.study.Fixture;
 import rakeline.study.Vocabulary;
 
 /** What is offered while a snippet is typed. */
 @Tag("window")
+@ExtendWith(OnAScreen.class)
 class WordHelpTest {
     @Test
     void aKeyIsCompletedAcrossItsDots() {
