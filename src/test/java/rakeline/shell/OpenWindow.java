@@ -9,7 +9,9 @@ import java.util.List;
 import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.function.BooleanSupplier;
 import java.util.stream.Stream;
+import javax.swing.AbstractButton;
 import javax.swing.JLabel;
+import javax.swing.SwingUtilities;
 import org.assertj.swing.core.BasicRobot;
 import org.assertj.swing.core.Robot;
 import org.assertj.swing.edt.GuiActionRunner;
@@ -148,7 +150,12 @@ final class OpenWindow implements AutoCloseable {
 
     /** Does what a menu says. */
     void choose(String... path) {
-        frame.menuItemWithPath(path).click();
+        press(frame.menuItemWithPath(path).target());
+    }
+
+    /** Presses a button as its key does, wherever the pointer is; what it opens may stay open. */
+    void press(AbstractButton button) {
+        SwingUtilities.invokeLater(button::doClick);
         robot.waitForIdle();
     }
 

@@ -54,13 +54,13 @@ class WindowTest {
 
     @Test
     void readShowsNoCode() {
-        window.frame().toggleButton("read").click();
+        window.press(window.frame().toggleButton("read").target());
         assertThat(window.shown()).noneMatch(RSyntaxTextArea.class::isInstance);
     }
 
     @Test
     void readShowsTheFiguresOfThePage() {
-        window.frame().toggleButton("read").click();
+        window.press(window.frame().toggleButton("read").target());
         assertThat(window.shown().stream().filter(FigureView.class::isInstance)).hasSizeGreaterThanOrEqualTo(3);
     }
 
@@ -204,7 +204,7 @@ class WindowTest {
                 .optionPane()
                 .requireMessage(org.assertj.core.util.Strings.concat(
                         "“", Samples.slackHeadAngles().title(), "” has changes that are not saved."));
-        window.frame().optionPane().buttonWithText("Go back").click();
+        window.press(window.frame().optionPane().buttonWithText("Go back").target());
         window.frame().requireVisible();
     }
 
@@ -212,7 +212,7 @@ class WindowTest {
     void notSavingClosesTheWindow() {
         window.frame().textBox("editor r3").focus().enterText("x");
         window.frame().close();
-        window.frame().optionPane().buttonWithText("Do not save").click();
+        window.press(window.frame().optionPane().buttonWithText("Do not save").target());
         window.await("the window is gone", () -> !window.window().frame().isDisplayable());
     }
 
@@ -236,7 +236,7 @@ class WindowTest {
         window.run(() -> window.window().open(file));
         window.await("it is asked", () -> !window.window().bench().model().allowed());
         assertThat(window.sessions()).isEqualTo(1);
-        window.frame().button("run it").click();
+        window.press(window.frame().button("run it").target());
         window.settle();
         assertThat(window.session(1).ran()).contains("r5");
     }
@@ -260,7 +260,7 @@ class WindowTest {
                 () -> OpenWindow.all(window.window().frame())
                         .anyMatch(component -> "running".equals(component.getName()) && component.isShowing()));
         assertThat(window.gutter("r6")).isEqualTo("value running");
-        window.frame().button(JButtonMatcher.withText("Stop")).click();
+        window.press(window.frame().button(JButtonMatcher.withText("Stop")).target());
         window.settle();
         assertThat(window.gutter("r6")).isEqualTo("value stopped");
     }
