@@ -87,6 +87,16 @@ class WindowTest {
     }
 
     @Test
+    void theKeyForStoppingReachesThePageFromARowsText() {
+        window.session(0).hold();
+        window.run(() -> window.window().bench().act("typed", page -> page.withText("r6", "slow()")));
+        window.await("the row runs", () -> window.window().bench().model().isRunning());
+        window.frame().textBox("editor r3").focus().pressAndReleaseKeys(KeyEvent.VK_F8);
+        window.settle();
+        assertThat(window.gutter("r6")).isEqualTo("value stopped");
+    }
+
+    @Test
     void aRowRunsAgainWhenItIsLeft() {
         window.frame().textBox("editor r3").focus().enterText(" ");
         window.await("it is typed", () -> text("r3").contains(" "));

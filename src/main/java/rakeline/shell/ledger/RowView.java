@@ -44,6 +44,7 @@ final class RowView extends JPanel implements Heights.Flowing {
             @Override
             public void mousePressed(MouseEvent event) {
                 bench.select(id);
+                requestFocusInWindow();
             }
         };
         result = new ResultView(look, pressed);
