@@ -57,8 +57,10 @@ public record Roots(List<Path> folders) {
             if (!place.getScheme().equals("jar")) {
                 return named(Path.of(place), folder, ending);
             }
-            try (FileSystem jar = FileSystems.newFileSystem(place, Map.of())) {
-                return named(jar.getPath(BUNDLED + folder), folder, ending);
+            synchronized (Roots.class) {
+                try (FileSystem jar = FileSystems.newFileSystem(place, Map.of())) {
+                    return named(jar.getPath(BUNDLED + folder), folder, ending);
+                }
             }
         } catch (IOException | URISyntaxException e) {
             throw new IllegalStateException("what is bundled can always be listed", e);

@@ -12,6 +12,7 @@ import rakeline.engine.Result;
 import rakeline.engine.Session;
 import rakeline.engine.State;
 import rakeline.engine.jshell.Sessions;
+import rakeline.figure.Chart;
 import rakeline.figure.Csv;
 import rakeline.figure.Figure;
 import rakeline.figure.TextTable;
@@ -24,6 +25,7 @@ import rakeline.worksheet.Worksheet;
 /** Runs pages top to bottom, waiting rows too, and shows what they produced. */
 final class PageRunner {
     private static final int SVG_WIDTH = 800;
+    private static final int STEPS_PRINTED = 21;
 
     private final Console console;
     private final Session.Settings settings;
@@ -120,7 +122,8 @@ final class PageRunner {
     }
 
     private static String shownText(Figure figure) {
-        return "\n" + TextTable.write(figure) + "\n";
+        Figure shown = figure instanceof Chart chart ? chart.table(STEPS_PRINTED) : figure;
+        return "\n" + TextTable.write(shown) + "\n";
     }
 
     private static Worksheet withoutWaiting(Worksheet page) {

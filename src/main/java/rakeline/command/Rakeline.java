@@ -33,7 +33,7 @@ public final class Rakeline {
         /**
          * Opens a worksheet, or the welcome page where there is none.
          *
-         * @return the exit code once the window is up
+         * @return the exit code once the window is closed
          */
         int open(Optional<Path> file);
     }
@@ -62,6 +62,7 @@ public final class Rakeline {
         return line.setOut(writer(console.data()))
                 .setErr(writer(console.messages()))
                 .setParameterExceptionHandler((exception, arguments) -> refuse(console, exception))
+                .setExpandAtFiles(false)
                 .setUsageHelpAutoWidth(true);
     }
 
@@ -95,7 +96,8 @@ public final class Rakeline {
     }
 
     private static int refuse(Console console, ParameterException exception) {
-        console.message(exception.getMessage().lines().findFirst().orElse("wrong use") + " See "
+        String wrong = exception.getMessage().lines().findFirst().orElse("wrong use");
+        console.message(wrong + (wrong.endsWith(".") ? "" : ".") + " See "
                 + exception.getCommandLine().getCommandSpec().qualifiedName() + " --help.");
         return Work.REFUSED;
     }

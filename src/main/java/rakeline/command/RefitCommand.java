@@ -108,7 +108,7 @@ final class RefitCommand extends Work {
                 "quantity", "Quantity", rows.stream().map(Quantity::heading).toList()));
         columns.add(column("before", "Before", rows, old));
         columns.add(column("after", "After", rows, now));
-        return new Table(refit.bike().name() + ", refitted", columns, held(refit), cautions(rows));
+        return new Table(refit.bike().name() + ", refitted", columns, held(refit), Quantity.cautionsOf(rows));
     }
 
     private static Column column(String key, String label, List<Quantity> rows, Map<String, Double> values) {
@@ -135,13 +135,5 @@ final class RefitCommand extends Work {
 
     private static String shown(rakeline.geometry.Point miss) {
         return Decimals.fixed(miss.x(), 1) + " and " + Decimals.fixed(miss.y(), 1) + " mm";
-    }
-
-    private static List<String> cautions(List<Quantity> rows) {
-        return rows.stream()
-                .map(Quantity::caution)
-                .filter(caution -> !caution.isEmpty())
-                .distinct()
-                .toList();
     }
 }

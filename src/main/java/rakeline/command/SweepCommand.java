@@ -140,27 +140,32 @@ final class SweepCommand extends Work {
         return Optional.of(new Hold(vocabulary.measure(key), target, Setting.of(by)));
     }
 
+    /** Files first: where one cannot be written, nothing is printed. */
     private void write(Swept swept, Chart chart) {
-        if (json) {
-            console().json(asJson(swept, chart));
-        }
-        if (csv != null) {
-            writeCsv(Csv.write(named(swept, chart)));
+        if (csv != null && !csvIsPrinted()) {
+            SafeFile.onDisk()
+                    .write(Paths.of(csv), Csv.write(named(swept, chart)).getBytes(StandardCharsets.UTF_8));
         }
         if (svg != null) {
             SafeFile.onDisk().write(Paths.of(svg), Svg.bytes(chart, SVG_WIDTH, Palette.LIGHT));
+        }
+        print(swept, chart);
+    }
+
+    private void print(Swept swept, Chart chart) {
+        if (json) {
+            console().json(asJson(swept, chart));
+        }
+        if (csvIsPrinted()) {
+            console().data().print(Csv.write(named(swept, chart)));
         }
         if (!json && csv == null && svg == null) {
             console().data().print(TextTable.write(chart));
         }
     }
 
-    private void writeCsv(String text) {
-        if (csv.equals("-")) {
-            console().data().print(text);
-        } else {
-            SafeFile.onDisk().write(Paths.of(csv), text.getBytes(StandardCharsets.UTF_8));
-        }
+    private boolean csvIsPrinted() {
+        return "-".equals(csv);
     }
 
     /** A refit says so in a column of its own. */
@@ -182,23 +187,24 @@ final class SweepCommand extends Work {
         json.put("as", swept.sweep().mode().word());
         json.put("held", swept.sweep().hold().map(SweepCommand::asJson).orElse(null));
         json.put("columns", chart.columns().stream().map(FigureJson::column).toList());
-        json.put(
-                "gaps",
-                swept.gaps().stream()
-                        .map(gap -> Map.of(
-                                "step", swept.sweep().steps().at(gap.step()), "key", gap.key(), "reason", gap.reason()))
-                        .toList());
+        json.put("gaps", swept.gaps().stream().map(gap -> asJson(swept, gap)).toList());
         return json;
     }
 
     private static Map<String, Object> asJson(Hold hold) {
-        return Map.of(
-                "key",
-                hold.measure().key(),
-                "value",
-                hold.target(),
-                "by",
-                hold.by().key());
+        Map<String, Object> json = new LinkedHashMap<>();
+        json.put("key", hold.measure().key());
+        json.put("value", hold.target());
+        json.put("by", hold.by().key());
+        return json;
+    }
+
+    private static Map<String, Object> asJson(Swept swept, Swept.Gap gap) {
+        Map<String, Object> json = new LinkedHashMap<>();
+        json.put("step", swept.sweep().steps().at(gap.step()));
+        json.put("key", gap.key());
+        json.put("reason", gap.reason());
+        return json;
     }
 
     private static String sentence(Swept swept, Swept.Gap gap) {

@@ -1,5 +1,7 @@
 package rakeline.engine;
 
+import java.util.List;
+import rakeline.figure.Drawing;
 import rakeline.figure.Figure;
 
 /** What a row shows. */
@@ -11,8 +13,18 @@ public sealed interface Result {
      * Anything else, as one piece of text.
      *
      * @param number the value where it is a number, else NaN
+     * @param drawings what stands beside the page for it, as for a bike
      */
-    record Value(String text, double number) implements Result {}
+    record Value(String text, double number, List<Drawing> drawings) implements Result {
+        public Value {
+            drawings = List.copyOf(drawings);
+        }
+
+        /** A value without drawings. */
+        public static Value of(String text, double number) {
+            return new Value(text, number, List.of());
+        }
+    }
 
     /** A string. */
     record Text(String text) implements Result {}

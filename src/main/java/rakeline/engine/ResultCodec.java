@@ -26,7 +26,7 @@ public final class ResultCodec {
         if (result instanceof Result.Shown shown) {
             writeFigure(packer, shown.figure());
         } else if (result instanceof Result.Value value) {
-            packer.number(VALUE).text(value.text()).real(value.number());
+            packer.number(VALUE).text(value.text()).real(value.number()).list(value.drawings(), DrawingCodec::write);
         } else if (result instanceof Result.Text text) {
             packer.number(TEXT).text(text.text());
         }
@@ -44,7 +44,7 @@ public final class ResultCodec {
             case CHART -> new Result.Shown(readChart(unpacker));
             case TABLE -> new Result.Shown(readTable(unpacker));
             case DRAWING -> new Result.Shown(DrawingCodec.read(unpacker));
-            case VALUE -> new Result.Value(unpacker.text(), unpacker.real());
+            case VALUE -> new Result.Value(unpacker.text(), unpacker.real(), unpacker.list(DrawingCodec::read));
             case TEXT -> new Result.Text(unpacker.text());
             default -> throw new IOException("no result is of kind " + kind);
         };

@@ -62,6 +62,9 @@ public interface Session extends AutoCloseable {
 
         /** A worker was lost and another took over; says which row did what. */
         record Replaced(String sentence) implements Event {}
+
+        /** The session itself failed; nothing runs in it any more. */
+        record Broken(String sentence) implements Event {}
     }
 
     void listen(Consumer<Event> listener);

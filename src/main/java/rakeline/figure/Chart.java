@@ -44,12 +44,30 @@ public record Chart(
     @Override
     public List<Column> columns() {
         return Stream.concat(
-                        Stream.of(Column.of(x, steps)),
+                        Stream.of(Column.ofSteps(x, steps)),
                         panels.stream().map(panel -> Column.of(panel.quantity(), panel.values())))
                 .toList();
     }
 
     public Table table() {
         return new Table(title, columns(), held, cautions);
+    }
+
+    /** The table with at most so many steps, evenly chosen, the first among them; the title says how many there are. */
+    public Table table(int most) {
+        int stride = (steps.size() + most - 1) / most;
+        if (stride <= 1) {
+            return table();
+        }
+        int rows = (steps.size() - 1) / stride + 1;
+        List<Column> chosen = Stream.concat(
+                        Stream.of(Column.ofSteps(x, every(stride, rows, steps))),
+                        panels.stream().map(panel -> Column.of(panel.quantity(), every(stride, rows, panel.values()))))
+                .toList();
+        return new Table(title + "; " + rows + " of " + steps.size() + " steps", chosen, held, cautions);
+    }
+
+    private static Numbers every(int stride, int rows, Numbers all) {
+        return Numbers.generate(rows, i -> all.at(i * stride));
     }
 }

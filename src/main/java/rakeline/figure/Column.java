@@ -2,6 +2,7 @@ package rakeline.figure;
 
 import java.util.List;
 import java.util.stream.IntStream;
+import rakeline.quantity.Decimals;
 import rakeline.quantity.Numbers;
 import rakeline.quantity.Quantity;
 
@@ -25,6 +26,18 @@ public record Column(String key, String label, String unit, Numbers values, List
                 values,
                 IntStream.range(0, values.size())
                         .mapToObj(i -> quantity.format(values.at(i)))
+                        .toList());
+    }
+
+    /** Numbers of which every digit counts, as the steps of a sweep. */
+    public static Column ofSteps(Quantity quantity, Numbers values) {
+        return new Column(
+                quantity.key(),
+                quantity.label(),
+                quantity.unit().symbol(),
+                values,
+                IntStream.range(0, values.size())
+                        .mapToObj(i -> Decimals.shortest(Math.rint(values.at(i) * 1e6) / 1e6))
                         .toList());
     }
 

@@ -37,7 +37,7 @@ public final class MeasureTable {
         }
         columns.add(Column.ofWords(
                 "unit", "Unit", rows.stream().map(row -> row.unit().symbol()).toList()));
-        return new Table(title(bikes), columns, "", cautions(rows));
+        return new Table(title(bikes), columns, "", Quantity.cautionsOf(rows));
     }
 
     private static Map<String, Reading> readings(List<Measure<Geometry>> measures, Geometry bike) {
@@ -57,13 +57,5 @@ public final class MeasureTable {
     private static String title(List<Geometry> bikes) {
         return String.join(
                 ", ", bikes.stream().map(geometry -> geometry.bike().name()).toList());
-    }
-
-    private static List<String> cautions(List<Quantity> rows) {
-        return rows.stream()
-                .map(Quantity::caution)
-                .filter(caution -> !caution.isEmpty())
-                .distinct()
-                .toList();
     }
 }

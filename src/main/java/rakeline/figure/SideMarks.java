@@ -235,7 +235,7 @@ final class SideMarks {
         dimension(Measures.TRAIL, new Point(side.frontAxleXMm(), below), new Point(axisOnGround(), below), -45);
         dimension(
                 Measures.WHEELBASE, new Point(side.rearAxleXMm(), below), new Point(side.frontAxleXMm(), below), -110);
-        dimension(Measures.FRONT_CENTRE, new Point(0, 0), frontAxle(), 0);
+        dimension(Measures.FRONT_CENTRE_X, new Point(0, below), new Point(side.frontAxleXMm(), below), -45);
         dimension("stack", side.stackMm(), Inputs.STACK.key(), new Point(right, side.stackMm()), new Point(right, 0));
         dimension("reach", side.reachMm(), Inputs.REACH.key(), new Point(0, above), new Point(side.reachMm(), above));
     }

@@ -44,10 +44,7 @@ public final class Bike {
         present.addAll(NEEDED_GROUPS);
         Inputs.all().stream().filter(given::has).map(Input::group).forEach(present::add);
         Set.copyOf(present).forEach(group -> present.add(outer(group)));
-        Bike bike = new Bike(name, given, Set.copyOf(present), Map.copyOf(provenance));
-        bike.checkComplete();
-        bike.checkShape();
-        return bike;
+        return new Bike(name, given, Set.copyOf(present), Map.copyOf(provenance)).checked();
     }
 
     public String name() {
@@ -120,7 +117,10 @@ public final class Bike {
 
     /** Puts numbers in place as they are. */
     Bike replace(Map<Input, Double> changes) {
-        return of(name, given.with(changes), groups, provenance);
+        boolean addsNoGroup = changes.keySet().stream().allMatch(input -> groups.contains(input.group()));
+        return addsNoGroup
+                ? new Bike(name, given.with(changes), groups, provenance).checked()
+                : of(name, given.with(changes), groups, provenance);
     }
 
     /** One line: name and the numbers by which a bicycle is known. */
@@ -167,6 +167,12 @@ public final class Bike {
 
     private double change(Map<Input, Double> changes, Input input) {
         return changes.getOrDefault(input, get(input)) - get(input);
+    }
+
+    private Bike checked() {
+        checkComplete();
+        checkShape();
+        return this;
     }
 
     private void checkComplete() {

@@ -3,6 +3,7 @@ package rakeline.geometry;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import rakeline.quantity.Decimals;
 import rakeline.quantity.Input;
@@ -15,7 +16,7 @@ import rakeline.quantity.Refusal;
  * @param bike as it stands afterwards
  * @param pitchDeg by how much the frame turned, nose up
  * @param sitMiss rigidly turned sit point minus the wanted one; (0, 0) where none is wanted
- * @param handMiss the same for the wanted hand point
+ * @param handMiss the hoods afterwards minus the wanted hand point; without a bar, as for the sit point
  */
 public record Refit(Bike bike, double pitchDeg, Point sitMiss, Point handMiss) {
     private static final Set<Input> FORK = Set.of(Inputs.FORK_OFFSET, Inputs.AXLE_TO_CROWN, Inputs.FORK_SAG);
@@ -69,7 +70,17 @@ public record Refit(Bike bike, double pitchDeg, Point sitMiss, Point handMiss) {
                 turned,
                 Math.toDegrees(pitch),
                 miss(old, Inputs.CONTACT_SIT_X, Inputs.CONTACT_SIT_Y, pitch),
-                miss(old, Inputs.CONTACT_HAND_X, Inputs.CONTACT_HAND_Y, pitch));
+                handMiss(turned, pitch));
+    }
+
+    /** The hoods as they stand now minus where the hands are wanted; without a bar, the wanted point turned along. */
+    private static Point handMiss(Bike turned, double pitch) {
+        Optional<HandPoint> hoods = Geometry.of(turned).handPoint();
+        return hoods.isPresent() && turned.has(Inputs.CONTACT_HAND_X)
+                ? hoods.get()
+                        .at()
+                        .minus(new Point(turned.get(Inputs.CONTACT_HAND_X), turned.get(Inputs.CONTACT_HAND_Y)))
+                : miss(turned, Inputs.CONTACT_HAND_X, Inputs.CONTACT_HAND_Y, pitch);
     }
 
     /** Where the new fork carries the front axle, the frame standing as before. */

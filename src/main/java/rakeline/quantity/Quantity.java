@@ -59,6 +59,15 @@ public record Quantity(
                 source);
     }
 
+    /** The cautions that belong to quantities, each once. */
+    public static List<String> cautionsOf(List<Quantity> quantities) {
+        return quantities.stream()
+                .map(Quantity::caution)
+                .filter(caution -> !caution.isEmpty())
+                .distinct()
+                .toList();
+    }
+
     /** The number alone, with this quantity's decimals; a dash for NaN. */
     public String format(double value) {
         return Decimals.fixed(value, decimals);

@@ -37,9 +37,9 @@ final class Deeds {
         return List.of(
                 Deed.of("Row", "Edit the row", "F2", edit).when(this::hasRow),
                 Deed.of("Row", "Leave the row's text", "ESCAPE", leave).when(this::hasRow),
-                Deed.of("Row", "Select the row above", "ctrl UP", () -> step(-1))
+                Deed.of("Row", "Select the row above", "ctrl UP", () -> step(-1, leave))
                         .when(this::hasRow),
-                Deed.of("Row", "Select the row below", "ctrl DOWN", () -> step(1))
+                Deed.of("Row", "Select the row below", "ctrl DOWN", () -> step(1, leave))
                         .when(this::hasRow),
                 Deed.of("Row", "Add a note below", "ctrl shift N", () -> add(true, edit)),
                 Deed.of("Row", "Add a snippet below", "ctrl shift J", () -> add(false, edit)),
@@ -74,11 +74,12 @@ final class Deeds {
         return model().selectedRow().filter(Row.Snippet.class::isInstance).isPresent();
     }
 
-    private void step(int by) {
+    private void step(int by, Runnable leave) {
         model().selected().ifPresent(id -> {
             List<Row> rows = model().rows();
             int to = Math.max(0, Math.min(rows.size() - 1, model().page().indexOf(id) + by));
             bench.select(rows.get(to).id());
+            leave.run();
         });
     }
 

@@ -2,13 +2,16 @@ package rakeline.shell;
 
 import java.awt.BorderLayout;
 import java.awt.Dimension;
+import java.awt.event.KeyEvent;
 import java.util.function.Consumer;
 import javax.swing.BorderFactory;
 import javax.swing.ButtonGroup;
+import javax.swing.JComponent;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import javax.swing.JSplitPane;
 import javax.swing.JToggleButton;
+import javax.swing.KeyStroke;
 import javax.swing.ScrollPaneConstants;
 import rakeline.shell.dials.DialStrip;
 import rakeline.shell.ledger.Ledger;
@@ -105,6 +108,8 @@ final class Face extends JPanel {
 
     private JSplitPane split() {
         JSplitPane both = new JSplitPane(JSplitPane.HORIZONTAL_SPLIT, page, side);
+        both.getInputMap(JComponent.WHEN_ANCESTOR_OF_FOCUSED_COMPONENT)
+                .put(KeyStroke.getKeyStroke(KeyEvent.VK_F8, 0), "left to the page");
         both.setBorder(null);
         both.setResizeWeight(0.66);
         both.setContinuousLayout(true);

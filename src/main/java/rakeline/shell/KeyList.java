@@ -18,6 +18,8 @@ final class KeyList {
             List.of("Look at the whole", "Escape, or double click"));
     private static final List<List<String>> IN_TEXT = List.of(
             List.of("On to the next part, back to the one before", "Ctrl+Tab, Ctrl+Shift+Tab"),
+            List.of("Offer the words that fit", "Ctrl+Space"),
+            List.of("What the key or constant at the caret means", "Shift+F1"),
             List.of("Edit a note", "Double click on it"));
     private static final List<List<String>> ON_DIALS = List.of(
             List.of("One step up or down", "Up, Down in the field; Left, Right on the slider"),

@@ -1,5 +1,6 @@
 package rakeline.shell;
 
+import java.awt.Frame;
 import java.awt.event.WindowAdapter;
 import java.awt.event.WindowEvent;
 import java.nio.file.Path;
@@ -7,6 +8,7 @@ import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import java.util.function.Function;
 import javax.swing.SwingUtilities;
+import rakeline.desk.Doorbell;
 import rakeline.desk.Kept;
 import rakeline.desk.Memory;
 import rakeline.desk.Places;
@@ -37,9 +39,12 @@ public final class Shell {
         Kept.Recalled<Recents> opened = Memory.recents(DISK, places).recall();
         SwingUtilities.invokeLater(() -> {
             Window window = build(sessions, places, preferred, opened);
+            Optional<Doorbell> bell =
+                    Doorbell.hang(places, visit -> SwingUtilities.invokeLater(() -> admit(window, visit)));
             window.frame().addWindowListener(new WindowAdapter() {
                 @Override
                 public void windowClosed(WindowEvent event) {
+                    bell.ifPresent(Doorbell::close);
                     closed.complete(null);
                 }
             });
@@ -47,6 +52,13 @@ public final class Shell {
             file.ifPresentOrElse(window::open, window::openWelcome);
         });
         return closed;
+    }
+
+    /** A later start of the program comes to this window, with a file or without. */
+    private static void admit(Window window, Optional<Path> file) {
+        window.frame().setState(Frame.NORMAL);
+        window.frame().toFront();
+        file.ifPresent(window::open);
     }
 
     /** The window, not shown yet; on the event thread. */

@@ -32,7 +32,7 @@ final class SidePane extends JPanel implements Bench.View {
         this.look = look;
         pile = new SidePile(look);
         none = Words.paragraph(
-                "No drawing at or above this row. A row that ends in a drawing, as in draw(it), shows it here.",
+                "No bike on this page yet. A row that ends in a bike, or in a drawing as in draw(it), shows it here.",
                 look.softText(),
                 look.soft());
         JScrollPane scroll = new JScrollPane(
@@ -90,11 +90,16 @@ final class SidePane extends JPanel implements Bench.View {
 
     private static Stream<Drawing> drawing(PageModel now, Row row) {
         Optional<Result> result = now.standing(row.id()).result();
-        return result.stream()
-                .filter(Result.Shown.class::isInstance)
-                .map(shown -> ((Result.Shown) shown).figure())
-                .filter(Drawing.class::isInstance)
-                .map(Drawing.class::cast);
+        return result.stream().flatMap(SidePane::drawings);
+    }
+
+    private static Stream<Drawing> drawings(Result result) {
+        if (result instanceof Result.Value value) {
+            return value.drawings().stream();
+        }
+        return result instanceof Result.Shown shown && shown.figure() instanceof Drawing drawing
+                ? Stream.of(drawing)
+                : Stream.empty();
     }
 
     @Override

@@ -1,8 +1,8 @@
 package rakeline.study;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.stream.Collectors;
 import rakeline.quantity.Decimals;
 import rakeline.quantity.Numbers;
 import rakeline.quantity.Quantity;
@@ -59,11 +59,11 @@ public record Swept(Sweep sweep, List<Column> columns, List<Gap> gaps) {
 
     /** The cautions that belong to what was swept, solved for and tracked, each once. */
     public List<String> cautions() {
-        List<String> all = new java.util.ArrayList<>();
-        columns.forEach(column -> all.add(column.quantity().caution()));
-        all.add(sweep.vary().quantity().caution());
-        sweep.hold().ifPresent(hold -> all.add(hold.by().quantity().caution()));
-        return all.stream().filter(caution -> !caution.isEmpty()).distinct().collect(Collectors.toUnmodifiableList());
+        List<Quantity> shown = new ArrayList<>();
+        columns.forEach(column -> shown.add(column.quantity()));
+        shown.add(sweep.vary().quantity());
+        sweep.hold().ifPresent(hold -> shown.add(hold.by().quantity()));
+        return Quantity.cautionsOf(shown);
     }
 
     private String redrawn() {

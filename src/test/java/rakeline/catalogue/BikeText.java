@@ -122,7 +122,7 @@ final class BikeText {
         assertThat(refusal).isInstanceOf(Refusal.class);
         assertThat(refusal.getMessage())
                 .startsWith(FILE + ": ")
-                .matches("(?s).*[.?]")
+                .matches("(?s).*[^.?][.?]")
                 .doesNotContain("\n", "Exception", "com.fasterxml", "java.lang")
                 .hasSizeLessThan(400);
     }

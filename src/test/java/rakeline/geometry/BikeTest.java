@@ -29,6 +29,12 @@ class BikeTest {
     }
 
     @Test
+    void anotherRimMovesAGivenRadiusByHalfTheBeadSeatsChange() {
+        Bike bike = Bikes.plain().with("wheels.front.radiusMm", 335).with("wheels.front.beadSeatMm", 584);
+        assertThat(bike.get(Inputs.FRONT_RADIUS)).isEqualTo(335 - 19);
+    }
+
+    @Test
     void aRadiusGivenTogetherWithTheTyreWins() {
         Bike bike = Bikes.redrawn(
                 Bikes.plain().with("wheels.front.radiusMm", 335),

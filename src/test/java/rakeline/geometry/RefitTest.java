@@ -114,6 +114,15 @@ class RefitTest {
     }
 
     @Test
+    void aLongerForkThatSagsByAsMuchAlongTheAxisLeavesTheFrameWhereItWas() {
+        double offset = Bikes.whole().get(Inputs.FORK_OFFSET);
+        double along = Math.sqrt(377 * 377 - offset * offset);
+        double longer = Math.hypot(along + 20, offset);
+        Refit refit = refit(Bikes.whole(), Map.of("fork.axleToCrownMm", longer, "fork.sagMm", 20.0));
+        assertThat(refit.pitchDeg()).isCloseTo(0, within(CLOSE));
+    }
+
+    @Test
     void sagNeedsNoForkLength() {
         assertThat(refit(Bikes.plain(), Map.of("fork.sagMm", 10.0)).bike().get(Inputs.FORK_SAG))
                 .isEqualTo(10);

@@ -110,6 +110,28 @@ class ToeMeasuresTest {
     }
 
     @Test
+    void theRearTyreTakesNoRoomFromTheToes() {
+        Bike held = Bikes.withFoot().with("wheels.both.radiusMm", 339);
+        Bike wider = Bikes.redrawn(held, Map.of("wheels.rear.tyreMm", 50.0, "wheels.rear.radiusMm", 339.0));
+        assertThat(value(wider, ToeMeasures.TOE_ROOM)).isEqualTo(value(held, ToeMeasures.TOE_ROOM));
+    }
+
+    @Test
+    void aMudguardTakesAtLeastItsGapFromTheLevelPedal() {
+        Bike guarded = Bikes.withFoot().with("wheels.front.mudguardGapMm", 12);
+        double taken = value(Bikes.withFoot(), ToeMeasures.PEDAL_TO_TYRE_LEVEL)
+                - value(guarded, ToeMeasures.PEDAL_TO_TYRE_LEVEL);
+        assertThat(taken).isBetween(12.0, 24.0);
+    }
+
+    @Test
+    void aBarThatCannotTurnAsFarIsNearestAtItsLimit() {
+        // worked: the pedal is nearest at 23.62° where the bar turns as far
+        Bike limited = Bikes.withFoot().with(Inputs.STEERING_LIMIT, 22.5);
+        assertThat(value(limited, ToeMeasures.PEDAL_TO_TYRE_STEER)).isCloseTo(22.5, within(0.01));
+    }
+
+    @Test
     void aBikeWithoutCranksSaysWhichGroupItNeeds() {
         assertThat(ToeMeasures.TOE_ROOM.read(Geometry.of(Bikes.plain())).reason())
                 .contains("the group crank");

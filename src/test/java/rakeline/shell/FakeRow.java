@@ -92,10 +92,10 @@ final class FakeRow {
         Matcher dial = DIAL.matcher(text);
         if (dial.find()) {
             double value = page.dials().getOrDefault(dial.group(1), Double.parseDouble(dial.group(7)));
-            return Optional.of(new Result.Value(Decimals.shortest(value), value));
+            return Optional.of(Result.Value.of(Decimals.shortest(value), value));
         }
         if (text.contains("bike(") || text.contains("pick(")) {
-            return Optional.of(new Result.Value("Road XS: stack 508, reach 370, 622 × 28, crank 165", Double.NaN));
+            return Optional.of(Result.Value.of("Road XS: stack 508, reach 370, 622 × 28, crank 165", Double.NaN));
         }
         return text.isBlank() || text.contains("println")
                 ? Optional.empty()

@@ -2,13 +2,16 @@ package rakeline.shell;
 
 import java.awt.Component;
 import java.awt.Container;
+import java.awt.Toolkit;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.function.BooleanSupplier;
 import java.util.stream.Stream;
+import javax.swing.AbstractButton;
 import javax.swing.JLabel;
+import javax.swing.SwingUtilities;
 import org.assertj.swing.core.BasicRobot;
 import org.assertj.swing.core.Robot;
 import org.assertj.swing.edt.GuiActionRunner;
@@ -115,6 +118,25 @@ final class OpenWindow implements AutoCloseable {
                 PATIENCE);
     }
 
+    /** Waits until nothing is left to do on the event thread, seen a hundred times in a row. */
+    void awaitRest() {
+        Pause.pause(
+                new Condition("the event thread is at rest") {
+                    private int calm;
+
+                    @Override
+                    public boolean test() {
+                        boolean rests = Toolkit.getDefaultToolkit()
+                                        .getSystemEventQueue()
+                                        .peekEvent()
+                                == null;
+                        calm = rests ? calm + 1 : 0;
+                        return calm == 100;
+                    }
+                },
+                PATIENCE);
+    }
+
     /** Waits until every snippet has been tried and nothing runs. */
     void settle() {
         await("the page has run", () -> {
@@ -128,7 +150,12 @@ final class OpenWindow implements AutoCloseable {
 
     /** Does what a menu says. */
     void choose(String... path) {
-        frame.menuItemWithPath(path).click();
+        press(frame.menuItemWithPath(path).target());
+    }
+
+    /** Presses a button as its key does, wherever the pointer is; what it opens may stay open. */
+    void press(AbstractButton button) {
+        SwingUtilities.invokeLater(button::doClick);
         robot.waitForIdle();
     }
 

@@ -14,6 +14,7 @@ import javax.swing.JTextField;
 import javax.swing.text.JTextComponent;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -23,6 +24,7 @@ import rakeline.shell.figures.FigureView;
 
 /** Everything has the room that it needs, and a name for those who do not see it. */
 @Tag("window")
+@ExtendWith(OnAScreen.class)
 class RoomTest {
     @TempDir
     Path home;
@@ -78,9 +80,9 @@ class RoomTest {
         return words && !words(component).isBlank() && small && !mayShorten(component);
     }
 
-    /** The title and what was said last may end in dots. */
+    /** The title, what was said last and a folded snippet may end in dots. */
     private static boolean mayShorten(Component component) {
-        return List.of("title", "about", "said").contains(String.valueOf(component.getName()));
+        return List.of("title", "about", "said", "first line").contains(String.valueOf(component.getName()));
     }
 
     private static String words(Component component) {

@@ -2,6 +2,7 @@ package rakeline.shell;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.awt.Toolkit;
 import java.awt.event.KeyEvent;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -15,6 +16,7 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.api.io.TempDir;
 import rakeline.desk.PageFile;
 import rakeline.desk.SafeFile;
@@ -23,6 +25,7 @@ import rakeline.worksheet.Row;
 import rakeline.worksheet.Worksheet;
 
 @Tag("window")
+@ExtendWith(OnAScreen.class)
 class WindowTest {
     @TempDir
     Path home;
@@ -51,13 +54,13 @@ class WindowTest {
 
     @Test
     void readShowsNoCode() {
-        window.frame().toggleButton("read").click();
+        window.press(window.frame().toggleButton("read").target());
         assertThat(window.shown()).noneMatch(RSyntaxTextArea.class::isInstance);
     }
 
     @Test
     void readShowsTheFiguresOfThePage() {
-        window.frame().toggleButton("read").click();
+        window.press(window.frame().toggleButton("read").target());
         assertThat(window.shown().stream().filter(FigureView.class::isInstance)).hasSizeGreaterThanOrEqualTo(3);
     }
 
@@ -77,24 +80,28 @@ class WindowTest {
     }
 
     @Test
-    void aRowThatWasTypedInIsOutOfDate() {
+    void aRowRunsAgainWhenTheTypingRests() {
         window.frame().textBox("editor r3").focus().enterText(" ");
-        assertThat(window.gutter("r3")).isEqualTo("drawing out of date");
+        window.await("the row has run again", () -> window.session(0).ran().size() > 8);
+        assertThat(window.session(0).ran()).endsWith("r3");
+    }
+
+    @Test
+    void theKeyForStoppingReachesThePageFromARowsText() {
+        window.session(0).hold();
+        window.run(() -> window.window().bench().act("typed", page -> page.withText("r6", "slow()")));
+        window.await("the row runs", () -> window.window().bench().model().isRunning());
+        window.frame().textBox("editor r3").focus().pressAndReleaseKeys(KeyEvent.VK_F8);
+        window.settle();
+        assertThat(window.gutter("r6")).isEqualTo("value stopped");
     }
 
     @Test
     void aRowRunsAgainWhenItIsLeft() {
         window.frame().textBox("editor r3").focus().enterText(" ");
+        window.await("it is typed", () -> text("r3").contains(" "));
         window.frame().textBox("editor r6").focus();
-        window.await(
-                "the row is fresh",
-                () -> window.window()
-                        .bench()
-                        .model()
-                        .standing("r3")
-                        .state()
-                        .words()
-                        .equals("fresh"));
+        window.await("the row has run again", () -> window.session(0).ran().size() > 8);
         assertThat(window.session(0).ran()).endsWith("r3");
     }
 
@@ -169,6 +176,14 @@ class WindowTest {
     }
 
     @Test
+    void steppingToAnotherRowLeavesTheTextAndRunsIt() {
+        window.frame().textBox("editor r3").focus().enterText("x");
+        window.choose("Row", "Select the row below");
+        window.await("the row has run again", () -> window.session(0).ran().size() > 8);
+        assertThat(window.model().selected()).contains("r4");
+    }
+
+    @Test
     void aRowMovesUp() {
         window.select("r5");
         window.choose("Row", "Move the row up");
@@ -199,7 +214,7 @@ class WindowTest {
                 .optionPane()
                 .requireMessage(org.assertj.core.util.Strings.concat(
                         "“", Samples.slackHeadAngles().title(), "” has changes that are not saved."));
-        window.frame().optionPane().buttonWithText("Go back").click();
+        window.press(window.frame().optionPane().buttonWithText("Go back").target());
         window.frame().requireVisible();
     }
 
@@ -207,7 +222,7 @@ class WindowTest {
     void notSavingClosesTheWindow() {
         window.frame().textBox("editor r3").focus().enterText("x");
         window.frame().close();
-        window.frame().optionPane().buttonWithText("Do not save").click();
+        window.press(window.frame().optionPane().buttonWithText("Do not save").target());
         window.await("the window is gone", () -> !window.window().frame().isDisplayable());
     }
 
@@ -231,7 +246,7 @@ class WindowTest {
         window.run(() -> window.window().open(file));
         window.await("it is asked", () -> !window.window().bench().model().allowed());
         assertThat(window.sessions()).isEqualTo(1);
-        window.frame().button("run it").click();
+        window.press(window.frame().button("run it").target());
         window.settle();
         assertThat(window.session(1).ran()).contains("r5");
     }
@@ -255,7 +270,7 @@ class WindowTest {
                 () -> OpenWindow.all(window.window().frame())
                         .anyMatch(component -> "running".equals(component.getName()) && component.isShowing()));
         assertThat(window.gutter("r6")).isEqualTo("value running");
-        window.frame().button(JButtonMatcher.withText("Stop")).click();
+        window.press(window.frame().button(JButtonMatcher.withText("Stop")).target());
         window.settle();
         assertThat(window.gutter("r6")).isEqualTo("value stopped");
     }
@@ -320,7 +335,7 @@ class WindowTest {
     }
 
     private String text(String row) {
-        return window.model().page().row(row).map(Row::text).orElseThrow();
+        return window.window().bench().model().page().row(row).map(Row::text).orElseThrow();
     }
 
     private double dial(String name) {
@@ -333,5 +348,12 @@ class WindowTest {
     void anEmptyPageShowsNoDials() {
         window.with(Worksheet.empty("Untitled"));
         assertThat(window.shown()).noneMatch(component -> "dial head".equals(component.getName()));
+    }
+
+    @Test
+    void laidOutThePageComesToRest() {
+        window.awaitRest();
+        assertThat(Toolkit.getDefaultToolkit().getSystemEventQueue().peekEvent())
+                .isNull();
     }
 }

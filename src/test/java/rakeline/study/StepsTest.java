@@ -45,6 +45,8 @@ class StepsTest {
     @Test
     void aWayOfWholeStepsHasNoSliverAtItsEnd() {
         assertThat(Steps.of(0, 0.3, 0.1).size()).isEqualTo(4);
+        assertThat((74 - 69.3) / 0.1).isGreaterThan(47);
+        assertThat(Steps.of(69.3, 74, 0.1).size()).isEqualTo(48);
     }
 
     @ParameterizedTest

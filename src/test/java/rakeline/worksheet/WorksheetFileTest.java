@@ -155,7 +155,7 @@ class WorksheetFileTest {
         assertRefused(
                 page("\"title\": \"t\", " + ROWS + ",\n\"dials\": {\"head\": 71,3}"),
                 "line 2, column 22 is not JSON, at the end of \"\"dials\": {\"head\": 71,3\";"
-                        + " decimals are written with a point, as in 71.3.");
+                        + " a number takes the decimal point, as in 71.3.");
     }
 
     @Test

@@ -43,10 +43,19 @@ final class Bench {
         Thread.currentThread().setContextClassLoader(loader);
         try {
             while (true) {
-                serve(asked.take());
+                serve(next(asked));
             }
-        } catch (InterruptedException | IOException e) {
+        } catch (IOException e) {
             Runtime.getRuntime().halt(0);
+        }
+    }
+
+    /** An interruption that a row has left behind concerns that row alone. */
+    private static Wire.Frame next(BlockingQueue<Wire.Frame> asked) {
+        try {
+            return asked.take();
+        } catch (InterruptedException e) {
+            return next(asked);
         }
     }
 
@@ -111,6 +120,7 @@ final class Bench {
     }
 
     private void answer(Answer answer) throws IOException {
+        running = null;
         System.out.flush();
         wire.send(Wire.Kind.ANSWER, answer::write);
     }

@@ -133,6 +133,8 @@ final class JShellSession implements Session {
             }
             giveUp(new IllegalStateException("it was closed"));
         } catch (RuntimeException | Error e) {
+            say(new Event.Broken("Rows can run no more, because the engine broke (" + e
+                    + "). Save the page and start Rakeline again."));
             giveUp(e);
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();

@@ -150,7 +150,8 @@ final class PageRun {
         if (refusal.isPresent()) {
             outcomes.set(row.id(), State.FAILED, refusal.get());
         } else if (row.row().waits() && !forced.remove(row.id())) {
-            outcomes.set(row.id(), runner.evaluator().isKnown(row.id()) ? State.OUT_OF_DATE : State.WAITING);
+            boolean hasRun = outcomes.has(row.id()) && outcomes.state(row.id()) == State.OUT_OF_DATE;
+            outcomes.set(row.id(), hasRun ? State.OUT_OF_DATE : State.WAITING);
         } else if (missing.isPresent()) {
             outcomes.set(row.id(), State.NOT_RUN, missing.get());
         } else {
@@ -162,8 +163,9 @@ final class PageRun {
     }
 
     private void run(PageRow row) {
-        outcomes.set(row.id(), State.RUNNING);
+        runner.begin(row);
         running = Optional.of(row);
+        outcomes.set(row.id(), State.RUNNING);
         Run run = attempt(row);
         running = Optional.empty();
         boolean edited = stopper.cause().equals(Optional.of(Stopper.Cause.EDITED)) && run.state() == State.STOPPED;
@@ -197,12 +199,16 @@ final class PageRun {
     }
 
     private void replaceWorker(String sentence) {
+        renewWorker();
+        listener.accept(new Session.Event.Replaced(sentence));
+    }
+
+    private void renewWorker() {
         boolean whole = false;
         while (!whole) {
             runner.replaceWorker();
             whole = replayAll();
         }
-        listener.accept(new Session.Event.Replaced(sentence));
     }
 
     /** Brings back the values of the rows that have run; false: one of them ended this worker too. */
@@ -250,15 +256,28 @@ final class PageRun {
         Set<String> stale = new LinkedHashSet<>();
         for (String id : ids) {
             boolean needsStale = page.needs(id).stream().anyMatch(need -> stale.contains(need.rowId()));
-            boolean repeatable =
-                    runner.evaluator().canRepeat(id) && !page.row(id).source().keepsState();
-            if (rewritten.contains(id) || needsStale || !repeatable) {
+            if (rewritten.contains(id) || needsStale || !runner.evaluator().canRepeat(id)) {
                 stale.add(id);
             }
         }
+        boolean startsOver = ids.stream().anyMatch(this::keepsState);
         runner.evaluator().forget(List.copyOf(stale));
         pending.addAll(ids);
-        ids.stream().filter(outcomes::has).forEach(id -> outcomes.set(id, State.OUT_OF_DATE));
+        ids.stream().filter(this::goesOutOfDate).forEach(id -> outcomes.set(id, State.OUT_OF_DATE));
+        if (startsOver) {
+            renewWorker();
+        }
+    }
+
+    /** Static fields of a class are what they were at first only in a worker that has not loaded it. */
+    private boolean keepsState(String id) {
+        return page.row(id).source().keepsState() && runner.evaluator().isKnown(id);
+    }
+
+    private boolean goesOutOfDate(String id) {
+        boolean stillWaits =
+                outcomes.state(id) == State.WAITING && page.row(id).row().waits();
+        return outcomes.has(id) && !stillWaits;
     }
 
     /** Rows that were given up earlier. */

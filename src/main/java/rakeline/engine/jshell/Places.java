@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import jdk.jshell.Snippet;
 import jdk.jshell.SourceCodeAnalysis;
@@ -57,11 +58,15 @@ final class Places {
                 .limit(1);
     }
 
+    /** What JShell adds to a line of the snippet maps to its start: the furthest place of the line is the snippet's. */
     private int line(Part part, int wrappedLine) {
         SourceCodeAnalysis.SnippetWrapper wrapper = analysis.wrapper(part.snippet());
         int start = startOfLine(wrapper.wrapped(), wrappedLine);
         int end = startOfLine(wrapper.wrapped(), wrappedLine + 1);
-        int place = wrapper.wrappedToSourcePosition(Math.max(start, end - 2));
+        int place = IntStream.range(start, Math.max(start + 1, end - 1))
+                .map(wrapper::wrappedToSourcePosition)
+                .max()
+                .orElse(0);
         return part.source().lineAt(part.offset() + place);
     }
 

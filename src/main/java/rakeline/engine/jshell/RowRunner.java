@@ -5,7 +5,6 @@ import java.util.OptionalInt;
 import java.util.Set;
 import java.util.concurrent.CompletableFuture;
 import java.util.function.Consumer;
-import java.util.function.Function;
 import rakeline.engine.Layout;
 import rakeline.engine.PageRow;
 import rakeline.engine.RowSource;
@@ -40,29 +39,35 @@ final class RowRunner implements AutoCloseable {
         return evaluator.read(text);
     }
 
-    /** Runs a row, as it was compiled where that still holds. */
+    /** A row is about to run: from now on it can be stopped. */
+    void begin(PageRow row) {
+        stopper.arm(evaluator.worker(), limitOf(row));
+    }
+
+    /** Runs the row that was begun, as it was compiled where that still holds. */
     Run run(PageRow row, Layout page) {
-        return within(
-                row,
-                rowLimit -> evaluator.canRepeat(row.id())
-                        ? evaluator.repeat(row, page, rowLimit)
-                        : evaluator.run(row, page, rowLimit));
+        try {
+            return evaluator.canRepeat(row.id())
+                    ? evaluator.repeat(row, page, limitOf(row))
+                    : evaluator.run(row, page, limitOf(row));
+        } finally {
+            stopper.disarm();
+        }
     }
 
     /** Runs again what was compiled of a row, in a worker that took over from another. */
     Run replay(PageRow row, Layout page) {
-        return within(row, rowLimit -> evaluator.repeat(row, page, rowLimit));
-    }
-
-    private Run within(PageRow row, Function<Duration, Run> work) {
-        OptionalInt own = row.row().timeLimitSeconds();
-        Duration rowLimit = own.isPresent() ? Duration.ofSeconds(own.getAsInt()) : limit;
-        stopper.arm(evaluator.worker(), rowLimit);
+        begin(row);
         try {
-            return work.apply(rowLimit);
+            return evaluator.repeat(row, page, limitOf(row));
         } finally {
             stopper.disarm();
         }
+    }
+
+    private Duration limitOf(PageRow row) {
+        OptionalInt own = row.row().timeLimitSeconds();
+        return own.isPresent() ? Duration.ofSeconds(own.getAsInt()) : limit;
     }
 
     /** Goes on with another worker that knows the classes and dials, but in which nothing has run. */

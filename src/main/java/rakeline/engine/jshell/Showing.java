@@ -12,6 +12,7 @@ import java.util.stream.Stream;
 import rakeline.engine.Result;
 import rakeline.engine.ResultCodec;
 import rakeline.figure.Figure;
+import rakeline.prelude.Pictures;
 import rakeline.quantity.Decimals;
 import rakeline.quantity.Refusal;
 
@@ -33,7 +34,7 @@ final class Showing {
         if (value instanceof String text) {
             return new Result.Text(bounded(text));
         }
-        return new Result.Value(line(value), number(value).orElse(Double.NaN));
+        return new Result.Value(line(value), number(value).orElse(Double.NaN), Pictures.of(value));
     }
 
     /** Whether a later method call could change the value: not so for numbers, words, enums and our own. */

@@ -43,6 +43,9 @@ final class SourceReader {
 
     RowSource read(String text) {
         List<Piece> pieces = split(text);
+        if (pieces.isEmpty()) {
+            return new RowSource(text, List.of());
+        }
         List<Wrapped> tried = new ArrayList<>();
         for (int i = 0; i < pieces.size(); i++) {
             for (Wrapping wrapping : Wrapping.values()) {

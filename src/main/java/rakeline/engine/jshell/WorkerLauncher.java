@@ -18,6 +18,7 @@ import java.security.SecureRandom;
 import java.util.HexFormat;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import rakeline.engine.Session;
 
@@ -31,15 +32,21 @@ final class WorkerLauncher {
 
     private final Session.Settings settings;
     private final String agent;
+    private final String classPath;
 
     WorkerLauncher(Session.Settings settings) {
-        this(settings, Agent.class.getName());
+        this(settings, Agent.class.getName(), List.of());
     }
 
-    /** @param agent the main class of the worker */
-    WorkerLauncher(Session.Settings settings, String agent) {
+    /**
+     * @param agent the main class of the worker
+     * @param more places that join its class path
+     */
+    WorkerLauncher(Session.Settings settings, String agent, List<String> more) {
         this.settings = settings;
         this.agent = agent;
+        this.classPath = Stream.concat(Stream.of(ClassPath.ofProgram()), more.stream())
+                .collect(Collectors.joining(File.pathSeparator));
     }
 
     /**
@@ -95,7 +102,7 @@ final class WorkerLauncher {
                 "-Duser.language=en",
                 "-Duser.country=GB",
                 "-cp",
-                ClassPath.ofProgram(),
+                classPath,
                 agent);
         return new ProcessBuilder(command)
                 .directory(new File(System.getProperty("java.io.tmpdir")))

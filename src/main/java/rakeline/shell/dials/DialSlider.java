@@ -4,7 +4,6 @@ import com.formdev.flatlaf.ui.FlatSliderUI;
 import java.awt.Dimension;
 import java.awt.Graphics;
 import java.util.function.DoubleConsumer;
-import javax.swing.JComponent;
 import javax.swing.JSlider;
 import rakeline.engine.Control;
 import rakeline.shell.look.Look;
@@ -47,27 +46,16 @@ final class DialSlider extends JSlider {
 
     @Override
     public Dimension getPreferredSize() {
-        return new Dimension(look.px(120), look.px(20));
+        return new Dimension(look.px(120), Math.max(look.px(20), super.getPreferredSize().height));
     }
 
     @Override
     public Dimension getMinimumSize() {
-        return new Dimension(look.px(40), look.px(20));
+        return new Dimension(look.px(40), getPreferredSize().height);
     }
 
     /** Adds the tick of the bike's own value to the track. */
     private final class OwnTick extends FlatSliderUI {
-        @Override
-        protected void installDefaults(JSlider slider) {
-            super.installDefaults(slider);
-            thumbSize = new Dimension(look.px(13), look.px(13));
-        }
-
-        @Override
-        public void paint(Graphics g, JComponent c) {
-            super.paint(g, c);
-        }
-
         @Override
         public void paintTrack(Graphics g) {
             if (!Double.isNaN(own) && scale != null) {

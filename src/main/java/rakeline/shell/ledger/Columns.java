@@ -61,6 +61,11 @@ record Columns(Look look, int width, double share, boolean wide, boolean reading
         return reading ? readingWidth() : room();
     }
 
+    /** The width of a text over both columns: no longer lines than the eye follows. */
+    int noteWidth() {
+        return Math.min(look.px(WIDEST_TO_READ), fullWidth());
+    }
+
     private int readingWidth() {
         return Math.min(look.px(WIDEST_TO_READ), width - 2 * look.space(6));
     }

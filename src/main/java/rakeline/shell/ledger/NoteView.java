@@ -33,6 +33,7 @@ final class NoteView extends AuthorView {
     }
 
     private void setUpReading(Bench bench, String id) {
+        reading.setEditorKit(new NoteKit());
         Words.still(reading);
         reading.setEditable(false);
         reading.setOpaque(false);

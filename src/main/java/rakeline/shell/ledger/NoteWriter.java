@@ -2,12 +2,12 @@ package rakeline.shell.ledger;
 
 import java.awt.Color;
 import java.awt.Font;
+import java.awt.font.FontRenderContext;
+import java.awt.geom.Rectangle2D;
 import javax.swing.text.MutableAttributeSet;
 import javax.swing.text.SimpleAttributeSet;
 import javax.swing.text.StyleConstants;
 import javax.swing.text.StyledDocument;
-import javax.swing.text.TabSet;
-import javax.swing.text.TabStop;
 import org.commonmark.node.AbstractVisitor;
 import org.commonmark.node.BlockQuote;
 import org.commonmark.node.BulletList;
@@ -43,6 +43,7 @@ final class NoteWriter extends AbstractVisitor {
     private final NoteDocument document = new NoteDocument();
     private MutableAttributeSet style = new SimpleAttributeSet();
     private int depth;
+    private int hanging;
 
     private NoteWriter(Look look) {
         this.look = look;
@@ -81,7 +82,10 @@ final class NoteWriter extends AbstractVisitor {
 
     @Override
     public void visit(ListItem item) {
-        put(bulletOf(item) + "\t");
+        String bullet = bulletOf(item) + "  ";
+        Rectangle2D box = look.body().getStringBounds(bullet, new FontRenderContext(null, true, true));
+        hanging = (int) Math.ceil(box.getWidth());
+        put(bullet);
         visitChildren(item);
     }
 
@@ -193,13 +197,9 @@ final class NoteWriter extends AbstractVisitor {
         StyleConstants.setLineSpacing(paragraph, 0.18f);
         StyleConstants.setSpaceBelow(paragraph, look.space(unitsBelow));
         StyleConstants.setLeftIndent(paragraph, look.space(5 * depth));
-        StyleConstants.setFirstLineIndent(paragraph, -look.space(depth == 0 ? 0 : 5));
-        StyleConstants.setTabSet(paragraph, tabs());
+        StyleConstants.setFirstLineIndent(paragraph, -hanging);
+        hanging = 0;
         return paragraph;
-    }
-
-    private TabSet tabs() {
-        return new TabSet(new TabStop[] {new TabStop(0)});
     }
 
     private void deeper(Runnable content) {

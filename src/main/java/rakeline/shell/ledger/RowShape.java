@@ -49,7 +49,7 @@ enum RowShape {
                         Math.max(authorHeight(row, columns.textWidth()), resultHeight(row, columns.resultWidth())));
             case BENEATH ->
                 authorHeight(row, columns.fullWidth()) + columns.gap() / 2 + resultHeight(row, columns.fullWidth());
-            case TEXT -> authorHeight(row, columns.fullWidth());
+            case TEXT -> authorHeight(row, columns.noteWidth());
             case RESULT -> resultHeight(row, columns.fullWidth());
             case HIDDEN -> 0;
         };
@@ -67,14 +67,21 @@ enum RowShape {
     void place(RowView row, Columns columns) {
         int top = row.room();
         int height = row.getHeight() - 2 * top - 1;
-        int written = authorHeight(row, this == BESIDE ? columns.textWidth() : columns.fullWidth());
+        int written = authorHeight(row, authorWidth(columns));
         row.author().setBounds(authorPlace(columns, top, written));
         row.result().setBounds(resultPlace(columns, top, height, written));
     }
 
     private Rectangle authorPlace(Columns columns, int top, int height) {
-        int width = this == BESIDE ? columns.textWidth() : columns.fullWidth();
-        return new Rectangle(columns.textX(), top, width, height);
+        return new Rectangle(columns.textX(), top, authorWidth(columns), height);
+    }
+
+    private int authorWidth(Columns columns) {
+        return switch (this) {
+            case BESIDE -> columns.textWidth();
+            case TEXT -> columns.noteWidth();
+            default -> columns.fullWidth();
+        };
     }
 
     private Rectangle resultPlace(Columns columns, int top, int height, int written) {

@@ -4,6 +4,8 @@ import java.awt.Color;
 import java.awt.Cursor;
 import java.awt.Dimension;
 import java.awt.Graphics;
+import java.awt.event.FocusAdapter;
+import java.awt.event.FocusEvent;
 import java.awt.event.MouseAdapter;
 import java.awt.event.MouseEvent;
 import java.util.Optional;
@@ -42,6 +44,7 @@ final class RowView extends JPanel implements Heights.Flowing {
             @Override
             public void mousePressed(MouseEvent event) {
                 bench.select(id);
+                requestFocusInWindow();
             }
         };
         result = new ResultView(look, pressed);
@@ -56,6 +59,12 @@ final class RowView extends JPanel implements Heights.Flowing {
         }
         addMouseListener(pressed);
         setFocusable(true);
+        addFocusListener(new FocusAdapter() {
+            @Override
+            public void focusGained(FocusEvent event) {
+                bench.select(id);
+            }
+        });
         nameParts();
     }
 

@@ -12,6 +12,7 @@ import org.fife.ui.rsyntaxtextarea.SyntaxConstants;
 import org.fife.ui.rsyntaxtextarea.SyntaxScheme;
 import org.fife.ui.rsyntaxtextarea.TokenTypes;
 import rakeline.shell.look.Look;
+import rakeline.study.Vocabulary;
 
 /** The text of a snippet in the colours of the page; undo belongs to the page, not to it. */
 final class SnippetEditor extends RSyntaxTextArea {
@@ -36,6 +37,7 @@ final class SnippetEditor extends RSyntaxTextArea {
         setPopupMenu(null);
         getAccessibleContext().setAccessibleName("Snippet, Java");
         leaveKeysToThePage();
+        WordHelp.install(this, Vocabulary.standard());
     }
 
     /** Plain editing keys alone: all others mean an action on the page. */

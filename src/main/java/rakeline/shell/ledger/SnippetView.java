@@ -7,7 +7,7 @@ import java.awt.event.FocusListener;
 import java.awt.event.MouseAdapter;
 import java.awt.event.MouseEvent;
 import javax.swing.JComponent;
-import javax.swing.JTextArea;
+import javax.swing.JLabel;
 import rakeline.shell.look.Heights;
 import rakeline.shell.look.Look;
 import rakeline.shell.look.Words;
@@ -18,7 +18,7 @@ import rakeline.worksheet.Row;
 final class SnippetView extends AuthorView {
     private final transient Bench bench;
     private final SnippetEditor editor;
-    private final JTextArea firstLine;
+    private final JLabel firstLine;
     private final transient TypedText typed;
     private boolean folded;
 
@@ -26,8 +26,8 @@ final class SnippetView extends AuthorView {
         super();
         this.bench = bench;
         editor = new SnippetEditor(look);
-        firstLine = Words.paragraph("", look.code(), look.soft());
-        firstLine.setLineWrap(false);
+        firstLine = Words.line("", look.code(), look.soft());
+        firstLine.setName("first line");
         typed = new TypedText(editor, bench, id);
         setLayout(new BorderLayout());
         setOpaque(false);

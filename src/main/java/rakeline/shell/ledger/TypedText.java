@@ -22,7 +22,7 @@ final class TypedText {
         this.component = component;
         this.bench = bench;
         this.id = id;
-        burst = new Timer(BURST_ENDS_AFTER_MS, event -> bench.pause());
+        burst = new Timer(BURST_ENDS_AFTER_MS, event -> bench.commit());
         burst.setRepeats(false);
         component.getDocument().addDocumentListener(new Typing());
     }

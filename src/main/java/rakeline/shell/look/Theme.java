@@ -6,12 +6,16 @@ import com.formdev.flatlaf.FlatLightLaf;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import javax.swing.UIManager;
+import net.miginfocom.layout.PlatformDefaults;
+import net.miginfocom.layout.UnitValue;
 
 /** Puts a look in force for every widget: its colours and type as FlatLaf properties. */
 public final class Theme {
     private Theme() {}
 
     public static void install(Look look) {
+        PlatformDefaults.setDefaultHorizontalUnit(UnitValue.PIXEL);
+        PlatformDefaults.setDefaultVerticalUnit(UnitValue.PIXEL);
         FlatLaf.setGlobalExtraDefaults(properties(look));
         if (look.dark()) {
             FlatDarkLaf.setup();
@@ -23,7 +27,7 @@ public final class Theme {
 
     private static Map<String, String> properties(Look look) {
         Map<String, String> all = new LinkedHashMap<>(colours(look));
-        all.putAll(shapes(look));
+        all.putAll(shapes());
         return all;
     }
 
@@ -61,22 +65,23 @@ public final class Theme {
         return all;
     }
 
-    private static Map<String, String> shapes(Look look) {
+    /** Lengths at scale 1: these grow with the size of the type by themselves. */
+    private static Map<String, String> shapes() {
         Map<String, String> all = new LinkedHashMap<>();
         for (String kind :
                 new String[] {"Button", "Component", "TextComponent", "CheckBox", "PopupMenu", "ScrollBar"}) {
-            all.put(kind + ".arc", Integer.toString(look.px(4)));
+            all.put(kind + ".arc", "4");
         }
         all.put("Button.innerFocusWidth", "0");
         all.put("Component.focusWidth", "1");
         all.put("Component.innerFocusWidth", "0");
         all.put("Button.margin", "3,10,3,10");
         all.put("Button.default.boldText", "false");
-        all.put("ScrollBar.width", Integer.toString(look.px(10)));
+        all.put("ScrollBar.width", "10");
         all.put("ScrollBar.showButtons", "false");
-        all.put("ScrollBar.thumbArc", Integer.toString(look.px(4)));
+        all.put("ScrollBar.thumbArc", "4");
         all.put("ScrollBar.thumbInsets", "2,2,2,2");
-        all.put("Slider.thumbSize", "14,14");
+        all.put("Slider.thumbSize", "13,13");
         all.put("Slider.trackWidth", "3");
         all.put("Slider.focusWidth", "3");
         all.put("SplitPaneDivider.style", "plain");

@@ -98,7 +98,7 @@ public final class Bench {
         stopSession();
     }
 
-    /** Types in a row; the row runs when it is left or run. */
+    /** Types in a row; it runs when the typing rests, when the row is left, or when it is asked to. */
     public void type(String id, String text) {
         become(model.with(model.history().edit("typing " + id, model.page().withText(id, text)))
                 .saying("typed in " + nameOf(id)));
@@ -253,6 +253,9 @@ public final class Bench {
                         progress.done() < progress.total()
                                 ? Optional.of(new PageModel.Progress(progress.done(), progress.total()))
                                 : Optional.empty());
+            }
+            if (event instanceof Session.Event.Broken broken) {
+                return before.at(Optional.empty()).noticing(broken.sentence());
             }
             return event instanceof Session.Event.Replaced replaced
                     ? before.noticing(replaced.sentence())

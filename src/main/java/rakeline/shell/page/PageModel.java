@@ -73,7 +73,8 @@ public record PageModel(
 
     /** Whether rows run now. */
     public boolean isRunning() {
-        return progress.isPresent();
+        return progress.isPresent()
+                || standings.values().stream().anyMatch(standing -> standing.state() == State.RUNNING);
     }
 
     /** How a snippet stands; what was typed since the last run makes its row, and what stands below it, out of date. */

@@ -8,8 +8,8 @@ import rakeline.engine.Result;
 import rakeline.engine.State;
 
 /**
- * How a row stands in the window. While a row runs again, its last result and its dials stay in sight; its state says
- * that they are of before.
+ * How a row stands in the window. While a row runs again, its last result and its dials stay in sight, and the dials stay
+ * too while it cannot run; its state says that they are of before.
  */
 public record Standing(
         String name, State state, String message, String printed, Optional<Result> result, List<Control> controls) {
@@ -24,7 +24,7 @@ public record Standing(
     public Standing after(Outcome outcome) {
         return switch (outcome.state()) {
             case RUNNING, OUT_OF_DATE -> keeping(outcome);
-            case WAITING ->
+            case WAITING, NOT_RUN ->
                 new Standing(
                         nameOf(outcome), outcome.state(), outcome.message(), "", Optional.empty(), controlsOf(outcome));
             default ->

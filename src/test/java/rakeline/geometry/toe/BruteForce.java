@@ -25,13 +25,20 @@ final class BruteForce {
     private final Shoe shoe;
     private final Length length;
     private final double tube;
+    private final int side;
 
     BruteForce(FrontWheel wheel, Pedals pedals, Shoe shoe, Length length) {
+        this(wheel, pedals, shoe, length, 1);
+    }
+
+    /** The right foot, side 1, or the left foot, side −1, for which the bar turns the other way. */
+    BruteForce(FrontWheel wheel, Pedals pedals, Shoe shoe, Length length, int side) {
         this.wheel = wheel;
         this.pedals = pedals;
         this.shoe = shoe;
         this.length = length;
         this.tube = wheel.tyreMm() / 2 + wheel.mudguardGapMm();
+        this.side = side;
     }
 
     /** Least over a range of steering angles, all crank angles that the length knows, and the whole ring. */
@@ -139,7 +146,7 @@ final class BruteForce {
         double[] p = ringPoint(at[0], at[2]);
         double px = pedals.crankMm() * Math.cos(at[1]);
         double py = pedals.crankMm() * Math.sin(at[1]);
-        double pz = pedals.stanceWidthMm() / 2;
+        double pz = side * pedals.stanceWidthMm() / 2;
         if (length == Length.PEDAL || length == Length.LEVEL) {
             return p[0] - px - ball(0, p[1] - py, p[2] - pz, tube);
         }
@@ -174,7 +181,9 @@ final class BruteForce {
         double x = reach * Math.cos(turn) - out * Math.sin(turn);
         double z = reach * Math.sin(turn) + out * Math.cos(turn);
         double y = shoe.toeHeightMm();
-        return new double[] {x * Math.cos(pitch) - y * Math.sin(pitch), x * Math.sin(pitch) + y * Math.cos(pitch), z};
+        return new double[] {
+            x * Math.cos(pitch) - y * Math.sin(pitch), x * Math.sin(pitch) + y * Math.cos(pitch), side * z
+        };
     }
 
     private static double segment(double[] from, double[] axis) {

@@ -47,6 +47,21 @@ class ToeAgainstBruteForceTest {
         assertLeast(bike, BruteForce.Length.ROOM, bike.toe().toeRoom());
     }
 
+    static Stream<ToeCase> fewBikes() {
+        return LongStream.range(1000, 1014).mapToObj(ToeCase::seeded);
+    }
+
+    @ParameterizedTest
+    @MethodSource("fewBikes")
+    void theOtherFootHasTheSameRoomWithTheBarTurnedTheOtherWay(ToeCase bike) {
+        BruteForce left = new BruteForce(bike.wheel(), bike.pedals(), bike.shoe(), BruteForce.Length.ROOM, -1);
+        double limit = Math.toRadians(bike.wheel().steeringLimitDeg());
+        double least = left.least(-limit, 0, STEERS, STEERS, RING).value();
+        Optional<Place> room = bike.toe().toeRoom();
+        assertThat(Double.isInfinite(least)).isEqualTo(room.isEmpty());
+        room.ifPresent(place -> assertThat(place.valueMm()).isCloseTo(least, LENGTH_MM));
+    }
+
     @ParameterizedTest
     @MethodSource("bikes")
     void toeGapIsTheLeast(ToeCase bike) {

@@ -1,0 +1,114 @@
+package rakeline.benchmark;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalInt;
+import java.util.concurrent.TimeUnit;
+import org.openjdk.jmh.annotations.Benchmark;
+import org.openjdk.jmh.annotations.BenchmarkMode;
+import org.openjdk.jmh.annotations.Fork;
+import org.openjdk.jmh.annotations.Measurement;
+import org.openjdk.jmh.annotations.Mode;
+import org.openjdk.jmh.annotations.OutputTimeUnit;
+import org.openjdk.jmh.annotations.Scope;
+import org.openjdk.jmh.annotations.Setup;
+import org.openjdk.jmh.annotations.State;
+import org.openjdk.jmh.annotations.TearDown;
+import org.openjdk.jmh.annotations.Warmup;
+import org.openjdk.jmh.runner.Runner;
+import org.openjdk.jmh.runner.RunnerException;
+import org.openjdk.jmh.runner.options.OptionsBuilder;
+import rakeline.engine.Outcome;
+import rakeline.engine.Session;
+import rakeline.engine.jshell.Sessions;
+import rakeline.worksheet.Row;
+import rakeline.worksheet.Worksheet;
+
+/** A page of ten rows after a dial has moved, to its outcomes delivered, beside the ten rows from source. */
+@State(Scope.Benchmark)
+@BenchmarkMode({Mode.AverageTime, Mode.SampleTime})
+@OutputTimeUnit(TimeUnit.MILLISECONDS)
+@Warmup(iterations = 3, time = 3)
+@Measurement(iterations = 5, time = 3)
+@Fork(1)
+public class DialBenchmark {
+    private static final List<String> TEN = List.of(
+            "double head = dial(\"Head angle\", \"°\", 69, 74, 0.1, 71.3);",
+            "double radius = 336;",
+            "double offset = 45;",
+            "double trail = (radius * cos(toRadians(head)) - offset) / sin(toRadians(head));",
+            "double flop = trail * sin(toRadians(head)) * cos(toRadians(head));",
+            "double mechanical = trail * sin(toRadians(head));",
+            "String words = \"trail \" + round(trail);",
+            "double[] several = DoubleStream.iterate(69, x -> x + 0.05).limit(101)"
+                    + ".map(x -> (radius * cos(toRadians(x)) - offset) / sin(toRadians(x)) - trail).toArray();",
+            "double most = Arrays.stream(several).max().orElse(0);",
+            "words + \", \" + most + \", \" + flop + \", \" + mechanical");
+
+    private static final List<String> SWEEP = List.of(
+            "Bike xs = bike(\"demo-data/bikes/endurance-xs.bike.json\");",
+            "double head = dial(\"Head angle\", \"°\", 69, 74, 0.1, 71.3);",
+            "Bike it = xs.with(\"frame.headAngleDeg\", head);",
+            "sweep(it).over(\"fork.offsetMm\", 40, 50, 0.1).track(\"trailMm\", \"toeRoomMm\").chart()");
+
+    private Session ten;
+    private Session sweep;
+    private int turn;
+
+    @Setup
+    public void open() throws InterruptedException {
+        ten = Sessions.open(Session.Settings.standard());
+        ten.show(page(TEN));
+        ten.settle();
+        sweep = Sessions.open(Session.Settings.standard());
+        sweep.show(page(SWEEP));
+        sweep.settle();
+    }
+
+    @TearDown
+    public void close() {
+        ten.close();
+        sweep.close();
+    }
+
+    @Benchmark
+    public List<Outcome> dialMoved() throws InterruptedException {
+        ten.dial("head", next());
+        return ten.settle();
+    }
+
+    /** Each row is another text each time, so that all ten are compiled and run. */
+    @Benchmark
+    public List<Outcome> fromSource() throws InterruptedException {
+        String mark = " // " + turn++;
+        ten.show(page(TEN.stream().map(text -> text + mark).toList()));
+        return ten.settle();
+    }
+
+    /** 101 steps with the toes' room: to be within a frame of 1/60 s at the 95th percentile. */
+    @Benchmark
+    public List<Outcome> sweepDialMoved() throws InterruptedException {
+        sweep.dial("head", next());
+        return sweep.settle();
+    }
+
+    public static void main(String[] args) throws RunnerException {
+        new Runner(new OptionsBuilder()
+                        .include(DialBenchmark.class.getSimpleName())
+                        .build())
+                .run();
+    }
+
+    private double next() {
+        turn++;
+        return 69 + turn % 50 * 0.1;
+    }
+
+    private static Worksheet page(List<String> texts) {
+        List<Row> rows = new ArrayList<>();
+        for (String text : texts) {
+            rows.add(new Row.Snippet("r" + rows.size(), text, false, false, OptionalInt.empty()));
+        }
+        return Worksheet.empty("Benchmark").withRows(rows);
+    }
+}

@@ -1,0 +1,56 @@
+package rakeline.command;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** {@code rakeline check}, of bike files. */
+class CheckCommandTest {
+    @TempDir
+    Path folder;
+
+    @Test
+    void theDemoBikesAreClean() throws IOException {
+        try (Stream<Path> files = Files.list(Path.of("demo-data", "bikes"))) {
+            List<String> arguments =
+                    Stream.concat(Stream.of("check"), files.map(Path::toString)).toList();
+            CommandLineRun run =
+                    CommandLineRun.of(arguments.toArray(String[]::new)).isDone();
+            assertThat(run.data() + run.messages()).isEmpty();
+        }
+    }
+
+    @Test
+    void aChartedNumberThatRoundingDoesNotExplainFails() throws IOException {
+        CommandLineRun run = CommandLineRun.of("check", charted(80));
+        assertThat(run.code()).isEqualTo(1);
+        assertThat(run.data()).isEmpty();
+        assertThat(run.messages())
+                .contains("charted.bike.json", "charted.trailMm", "80", "70.2")
+                .hasLineCount(1);
+    }
+
+    @Test
+    void aChartedNumberWithinRoundingIsClean() throws IOException {
+        CommandLineRun.of("check", charted(70)).isDone();
+    }
+
+    @Test
+    void aRefusedFileOutweighsOneThatFails() throws IOException {
+        CommandLineRun run = CommandLineRun.of(
+                "check", charted(80), folder.resolve("missing.bike.json").toString());
+        assertThat(run.code()).isEqualTo(2);
+        assertThat(run.messages()).hasLineCount(2);
+    }
+
+    private String charted(double trail) throws IOException {
+        String text = BikeTexts.PLAIN.replace("\"fork\"", "\"charted\": {\"trailMm\": " + trail + "},\n  \"fork\"");
+        return Files.writeString(folder.resolve("charted.bike.json"), text).toString();
+    }
+}

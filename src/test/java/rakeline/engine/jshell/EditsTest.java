@@ -1,0 +1,160 @@
+package rakeline.engine.jshell;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+import rakeline.engine.State;
+import rakeline.worksheet.Worksheet;
+
+/** Edits, waiting, running on request, stopping. */
+@Tag("process")
+class EditsTest {
+    private static Running page;
+
+    @BeforeAll
+    static void open() {
+        page = Running.standard();
+    }
+
+    @AfterAll
+    static void close() {
+        page.close();
+    }
+
+    @BeforeEach
+    void forget() {
+        page.forgetSaid();
+    }
+
+    @Test
+    void anEditRunsWhatDependsOnIt() throws InterruptedException {
+        page.run("int a = 1;", "int b = a + 1;", "b * 10");
+        assertThat(page.run("String a = \"x\";", "String b = a + 1;", "b + 10").value("r3"))
+                .isEqualTo("\"x110\"");
+    }
+
+    @Test
+    void anEditOfTypeAloneReachesUnchangedRows() throws InterruptedException {
+        page.run("int a = 7;", "a / 2");
+        assertThat(page.run("double a = 7;", "a / 2").value("r2")).isEqualTo("3.5");
+    }
+
+    @Test
+    void aDeletedRowTakesItsNamesAway() throws InterruptedException {
+        page.run(Pages.of(Pages.row("a", "int a = 1;"), Pages.row("b", "a + 1")));
+        page.run(Pages.of(Pages.row("b", "a + 1")));
+        assertThat(page.message("b")).startsWith("Line 1, column 1: nothing is called a here.");
+    }
+
+    @Test
+    void aRowMovedAboveWhatItUsesSaysSo() throws InterruptedException {
+        page.run(Pages.of(Pages.row("a", "int a = 1;"), Pages.row("b", "a + 1")));
+        page.run(Pages.of(Pages.row("b", "a + 1"), Pages.row("a", "int a = 1;")));
+        assertThat(page.message("b")).startsWith("a is declared only below, in row 2");
+    }
+
+    @Test
+    void aNewOverloadIsUsedByRowsThatAreNotEdited() throws InterruptedException {
+        page.run(Pages.of(Pages.row("a", "String f(double x) { return \"double\"; }"), Pages.row("c", "f(1)")));
+        page.run(Pages.of(
+                Pages.row("a", "String f(double x) { return \"double\"; }"),
+                Pages.row("b", "String f(int x) { return \"int\"; }"),
+                Pages.row("c", "f(1)")));
+        assertThat(page.value("c")).isEqualTo("\"int\"");
+    }
+
+    @Test
+    void aWaitingRowWaitsAndItsDependantsSaySo() throws InterruptedException {
+        page.run(Pages.of(Pages.waiting("a", "int a = 1;"), Pages.row("b", "a + 1")));
+        assertThat(page.state("a")).isEqualTo(State.WAITING);
+        assertThat(page.message("b")).isEqualTo("This row uses a from row \"a\", which is waiting.");
+    }
+
+    @Test
+    void aWaitingRowRunsWhenAskedWithWhatFollows() throws InterruptedException {
+        page.run(Pages.of(Pages.waiting("a", "int a = 1;"), Pages.row("b", "a + 1")));
+        page.session().runRow("a");
+        assertThat(page.settle().value("b")).isEqualTo("2");
+    }
+
+    @Test
+    void runningARowRunsTheWaitingRowsThatItNeeds() throws InterruptedException {
+        page.run(Pages.of(Pages.waiting("a", "int a = 1;"), Pages.waiting("b", "a + 1")));
+        page.session().runRow("b");
+        assertThat(page.settle().value("b")).isEqualTo("2");
+    }
+
+    @Test
+    void aWaitingRowThatHasRunGoesOutOfDate() throws InterruptedException {
+        Worksheet before = Pages.of(Pages.row("a", "int a = 1;"), Pages.waiting("b", "a + 1"));
+        page.run(before);
+        page.session().runRow("b");
+        page.settle();
+        page.run(Pages.of(Pages.row("a", "int a = 2;"), Pages.waiting("b", "a + 1")));
+        assertThat(page.state("b")).isEqualTo(State.OUT_OF_DATE);
+    }
+
+    @Test
+    void runAllStartsInAWorkerThatHasRunNothing() throws InterruptedException {
+        page.run("System.setProperty(\"seen\", \"\" + System.getProperty(\"seen\"))", "System.getProperty(\"seen\")");
+        page.session().runAll();
+        assertThat(page.settle().value("r2")).isEqualTo("\"null\"");
+    }
+
+    @Test
+    void runFromRunsTheRowAndAllBelow() throws InterruptedException {
+        page.run("System.nanoTime()", "System.nanoTime()", "System.nanoTime()");
+        String first = page.value("r1");
+        String last = page.value("r3");
+        page.session().runFrom("r2");
+        page.settle();
+        assertThat(page.value("r1")).isEqualTo(first);
+        assertThat(page.value("r3")).isNotEqualTo(last);
+    }
+
+    @Test
+    void aStopEndsTheRowAndLeavesTheRest() throws InterruptedException {
+        page.session().show(Pages.of("while (true) {}", "1 + 1"));
+        page.await("r1", State.RUNNING);
+        page.session().stop();
+        page.settle();
+        assertThat(page.message("r1")).isEqualTo("This row was stopped.");
+        page.session().runFrom("r2");
+        assertThat(page.settle().value("r2")).isEqualTo("2");
+    }
+
+    @Test
+    void sleepsParallelStreamsAndPrintingAreStopped() throws InterruptedException {
+        page.run(Pages.of(
+                Pages.limited("a", "Thread.sleep(60_000);", 1),
+                Pages.limited("b", "IntStream.range(0, 64).parallel().forEach(i -> { while (true) {} });", 1),
+                Pages.limited("c", "while (true) System.out.println(\"again\");", 1),
+                Pages.row("d", "System.out.println(\"still here\");")));
+        assertThat(page.outcomes().subList(0, 3))
+                .allSatisfy(
+                        row -> assertThat(row.message()).isEqualTo("This row was stopped at its time limit of 1 s."));
+        assertThat(page.row("d").printed()).isEqualTo("still here\n");
+    }
+
+    @Test
+    void editingARowThatNeverEndsEndsIt() throws InterruptedException {
+        page.session().show(Pages.of("while (true) {}", "1 + 1"));
+        page.await("r1", State.RUNNING);
+        page.run("int calm = 1;", "1 + 1");
+        assertThat(page.value("r1")).isEqualTo("1");
+        assertThat(page.value("r2")).isEqualTo("2");
+    }
+
+    @Test
+    void aStoppedRowLeavesNoHalfMadeChangeBehind() throws InterruptedException {
+        page.run(Pages.of(
+                Pages.row("a", "List<Integer> all = new ArrayList<>();"),
+                Pages.limited("b", "all.add(1);\nwhile (true) {}", 1),
+                Pages.row("c", "all.size()")));
+        assertThat(page.value("c")).isEqualTo("0");
+    }
+}

@@ -1,0 +1,88 @@
+package rakeline.shell.page;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import rakeline.engine.Control;
+import rakeline.engine.Outcome;
+import rakeline.engine.Result;
+import rakeline.engine.State;
+import rakeline.worksheet.Row;
+import rakeline.worksheet.Worksheet;
+
+class PageModelTest {
+    private static final Control.Dial HEAD =
+            new Control.Dial("head", "Head angle", "", "°", 69, 74, 0.1, 71.3, 71.3, 71.3, 1);
+    private static final Worksheet PAGE = Worksheet.empty("Page")
+            .withRows(List.of(Row.Snippet.of("r1", "a"), Row.Snippet.of("r2", "b"), Row.Snippet.of("r3", "c")));
+    private static final PageModel RUN = PageModel.of(PAGE, new Origin.New(), true)
+            .after(outcome("r1", State.FRESH))
+            .after(outcome("r2", State.FRESH))
+            .after(outcome("r3", State.FRESH));
+
+    private static Outcome outcome(String id, State state) {
+        Optional<Result> result = state == State.FRESH ? Optional.of(new Result.Text("seven")) : Optional.empty();
+        return new Outcome(id, "name", state, "", "", result, state == State.FRESH ? List.of(HEAD) : List.of());
+    }
+
+    private static PageModel typed(String id) {
+        return RUN.with(RUN.history().edit("typing", PAGE.withText(id, "changed")));
+    }
+
+    @Test
+    void aRowNotTriedYetIsOutOfDate() {
+        assertThat(PageModel.of(PAGE, new Origin.New(), true).standing("r1").state())
+                .isEqualTo(State.OUT_OF_DATE);
+    }
+
+    @Test
+    void aRowTypedInIsOutOfDateAndSoIsWhatStandsBelow() {
+        PageModel typed = typed("r2");
+        assertThat(List.of("r1", "r2", "r3").stream()
+                        .map(id -> typed.standing(id).state()))
+                .containsExactly(State.FRESH, State.OUT_OF_DATE, State.OUT_OF_DATE);
+    }
+
+    @Test
+    void oncePassedOnATypedRowCountsAsTheSessionSays() {
+        PageModel typed = typed("r2");
+        assertThat(typed.handing(typed.page()).standing("r2").state()).isEqualTo(State.FRESH);
+    }
+
+    @Test
+    void theLastResultStaysInSightWhileItsRowRunsAgain() {
+        PageModel running = RUN.after(outcome("r1", State.RUNNING));
+        assertThat(running.standing("r1").result()).contains(new Result.Text("seven"));
+        assertThat(running.standing("r1").state()).isEqualTo(State.RUNNING);
+    }
+
+    @Test
+    void aFailedRowKeepsNoResult() {
+        assertThat(RUN.after(outcome("r1", State.FAILED)).standing("r1").result())
+                .isEmpty();
+    }
+
+    @Test
+    void aDialStandsAtThePagesValue() {
+        PageModel moved = RUN.with(RUN.history().edit(PAGE.withDial("head", 72)));
+        assertThat(moved.controls().get(0))
+                .isInstanceOfSatisfying(
+                        Control.Dial.class, dial -> assertThat(dial.value()).isEqualTo(72));
+    }
+
+    @Test
+    void aStoredValueOutOfRangeDoesNotMoveTheDial() {
+        PageModel stored = RUN.with(RUN.history().edit(PAGE.withDial("head", 80)));
+        assertThat(stored.controls().get(0)).isEqualTo(HEAD);
+    }
+
+    @Test
+    void aPageIsUnsavedOnceItDiffersFromWhatWasSaved() {
+        PageModel typed = typed("r2");
+        assertThat(typed.history().isSaved()).isFalse();
+        assertThat(typed.savedTo(new Origin.New(), typed.page()).history().isSaved())
+                .isTrue();
+    }
+}
