@@ -1,5 +1,6 @@
 package rakeline.geometry;
 
+import java.util.Collections;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.Map;
@@ -19,18 +20,22 @@ import rakeline.quantity.Refusal;
 public final class Bike {
     private static final Set<String> NEEDED_GROUPS = Set.of("frame", "fork", "wheels.front", "wheels.rear");
 
+    /** What moves a radius when it changes. */
+    private static final Set<Input> TYRES =
+            Set.of(Inputs.FRONT_BEAD_SEAT, Inputs.FRONT_TYRE, Inputs.REAR_BEAD_SEAT, Inputs.REAR_TYRE);
+
     private final String name;
     private final Entries given;
     private final Set<String> groups;
     private final Map<String, Provenance> provenance;
     private final Entries resolved;
 
-    private Bike(String name, Entries given, Set<String> groups, Map<String, Provenance> provenance) {
+    private Bike(String name, Entries given, Set<String> groups, Map<String, Provenance> provenance, Entries resolved) {
         this.name = name;
         this.given = given;
         this.groups = groups;
         this.provenance = provenance;
-        this.resolved = given.completed(Inputs.all(), input -> groups.contains(input.group()));
+        this.resolved = resolved;
     }
 
     /**
@@ -44,7 +49,10 @@ public final class Bike {
         present.addAll(NEEDED_GROUPS);
         Inputs.all().stream().filter(given::has).map(Input::group).forEach(present::add);
         Set.copyOf(present).forEach(group -> present.add(outer(group)));
-        return new Bike(name, given, Set.copyOf(present), Map.copyOf(provenance)).checked();
+        Entries resolved = given.completed(Inputs.all(), input -> present.contains(input.group()));
+        Bike bike = new Bike(name, given, Set.copyOf(present), Map.copyOf(provenance), resolved);
+        bike.checkComplete();
+        return bike.checkedShape();
     }
 
     public String name() {
@@ -88,7 +96,7 @@ public final class Bike {
     }
 
     public Bike named(String newName) {
-        return new Bike(newName, given, groups, provenance);
+        return new Bike(newName, given, groups, provenance, resolved);
     }
 
     /** Redraws with one number changed. */
@@ -109,18 +117,32 @@ public final class Bike {
      */
     public Bike redraw(Map<Input, Double> changes) {
         changes.forEach((input, value) -> input.quantity().check(value));
+        return replace(Collections.disjoint(TYRES, changes.keySet()) ? changes : withRadii(changes));
+    }
+
+    private Map<Input, Double> withRadii(Map<Input, Double> changes) {
         Map<Input, Double> all = new LinkedHashMap<>(changes);
         followTyre(all, Inputs.FRONT_RADIUS, Inputs.FRONT_BEAD_SEAT, Inputs.FRONT_TYRE);
         followTyre(all, Inputs.REAR_RADIUS, Inputs.REAR_BEAD_SEAT, Inputs.REAR_TYRE);
-        return replace(all);
+        return all;
     }
 
     /** Puts numbers in place as they are. */
     Bike replace(Map<Input, Double> changes) {
-        boolean addsNoGroup = changes.keySet().stream().allMatch(input -> groups.contains(input.group()));
-        return addsNoGroup
-                ? new Bike(name, given.with(changes), groups, provenance).checked()
-                : of(name, given.with(changes), groups, provenance);
+        for (Input input : changes.keySet()) {
+            if (!has(input)) {
+                return of(name, given.with(changes), groups, provenance);
+            }
+        }
+        return replaceKnown(changes);
+    }
+
+    /** Numbers that have a value already add no group, and leave everything but themselves and their followers valid. */
+    private Bike replaceKnown(Map<Input, Double> changes) {
+        changes.forEach((input, value) -> input.quantity().check(value));
+        Entries now = given.with(changes);
+        return new Bike(name, now, groups, provenance, resolved.followed(now, changes, Inputs.followers()))
+                .checkedShape();
     }
 
     /** One line: name and the numbers by which a bicycle is known. */
@@ -169,12 +191,6 @@ public final class Bike {
         return changes.getOrDefault(input, get(input)) - get(input);
     }
 
-    private Bike checked() {
-        checkComplete();
-        checkShape();
-        return this;
-    }
-
     private void checkComplete() {
         for (Input input : Inputs.all()) {
             if (given.has(input)) {
@@ -187,7 +203,7 @@ public final class Bike {
         }
     }
 
-    private void checkShape() {
+    private Bike checkedShape() {
         double chainstay = get(Inputs.CHAINSTAY);
         double drop = get(Inputs.BB_DROP);
         if (Math.abs(drop) >= chainstay) {
@@ -195,5 +211,6 @@ public final class Bike {
                     + "; it must be longer than the BB drop, " + Decimals.shortest(drop)
                     + " mm, or the rear triangle cannot close.");
         }
+        return this;
     }
 }

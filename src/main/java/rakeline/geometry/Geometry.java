@@ -16,8 +16,6 @@ public final class Geometry {
     private final Bike bike;
     private final Hands hands;
     private final SideView side;
-    private final Lazy<Optional<HandPoint>> handPoint = Lazy.of(this::solveHandPoint);
-
     private final Lazy<Foot> foot = Lazy.of(this::solveFoot);
 
     private Geometry(Bike bike, Hands hands) {
@@ -49,12 +47,16 @@ public final class Geometry {
 
     /** Stem and bar clamp; empty without a cockpit. */
     public Optional<Cockpit> cockpit() {
-        return bike.hasGroup("cockpit") ? Optional.of(Cockpit.of(bike, side)) : Optional.empty();
+        return bike.has(Inputs.STEM_LENGTH) ? Optional.of(Cockpit.of(bike, side)) : Optional.empty();
     }
 
     /** Where the hand is; empty without a bar, or on drops that are not given. */
     public Optional<HandPoint> handPoint() {
-        return handPoint.get();
+        boolean drops = bike.has(Inputs.BAR_REACH) && bike.has(Inputs.BAR_DROP);
+        if (!bike.has(Inputs.BAR_WIDTH) || (hands == Hands.DROPS && !drops)) {
+            return Optional.empty();
+        }
+        return cockpit().map(cockpit -> HandPoint.of(bike, side, cockpit, hands));
     }
 
     /** The top tube; empty where it is not given. */
@@ -89,13 +91,5 @@ public final class Geometry {
 
     private Foot solveFoot() {
         return Foot.of(bike, side);
-    }
-
-    private Optional<HandPoint> solveHandPoint() {
-        boolean drops = bike.has(Inputs.BAR_REACH) && bike.has(Inputs.BAR_DROP);
-        if (!bike.hasGroup("cockpit.bar") || (hands == Hands.DROPS && !drops)) {
-            return Optional.empty();
-        }
-        return cockpit().map(cockpit -> HandPoint.of(bike, side, cockpit, hands));
     }
 }

@@ -381,12 +381,20 @@ public final class Inputs {
             byDefault(0.1));
 
     private static final List<Input> ALL = Declared.listIn(Inputs.class, Input.class);
+    private static final List<Input> FOLLOWERS = ALL.stream()
+            .filter(input -> input.presence() instanceof Input.Presence.Derived)
+            .toList();
 
     private Inputs() {}
 
     /** Every input of a bike file, in the order of the declarations. */
     public static List<Input> all() {
         return ALL;
+    }
+
+    /** Those that follow from others where they are not given. */
+    static List<Input> followers() {
+        return FOLLOWERS;
     }
 
     private static Input input(Quantity.Draft quantity, Input.Presence presence) {

@@ -34,21 +34,34 @@ public final class Entries {
 
     /** These entries with others put in their place; NaN takes one away. */
     public Entries with(Map<Input, Double> changes) {
-        int size = changes.keySet().stream().mapToInt(input -> input.slot() + 1).reduce(bySlot.length, Math::max);
-        double[] changed = Arrays.copyOf(bySlot, size);
-        Arrays.fill(changed, bySlot.length, size, Double.NaN);
+        double[] changed = copyWithRoomFor(changes.keySet());
         changes.forEach((input, value) -> changed[input.slot()] = value);
         return new Entries(changed);
     }
 
     /** These entries, completed by the fallbacks of the inputs that apply. */
     public Entries completed(List<Input> inputs, Predicate<Input> applies) {
-        int size = inputs.stream().mapToInt(input -> input.slot() + 1).reduce(bySlot.length, Math::max);
-        double[] complete = Arrays.copyOf(bySlot, size);
-        Arrays.fill(complete, bySlot.length, size, Double.NaN);
+        double[] complete = copyWithRoomFor(inputs);
         for (Input input : inputs) {
             if (Double.isNaN(complete[input.slot()]) && applies.test(input)) {
                 complete[input.slot()] = input.fallback(this);
+            }
+        }
+        return new Entries(complete);
+    }
+
+    /**
+     * These entries, complete already, after a change: changed numbers, and what follows from others anew.
+     *
+     * @param given the entries given, changes included
+     * @param derived every input that may follow from others
+     */
+    public Entries followed(Entries given, Map<Input, Double> changes, List<Input> derived) {
+        double[] complete = bySlot.clone();
+        changes.forEach((input, value) -> complete[input.slot()] = value);
+        for (Input input : derived) {
+            if (has(input) && !given.has(input)) {
+                complete[input.slot()] = input.fallback(given);
             }
         }
         return new Entries(complete);
@@ -62,6 +75,16 @@ public final class Entries {
     @Override
     public int hashCode() {
         return Arrays.hashCode(trimmed());
+    }
+
+    private double[] copyWithRoomFor(Iterable<Input> inputs) {
+        int size = bySlot.length;
+        for (Input input : inputs) {
+            size = Math.max(size, input.slot() + 1);
+        }
+        double[] copy = Arrays.copyOf(bySlot, size);
+        Arrays.fill(copy, bySlot.length, size, Double.NaN);
+        return copy;
     }
 
     private double[] trimmed() {

@@ -1,5 +1,7 @@
 package rakeline.study;
 
+import java.util.HashMap;
+import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.function.DoubleUnaryOperator;
 import org.hipparchus.analysis.solvers.AllowedSolution;
@@ -25,9 +27,15 @@ final class NearestRoot {
      * @param tolerance of the root, absolute
      */
     NearestRoot(DoubleUnaryOperator function, Range range, double tolerance) {
-        this.function = function;
+        this.function = remembering(function);
         this.range = range;
         this.solver = new BracketingNthOrderBrentSolver(1e-14, tolerance, 1e-13, 5);
+    }
+
+    /** The search comes back to ends and root, and each value may cost a whole bike. */
+    private static DoubleUnaryOperator remembering(DoubleUnaryOperator function) {
+        Map<Double, Double> known = new HashMap<>();
+        return x -> known.computeIfAbsent(x, function::applyAsDouble);
     }
 
     /**

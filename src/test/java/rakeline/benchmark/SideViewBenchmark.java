@@ -1,6 +1,5 @@
 package rakeline.benchmark;
 
-import java.util.Optional;
 import java.util.concurrent.TimeUnit;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
@@ -14,8 +13,8 @@ import org.openjdk.jmh.annotations.Warmup;
 import org.openjdk.jmh.infra.Blackhole;
 import rakeline.geometry.Bike;
 import rakeline.geometry.Cockpit;
-import rakeline.geometry.Geometry;
 import rakeline.geometry.HandPoint;
+import rakeline.geometry.Hands;
 import rakeline.geometry.SideView;
 
 /** Side view, cockpit and hands of one bike, beside the same arithmetic written inline. */
@@ -46,15 +45,14 @@ public class SideViewBenchmark {
 
     @Benchmark
     public void library(Blackhole hole) {
-        Geometry geometry = Geometry.of(bike);
-        SideView side = geometry.side();
+        SideView side = SideView.of(bike);
+        Cockpit cockpit = Cockpit.of(bike, side);
+        HandPoint hand = HandPoint.of(bike, side, cockpit, Hands.HOODS);
         hole.consume(side.trailMm());
         hole.consume(side.wheelbaseMm());
         hole.consume(side.frontCentreMm());
-        Optional<Cockpit> cockpit = geometry.cockpit();
-        hole.consume(cockpit.orElseThrow().clamp().x());
-        hole.consume(cockpit.orElseThrow().clamp().y());
-        HandPoint hand = geometry.handPoint().orElseThrow();
+        hole.consume(cockpit.clamp().x());
+        hole.consume(cockpit.clamp().y());
         hole.consume(hand.at().x());
         hole.consume(hand.at().y());
         hole.consume(hand.leverMm());

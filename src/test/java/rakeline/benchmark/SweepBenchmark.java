@@ -1,6 +1,7 @@
 package rakeline.benchmark;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.TimeUnit;
 import java.util.function.DoubleUnaryOperator;
@@ -18,6 +19,7 @@ import org.openjdk.jmh.annotations.Warmup;
 import rakeline.geometry.Bike;
 import rakeline.geometry.Geometry;
 import rakeline.geometry.Hands;
+import rakeline.geometry.Inputs;
 import rakeline.geometry.Setting;
 import rakeline.quantity.Measure;
 import rakeline.study.Hold;
@@ -72,6 +74,27 @@ public class SweepBenchmark {
             offset = bare.solved(i, offset, target, columns);
         }
         return columns;
+    }
+
+    /** The same bikes, drawn one after another, without a sweep around them. */
+    @Benchmark
+    public double[][] loopOverBikes() {
+        double target = Geometry.of(bike).side().trailMm();
+        double[][] columns = new double[3][STEPS];
+        double offset = bare.offset;
+        for (int i = 0; i < STEPS; i++) {
+            double head = FROM + i * (TO - FROM) / (STEPS - 1);
+            offset = BareBike.nearestRoot(by -> drawn(head, by).side().trailMm() - target, offset);
+            Geometry found = drawn(head, offset);
+            columns[0][i] = found.side().trailMm();
+            columns[1][i] = found.side().wheelbaseMm();
+            columns[2][i] = found.handPoint().orElseThrow().leverMm();
+        }
+        return columns;
+    }
+
+    private Geometry drawn(double head, double offset) {
+        return Geometry.of(bike.redraw(Map.of(Inputs.HEAD_ANGLE, head, Inputs.FORK_OFFSET, offset)));
     }
 
     private static List<Measure<Geometry>> tracks(String... keys) {
