@@ -55,11 +55,10 @@ final class CheckCommand extends Work {
     }
 
     private int checkPage(String file, Worksheet page) {
-        Sessions.missingModule().ifPresent(sentence -> {
-            throw new Refusal(sentence);
-        });
+        PageRunner.checkJava();
         List<Inspection.Finding> findings = Sessions.inspect(page).findings();
-        findings.forEach(finding -> console().message(file + ", row " + finding.rowName() + ": " + finding.sentence()));
+        findings.forEach(
+                finding -> console().message(PageRunner.place(file, finding.rowName()) + ": " + finding.sentence()));
         return findings.isEmpty() ? DONE : FAILED;
     }
 

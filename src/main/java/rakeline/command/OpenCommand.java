@@ -10,7 +10,6 @@ import picocli.CommandLine.Parameters;
 import rakeline.catalogue.Roots;
 import rakeline.engine.Outcome;
 import rakeline.engine.Session;
-import rakeline.engine.jshell.Sessions;
 import rakeline.quantity.Refusal;
 import rakeline.worksheet.WorksheetFile;
 
@@ -38,13 +37,12 @@ final class OpenCommand extends Work {
 
     @Override
     int work() {
-        Sessions.missingModule().ifPresent(sentence -> {
-            throw new Refusal(sentence);
-        });
+        PageRunner.checkJava();
+        Optional<Path> path = Optional.ofNullable(file).map(Paths::of);
         if (window.hasDisplay()) {
-            return window.open(Optional.ofNullable(file).map(Paths::of));
+            return window.open(path);
         }
-        if (file != null) {
+        if (path.isPresent()) {
             throw new Refusal("there is no display to open a window on; rakeline run " + file + " works without one.");
         }
         return runWelcome();

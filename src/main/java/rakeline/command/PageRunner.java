@@ -54,9 +54,7 @@ final class PageRunner {
 
     /** Runs a page and returns its rows' outcomes. */
     List<Outcome> run(Page page) {
-        Sessions.missingModule().ifPresent(sentence -> {
-            throw new Refusal(sentence);
-        });
+        checkJava();
         try (Session session = Sessions.open(page.folder().map(settings::in).orElse(settings))) {
             session.show(withoutWaiting(page.worksheet()));
             return session.settle();
@@ -64,6 +62,22 @@ final class PageRunner {
             Thread.currentThread().interrupt();
             throw new Refusal("the run was interrupted.", e);
         }
+    }
+
+    /**
+     * Refuses a Java that cannot run rows.
+     *
+     * @throws Refusal naming the module that it lacks, and the Java
+     */
+    static void checkJava() {
+        Sessions.missingModule().ifPresent(sentence -> {
+            throw new Refusal(sentence);
+        });
+    }
+
+    /** A row's place in messages; a row that has no name is called by its number, as {@code row 2}. */
+    static String place(String page, String rowName) {
+        return page + ", " + (rowName.startsWith("row ") ? rowName : "row " + rowName);
     }
 
     /** Prints results as data and everything that went wrong as messages. */
@@ -80,7 +94,7 @@ final class PageRunner {
     void printMessages(Page page, List<Outcome> outcomes) {
         for (Outcome outcome : outcomes) {
             if (!outcome.message().isEmpty()) {
-                console.message(page.name() + ", row " + outcome.name() + ", "
+                console.message(place(page.name(), outcome.name()) + ", "
                         + outcome.state().words() + ": " + outcome.message());
             }
         }

@@ -10,6 +10,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import rakeline.catalogue.Bytes;
 import rakeline.desk.Places;
+import rakeline.engine.Control;
 import rakeline.engine.Outcome;
 import rakeline.engine.Session;
 import rakeline.engine.SnippetSource;
@@ -55,18 +56,20 @@ final class RunCommand extends Work {
         Map<String, Double> dials = KeyValue.numbers("--set", changes);
         List<PageRunner.Page> pages = new ArrayList<>();
         files.forEach(file -> pages.add(read(file)));
+        PageRunner.checkJava();
         pages.forEach(page -> checkDials(page, dials));
         Optional<Path> folder = Optional.ofNullable(out).map(Paths::folder);
         PageRunner runner = new PageRunner(console(), settings());
         int code = DONE;
         for (PageRunner.Page page : pages) {
-            code = Math.max(code, run(runner, page.withDials(dials), folder));
+            code = Math.max(code, run(runner, page, dials, folder));
         }
         return code;
     }
 
-    private int run(PageRunner runner, PageRunner.Page page, Optional<Path> folder) {
-        List<Outcome> outcomes = runner.run(page);
+    private int run(PageRunner runner, PageRunner.Page page, Map<String, Double> dials, Optional<Path> folder) {
+        List<Outcome> outcomes = runner.run(page.withDials(dials));
+        checkComputedRanges(page, dials, outcomes);
         if (json) {
             console().json(PageJson.of(page, outcomes));
             runner.printMessages(page, outcomes);
@@ -119,12 +122,23 @@ final class RunCommand extends Work {
         declared.stream()
                 .filter(control -> control.isDial() && control.name().equals(name))
                 .filter(control -> control.min() <= control.max())
-                .map(control -> new Range(control.min(), control.max()))
-                .filter(range -> !range.contains(value))
-                .findFirst()
-                .ifPresent(range -> {
-                    throw new Refusal("--set " + name + " is " + Decimals.shortest(value) + "; accepted in "
-                            + page.name() + " is " + range + ".");
-                });
+                .forEach(control -> checkRange(page, name, value, new Range(control.min(), control.max())));
+    }
+
+    /** A range that depends on rows above is known only when these have run; nothing has been printed yet. */
+    private static void checkComputedRanges(PageRunner.Page page, Map<String, Double> dials, List<Outcome> outcomes) {
+        outcomes.stream()
+                .flatMap(outcome -> outcome.controls().stream())
+                .filter(control -> control instanceof Control.Dial && dials.containsKey(control.name()))
+                .map(Control.Dial.class::cast)
+                .forEach(dial ->
+                        checkRange(page, dial.name(), dials.get(dial.name()), new Range(dial.min(), dial.max())));
+    }
+
+    private static void checkRange(PageRunner.Page page, String name, double value, Range range) {
+        if (!range.contains(value)) {
+            throw new Refusal("--set " + name + " is " + Decimals.shortest(value) + "; accepted in " + page.name()
+                    + " is " + range + ".");
+        }
     }
 }
