@@ -1,0 +1,91 @@
+package rakeline.process;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.TimeUnit;
+
+/**
+ * The built jar, started as people start it, in a process of its own without a display.
+ *
+ * @param locale as {@code LC_ALL} names it
+ * @param folder the working directory
+ */
+record Program(Path jar, List<String> javaOptions, String locale, Path folder) {
+    private static final long PATIENCE_SECONDS = 90;
+
+    Program {
+        javaOptions = List.copyOf(javaOptions);
+    }
+
+    /** As it was built, started from a folder. */
+    static Program in(Path folder) {
+        return new Program(Path.of(System.getProperty("rakeline.jar")), List.of(), "C.UTF-8", folder);
+    }
+
+    /** As it was built, started from the project's folder. */
+    static Program inTheProject() {
+        return in(Path.of("").toAbsolutePath());
+    }
+
+    Program from(Path otherJar) {
+        return new Program(otherJar, javaOptions, locale, folder);
+    }
+
+    Program under(String otherLocale) {
+        return new Program(jar, javaOptions, otherLocale, folder);
+    }
+
+    Program with(String... options) {
+        return new Program(jar, List.of(options), locale, folder);
+    }
+
+    /** Runs a command to its end. */
+    Ended run(String... arguments) {
+        try {
+            Path streams = Files.createTempDirectory("rakeline-streams");
+            Process process = start(streams, arguments);
+            if (!process.waitFor(PATIENCE_SECONDS, TimeUnit.SECONDS)) {
+                process.destroyForcibly();
+                throw new AssertionError(String.join(" ", arguments) + " has not ended");
+            }
+            return new Ended(process.exitValue(), text(streams.resolve("out")), text(streams.resolve("err")));
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+            throw new IllegalStateException(e);
+        }
+    }
+
+    /** Starts a command whose streams go into two files of a folder. */
+    Process start(Path streams, String... arguments) throws IOException {
+        ProcessBuilder builder = new ProcessBuilder(command(arguments))
+                .directory(folder.toFile())
+                .redirectOutput(streams.resolve("out").toFile())
+                .redirectError(streams.resolve("err").toFile());
+        Map<String, String> environment = builder.environment();
+        List.of("DISPLAY", "LANG", "JAVA_TOOL_OPTIONS", "JDK_JAVA_OPTIONS").forEach(environment::remove);
+        environment.put("LC_ALL", locale);
+        return builder.start();
+    }
+
+    private List<String> command(String... arguments) {
+        List<String> command = new ArrayList<>();
+        command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
+        command.add("-Drakeline.home=" + System.getProperty("rakeline.home"));
+        command.addAll(javaOptions);
+        command.addAll(List.of("-jar", jar.toString()));
+        command.addAll(List.of(arguments));
+        return command;
+    }
+
+    private static String text(Path file) throws IOException {
+        return Files.readString(file, StandardCharsets.UTF_8);
+    }
+}
