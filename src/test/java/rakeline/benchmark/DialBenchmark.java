@@ -15,9 +15,6 @@ import org.openjdk.jmh.annotations.Setup;
 import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.TearDown;
 import org.openjdk.jmh.annotations.Warmup;
-import org.openjdk.jmh.runner.Runner;
-import org.openjdk.jmh.runner.RunnerException;
-import org.openjdk.jmh.runner.options.OptionsBuilder;
 import rakeline.engine.Outcome;
 import rakeline.engine.Session;
 import rakeline.engine.jshell.Sessions;
@@ -90,13 +87,6 @@ public class DialBenchmark {
     public List<Outcome> sweepDialMoved() throws InterruptedException {
         sweep.dial("head", next());
         return sweep.settle();
-    }
-
-    public static void main(String[] args) throws RunnerException {
-        new Runner(new OptionsBuilder()
-                        .include(DialBenchmark.class.getSimpleName())
-                        .build())
-                .run();
     }
 
     private double next() {
