@@ -4,14 +4,11 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 import rakeline.figure.MeasureTable;
 import rakeline.figure.TextTable;
-import rakeline.geometry.Bike;
-import rakeline.geometry.Geometry;
-import rakeline.geometry.Hands;
-import rakeline.geometry.Setting;
+import rakeline.handling.Ride;
 import rakeline.quantity.Reading;
 import rakeline.study.Vocabulary;
 
@@ -21,14 +18,8 @@ import rakeline.study.Vocabulary;
         description = "Prints every measure of a bike that its numbers suffice for.",
         footer = {"", "--json prints {\"bike\": name, \"measures\": {key: number or null}}, in full precision."})
 final class MeasureCommand extends Work {
-    @Parameters(paramLabel = "BIKE", description = "A bike file (*.bike.json).")
-    private String bike;
-
-    @Option(names = "--set", paramLabel = "KEY=VALUE", description = "Redraws the bike with a number changed.")
-    private List<String> changes = List.of();
-
-    @Option(names = "--hands", paramLabel = "WHERE", description = "tops, hoods (as usual) or drops.")
-    private String hands = "hoods";
+    @Mixin
+    private Subject subject = new Subject();
 
     @Option(names = "--json", description = "Prints JSON.")
     private boolean json;
@@ -42,23 +33,22 @@ final class MeasureCommand extends Work {
 
     @Override
     int work() {
-        Bike redrawn = Paths.bike(bike).redraw(Setting.changes(KeyValue.numbers("--set", changes)));
-        Geometry geometry = Geometry.of(redrawn, Hands.of(hands));
+        Ride ride = subject.ride();
         if (json) {
             Map<String, Object> answer = new LinkedHashMap<>();
-            answer.put("bike", redrawn.name());
-            answer.put("measures", numbers(vocabulary, geometry));
+            answer.put("bike", ride.bike().name());
+            answer.put("measures", numbers(vocabulary, ride));
             console().json(answer);
         } else {
-            console().data().print(TextTable.write(MeasureTable.of(vocabulary, List.of(geometry))));
+            console().data().print(TextTable.write(MeasureTable.of(vocabulary, List.of(ride))));
         }
         return DONE;
     }
 
     /** Every measure that the bike has inputs for; null where it has no value. */
-    static Map<String, Double> numbers(Vocabulary vocabulary, Geometry geometry) {
+    static Map<String, Double> numbers(Vocabulary vocabulary, Ride ride) {
         Map<String, Double> numbers = new LinkedHashMap<>();
-        vocabulary.readings(geometry).forEach((key, reading) -> {
+        vocabulary.readings(ride).forEach((key, reading) -> {
             if (!(reading instanceof Reading.Lacking)) {
                 numbers.put(key, Console.orNull(reading.orNaN()));
             }

@@ -11,11 +11,11 @@ import rakeline.figure.Column;
 import rakeline.figure.Table;
 import rakeline.figure.TextTable;
 import rakeline.geometry.Bike;
-import rakeline.geometry.Geometry;
 import rakeline.geometry.Hands;
 import rakeline.geometry.Inputs;
 import rakeline.geometry.Refit;
 import rakeline.geometry.Setting;
+import rakeline.handling.Ride;
 import rakeline.quantity.Decimals;
 import rakeline.quantity.Input;
 import rakeline.quantity.Numbers;
@@ -72,7 +72,7 @@ final class RefitCommand extends Work {
                 numbers.put(input.key(), of.get(input));
             }
         }
-        numbers.putAll(MeasureCommand.numbers(vocabulary, Geometry.of(of, Hands.of(hands))));
+        numbers.putAll(MeasureCommand.numbers(vocabulary, Ride.of(of, Hands.of(hands))));
         return numbers;
     }
 

@@ -8,8 +8,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 import rakeline.desk.SafeFile;
 import rakeline.figure.Chart;
 import rakeline.figure.Column;
@@ -20,10 +20,8 @@ import rakeline.figure.Table;
 import rakeline.figure.TextTable;
 import rakeline.figure.paint.Palette;
 import rakeline.figure.paint.Svg;
-import rakeline.geometry.Bike;
-import rakeline.geometry.Geometry;
-import rakeline.geometry.Hands;
 import rakeline.geometry.Setting;
+import rakeline.handling.Ride;
 import rakeline.quantity.Decimals;
 import rakeline.quantity.Measure;
 import rakeline.quantity.Numbers;
@@ -49,8 +47,8 @@ import rakeline.study.Vocabulary;
 final class SweepCommand extends Work {
     private static final int SVG_WIDTH = 800;
 
-    @Parameters(paramLabel = "BIKE", description = "A bike file (*.bike.json).")
-    private String bike;
+    @Mixin
+    private Subject subject = new Subject();
 
     @Option(
             names = "--vary",
@@ -76,9 +74,6 @@ final class SweepCommand extends Work {
     @Option(names = "--as", paramLabel = "WAY", description = "refit or redraw.")
     private String as;
 
-    @Option(names = "--hands", paramLabel = "WHERE", description = "tops, hoods (as usual) or drops.")
-    private String hands = "hoods";
-
     @Option(names = "--csv", paramLabel = "FILE", description = "Writes CSV; - is standard output.")
     private String csv;
 
@@ -97,23 +92,23 @@ final class SweepCommand extends Work {
 
     @Override
     int work() {
-        Swept swept = sweep(Paths.bike(bike)).run();
+        Swept swept = sweep(subject.ride()).run();
         Chart chart = SweepChart.of(swept);
         write(swept, chart);
         swept.gaps().forEach(gap -> console().message(sentence(swept, gap)));
         return DONE;
     }
 
-    private Sweep sweep(Bike of) {
+    private Sweep sweep(Ride of) {
         int equals = vary.indexOf('=');
         if (equals < 1) {
             throw new Refusal("--vary is " + vary + "; accepted is KEY=FROM:TO:STEP.");
         }
         Setting setting = Setting.of(vary.substring(0, equals));
         Mode mode = as == null ? Mode.usualFor(setting) : Mode.of(as);
-        List<Measure<Geometry>> tracks =
+        List<Measure<Ride>> tracks =
                 track.stream().map(String::trim).map(vocabulary::tracked).toList();
-        return new Sweep(of, Hands.of(hands), setting, steps(vary.substring(equals + 1)), mode, held(), tracks);
+        return new Sweep(of, setting, steps(vary.substring(equals + 1)), mode, held(), tracks);
     }
 
     private Numbers steps(String range) {

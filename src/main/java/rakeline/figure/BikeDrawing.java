@@ -2,7 +2,7 @@ package rakeline.figure;
 
 import java.util.ArrayList;
 import java.util.List;
-import rakeline.geometry.Geometry;
+import rakeline.handling.Ride;
 import rakeline.quantity.Measure;
 import rakeline.quantity.Numbers;
 import rakeline.study.Vocabulary;
@@ -16,15 +16,15 @@ public final class BikeDrawing {
     private BikeDrawing() {}
 
     /** Side view to scale of one bike, or of several laid over each other at BB. */
-    public static Drawing sideView(List<Geometry> bikes) {
+    public static Drawing sideView(List<Ride> rides) {
         List<Drawing.Mark> marks = new ArrayList<>();
-        for (int overlay = 0; overlay < bikes.size(); overlay++) {
-            marks.addAll(SideMarks.of(bikes.get(overlay), overlay));
+        for (int overlay = 0; overlay < rides.size(); overlay++) {
+            marks.addAll(SideMarks.of(rides.get(overlay).geometry(), overlay));
         }
-        if (!bikes.isEmpty()) {
-            marks.addAll(SideMarks.dimensions(bikes.get(0)));
+        if (!rides.isEmpty()) {
+            marks.addAll(SideMarks.dimensions(rides.get(0).geometry()));
         }
-        return new Drawing("Side view", title(bikes), marks, columns(bikes, SIDE_KEYS), "", List.of());
+        return new Drawing("Side view", title(rides), marks, columns(rides, SIDE_KEYS), "", List.of());
     }
 
     /**
@@ -32,34 +32,33 @@ public final class BikeDrawing {
      *
      * @param steerDeg steering angle, positive to the left
      */
-    public static Drawing planView(Geometry bike, double steerDeg) {
-        List<Geometry> one = List.of(bike);
+    public static Drawing planView(Ride ride, double steerDeg) {
+        List<Ride> one = List.of(ride);
         String held = "bar turned " + rakeline.quantity.Decimals.fixed(steerDeg, 1)
                 + "° to the left, cranks level, right foot forward.";
         return new Drawing(
                 "Foot and wheel",
                 title(one),
-                PlanMarks.of(bike, Math.toRadians(steerDeg)),
+                PlanMarks.of(ride.geometry(), Math.toRadians(steerDeg)),
                 columns(one, PLAN_KEYS),
                 held,
                 List.of(Vocabulary.standard().quantity("toeRoomMm").caution()));
     }
 
-    private static String title(List<Geometry> bikes) {
-        return String.join(
-                ", ", bikes.stream().map(geometry -> geometry.bike().name()).toList());
+    private static String title(List<Ride> rides) {
+        return String.join(", ", rides.stream().map(ride -> ride.bike().name()).toList());
     }
 
-    private static List<Column> columns(List<Geometry> bikes, List<String> keys) {
+    private static List<Column> columns(List<Ride> rides, List<String> keys) {
         return keys.stream()
                 .map(Vocabulary.standard()::tracked)
-                .map(measure -> column(measure, bikes))
+                .map(measure -> column(measure, rides))
                 .toList();
     }
 
-    private static Column column(Measure<Geometry> measure, List<Geometry> bikes) {
+    private static Column column(Measure<Ride> measure, List<Ride> rides) {
         return Column.of(
                 measure.quantity(),
-                Numbers.generate(bikes.size(), i -> measure.read(bikes.get(i)).orNaN()));
+                Numbers.generate(rides.size(), i -> measure.read(rides.get(i)).orNaN()));
     }
 }

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
-import rakeline.geometry.Geometry;
+import rakeline.handling.Ride;
 import rakeline.quantity.Measure;
 import rakeline.quantity.Numbers;
 import rakeline.quantity.Quantity;
@@ -16,12 +16,12 @@ public final class MeasureTable {
     private MeasureTable() {}
 
     /** Every measure. */
-    public static Table of(Vocabulary vocabulary, List<Geometry> bikes) {
+    public static Table of(Vocabulary vocabulary, List<Ride> bikes) {
         return of(List.copyOf(vocabulary.measures().values()), bikes);
     }
 
     /** These measures, in this order. */
-    public static Table of(List<Measure<Geometry>> measures, List<Geometry> bikes) {
+    public static Table of(List<Measure<Ride>> measures, List<Ride> bikes) {
         List<Map<String, Reading>> readings =
                 bikes.stream().map(bike -> readings(measures, bike)).toList();
         List<Quantity> rows = measures.stream()
@@ -40,7 +40,7 @@ public final class MeasureTable {
         return new Table(title(bikes), columns, "", Quantity.cautionsOf(rows));
     }
 
-    private static Map<String, Reading> readings(List<Measure<Geometry>> measures, Geometry bike) {
+    private static Map<String, Reading> readings(List<Measure<Ride>> measures, Ride bike) {
         return measures.stream().collect(Collectors.toMap(Measure::key, measure -> measure.read(bike)));
     }
 
@@ -54,8 +54,7 @@ public final class MeasureTable {
         return new Column("bike" + (index + 1), name, "", values, shown);
     }
 
-    private static String title(List<Geometry> bikes) {
-        return String.join(
-                ", ", bikes.stream().map(geometry -> geometry.bike().name()).toList());
+    private static String title(List<Ride> bikes) {
+        return String.join(", ", bikes.stream().map(ride -> ride.bike().name()).toList());
     }
 }

@@ -4,8 +4,8 @@ import java.util.List;
 import rakeline.figure.BikeDrawing;
 import rakeline.figure.Drawing;
 import rakeline.geometry.Bike;
-import rakeline.geometry.Geometry;
 import rakeline.geometry.Inputs;
+import rakeline.handling.Ride;
 
 /** The drawings that stand beside a page for a value that a row ends in. */
 public final class Pictures {
@@ -18,9 +18,9 @@ public final class Pictures {
         if (!(value instanceof Bike bike)) {
             return List.of();
         }
-        Geometry geometry = Geometry.of(bike);
-        Drawing side = BikeDrawing.sideView(List.of(geometry));
-        return bike.hasGroup("crank") ? List.of(side, BikeDrawing.planView(geometry, steer(bike))) : List.of(side);
+        Ride ride = Ride.of(bike);
+        Drawing side = BikeDrawing.sideView(List.of(ride));
+        return bike.hasGroup("crank") ? List.of(side, BikeDrawing.planView(ride, steer(bike))) : List.of(side);
     }
 
     private static double steer(Bike bike) {

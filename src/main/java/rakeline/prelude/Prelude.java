@@ -10,9 +10,9 @@ import rakeline.figure.Drawing;
 import rakeline.figure.MeasureTable;
 import rakeline.figure.Table;
 import rakeline.geometry.Bike;
-import rakeline.geometry.Geometry;
 import rakeline.geometry.Refit;
 import rakeline.geometry.Setting;
+import rakeline.handling.Ride;
 import rakeline.quantity.Input;
 import rakeline.quantity.Keyed;
 import rakeline.quantity.Measure;
@@ -29,6 +29,8 @@ public final class Prelude {
             "import static java.lang.Math.*;",
             "import rakeline.quantity.*;",
             "import rakeline.geometry.*;",
+            "import rakeline.rider.*;",
+            "import rakeline.handling.*;",
             "import rakeline.study.*;",
             "import rakeline.figure.*;",
             "import rakeline.prelude.*;",
@@ -72,7 +74,7 @@ public final class Prelude {
     /** Every measure of one bike, or of several side by side. */
     public static Table measures(Bike... bikes) {
         return MeasureTable.of(
-                Vocabulary.standard(), Arrays.stream(bikes).map(Geometry::of).toList());
+                Vocabulary.standard(), Arrays.stream(bikes).map(Ride::of).toList());
     }
 
     /** These measures, or inputs, of one bike or of several side by side. */
@@ -81,7 +83,7 @@ public final class Prelude {
                 chosen.stream()
                         .map(keyed -> Vocabulary.standard().tracked(keyed.key()))
                         .toList(),
-                Arrays.stream(bikes).map(Geometry::of).toList());
+                Arrays.stream(bikes).map(Ride::of).toList());
     }
 
     /** The bikes to choose from: those on the worksheet's rack, or where it has none, the bundled ones. */
@@ -107,12 +109,12 @@ public final class Prelude {
 
     /** One measure of a bike by key; NaN where it has no value. */
     public static double measure(Bike bike, String key) {
-        return Vocabulary.standard().tracked(key).read(Geometry.of(bike)).orNaN();
+        return Vocabulary.standard().tracked(key).read(Ride.of(bike)).orNaN();
     }
 
     /** One measure of a bike; NaN where it has no value. */
-    public static double measure(Bike bike, Measure<Geometry> measure) {
-        return measure.read(Geometry.of(bike)).orNaN();
+    public static double measure(Bike bike, Measure<?> measure) {
+        return measure(bike, measure.key());
     }
 
     /** The bike with another fork, wheel or tyre on its frame, which stays rigid and turns until both tyres touch. */
@@ -122,12 +124,12 @@ public final class Prelude {
 
     /** Side view to scale, of one bike or several laid over each other at BB. */
     public static Drawing draw(Bike... bikes) {
-        return BikeDrawing.sideView(Arrays.stream(bikes).map(Geometry::of).toList());
+        return BikeDrawing.sideView(Arrays.stream(bikes).map(Ride::of).toList());
     }
 
     /** Shoe and turned wheel from above, at a steering angle in degrees. */
     public static Drawing drawFoot(Bike bike, double steerDeg) {
-        return BikeDrawing.planView(Geometry.of(bike), steerDeg);
+        return BikeDrawing.planView(Ride.of(bike), steerDeg);
     }
 
     private static double dial(Setting setting, Bike bike, double min, double max) {

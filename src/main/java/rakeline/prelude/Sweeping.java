@@ -8,9 +8,9 @@ import rakeline.figure.Chart;
 import rakeline.figure.SweepChart;
 import rakeline.figure.Table;
 import rakeline.geometry.Bike;
-import rakeline.geometry.Geometry;
 import rakeline.geometry.Hands;
 import rakeline.geometry.Setting;
+import rakeline.handling.Ride;
 import rakeline.quantity.Input;
 import rakeline.quantity.Keyed;
 import rakeline.quantity.Measure;
@@ -34,7 +34,7 @@ public final class Sweeping {
     private final Numbers steps;
     private final Optional<Mode> mode;
     private final Optional<Hold> hold;
-    private final List<Measure<Geometry>> tracks;
+    private final List<Measure<Ride>> tracks;
 
     private Sweeping(
             Bike bike,
@@ -43,7 +43,7 @@ public final class Sweeping {
             Numbers steps,
             Optional<Mode> mode,
             Optional<Hold> hold,
-            List<Measure<Geometry>> tracks) {
+            List<Measure<Ride>> tracks) {
         this.bike = bike;
         this.hands = hands;
         this.vary = vary;
@@ -89,13 +89,13 @@ public final class Sweeping {
     }
 
     /** Holds a measure at its starting value; {@link Holding#by} says what is solved for. */
-    public Holding hold(Measure<Geometry> measure) {
-        return new Holding(this, measure, Double.NaN);
+    public Holding hold(Measure<?> measure) {
+        return hold(measure.key());
     }
 
     /** Holds a measure at a value; {@link Holding#by} says what is solved for. */
-    public Holding hold(Measure<Geometry> measure, double value) {
-        return new Holding(this, measure, value);
+    public Holding hold(Measure<?> measure, double value) {
+        return hold(measure.key(), value);
     }
 
     /** Tracks measures, or inputs, by key. */
@@ -137,7 +137,8 @@ public final class Sweeping {
     public Swept run() {
         Setting swept =
                 vary.orElseThrow(() -> new Refusal("the sweep does not say over what; add .over(key, from, to)."));
-        return new Sweep(bike, hands, swept, steps, mode.orElseGet(() -> Mode.usualFor(swept)), hold, tracks).run();
+        return new Sweep(Ride.of(bike, hands), swept, steps, mode.orElseGet(() -> Mode.usualFor(swept)), hold, tracks)
+                .run();
     }
 
     private Sweeping over(Setting setting, Numbers values) {
@@ -148,8 +149,8 @@ public final class Sweeping {
         return new Sweeping(bike, hands, vary, steps, Optional.of(newMode), hold, tracks);
     }
 
-    private Sweeping tracking(List<Measure<Geometry>> more) {
-        List<Measure<Geometry>> all = new ArrayList<>(tracks);
+    private Sweeping tracking(List<Measure<Ride>> more) {
+        List<Measure<Ride>> all = new ArrayList<>(tracks);
         all.addAll(more);
         return new Sweeping(bike, hands, vary, steps, mode, hold, List.copyOf(all));
     }
@@ -161,10 +162,10 @@ public final class Sweeping {
     /** A hold that still has to say what it solves for. */
     public static final class Holding {
         private final Sweeping sweeping;
-        private final Measure<Geometry> measure;
+        private final Measure<Ride> measure;
         private final double value;
 
-        private Holding(Sweeping sweeping, Measure<Geometry> measure, double value) {
+        private Holding(Sweeping sweeping, Measure<Ride> measure, double value) {
             this.sweeping = sweeping;
             this.measure = measure;
             this.value = value;

@@ -144,7 +144,7 @@ final class HeldWalk {
     private double excess(double value, double by) {
         try {
             Bike bike = variation.at(value, hold.by(), by);
-            return hold.measure().read(sweep.geometry(bike)).orNaN() - hold.target();
+            return hold.measure().read(sweep.start().on(bike)).orNaN() - hold.target();
         } catch (Refusal e) {
             return Double.NaN;
         }

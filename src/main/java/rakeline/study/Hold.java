@@ -1,7 +1,7 @@
 package rakeline.study;
 
-import rakeline.geometry.Geometry;
 import rakeline.geometry.Setting;
+import rakeline.handling.Ride;
 import rakeline.quantity.Measure;
 
 /**
@@ -10,7 +10,7 @@ import rakeline.quantity.Measure;
  * @param target its value; NaN for the one that it has at the start
  * @param by the input that is solved for at each step
  */
-public record Hold(Measure<Geometry> measure, double target, Setting by) {
+public record Hold(Measure<Ride> measure, double target, Setting by) {
     /** With the target settled. */
     Hold at(double value) {
         return new Hold(measure, value, by);

@@ -4,8 +4,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import rakeline.geometry.Bike;
-import rakeline.geometry.Geometry;
 import rakeline.geometry.Inputs;
+import rakeline.handling.Ride;
 import rakeline.quantity.Input;
 import rakeline.quantity.Measure;
 import rakeline.quantity.Range;
@@ -38,8 +38,8 @@ public final class Reconcile {
     }
 
     private Optional<Residual> residual(Input charted) {
-        Measure<Geometry> measure = vocabulary.measures().get(charted.name());
-        if (measure == null || !(measure.read(Geometry.of(bike)) instanceof Reading.Known derived)) {
+        Measure<Ride> measure = vocabulary.measures().get(charted.name());
+        if (measure == null || !(measure.read(Ride.of(bike)) instanceof Reading.Known derived)) {
             return Optional.empty();
         }
         return Optional.of(new Residual(
@@ -49,7 +49,7 @@ public final class Reconcile {
                 tolerance(measure, charted.quantity().unit())));
     }
 
-    private double tolerance(Measure<Geometry> measure, Unit unit) {
+    private double tolerance(Measure<Ride> measure, Unit unit) {
         double spread = Inputs.all().stream()
                 .filter(this::isPrinted)
                 .mapToDouble(input -> Math.abs(slope(measure, input))
@@ -69,14 +69,14 @@ public final class Reconcile {
         return bike.get(step);
     }
 
-    private double slope(Measure<Geometry> measure, Input input) {
+    private double slope(Measure<Ride> measure, Input input) {
         Range range = input.quantity().accepted();
         double low = Math.max(range.from(), bike.get(input) - STEP);
         double high = Math.min(range.to(), bike.get(input) + STEP);
         return (at(measure, input, high) - at(measure, input, low)) / (high - low);
     }
 
-    private double at(Measure<Geometry> measure, Input input, double value) {
-        return measure.read(Geometry.of(bike.redraw(Map.of(input, value)))).orNaN();
+    private double at(Measure<Ride> measure, Input input, double value) {
+        return measure.read(Ride.of(bike.redraw(Map.of(input, value)))).orNaN();
     }
 }

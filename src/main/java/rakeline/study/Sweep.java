@@ -3,9 +3,8 @@ package rakeline.study;
 import java.util.List;
 import java.util.Optional;
 import rakeline.geometry.Bike;
-import rakeline.geometry.Geometry;
-import rakeline.geometry.Hands;
 import rakeline.geometry.Setting;
+import rakeline.handling.Ride;
 import rakeline.quantity.Measure;
 import rakeline.quantity.Numbers;
 import rakeline.quantity.Refusal;
@@ -14,17 +13,12 @@ import rakeline.quantity.Refusal;
  * One input across a range, with measures tracked and, if asked, one measure held by solving for another input. Every
  * other input stays as it is.
  *
+ * @param start the bike as it is, and who rides it
  * @param steps the swept values, in order
  * @param tracks measures, or inputs read as such
  */
 public record Sweep(
-        Bike bike,
-        Hands hands,
-        Setting vary,
-        Numbers steps,
-        Mode mode,
-        Optional<Hold> hold,
-        List<Measure<Geometry>> tracks) {
+        Ride start, Setting vary, Numbers steps, Mode mode, Optional<Hold> hold, List<Measure<Ride>> tracks) {
 
     public Sweep {
         tracks = List.copyOf(tracks);
@@ -49,14 +43,15 @@ public record Sweep(
 
     /** The swept input's value on the bike as it is. */
     public double here() {
-        return vary.valueIn(bike);
+        return vary.valueIn(bike());
     }
 
     Variation variation() {
-        return new Variation(bike, vary, mode);
+        return new Variation(bike(), vary, mode);
     }
 
-    Geometry geometry(Bike any) {
-        return Geometry.of(any, hands);
+    /** The bike as it is. */
+    public Bike bike() {
+        return start.bike();
     }
 }

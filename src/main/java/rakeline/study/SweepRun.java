@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import rakeline.geometry.Bike;
-import rakeline.geometry.Geometry;
+import rakeline.handling.Ride;
 import rakeline.quantity.Measure;
 import rakeline.quantity.Numbers;
 import rakeline.quantity.Reading;
@@ -24,16 +24,15 @@ final class SweepRun {
     }
 
     static Swept of(Sweep asked) {
-        Geometry start = asked.geometry(asked.bike());
+        Ride start = asked.start();
         asked.tracks().forEach(track -> checkComplete(track, start));
         Sweep settled = settle(asked, start);
         return new SweepRun(settled).run(start);
     }
 
-    private static Sweep settle(Sweep asked, Geometry start) {
+    private static Sweep settle(Sweep asked, Ride start) {
         return new Sweep(
-                asked.bike(),
-                asked.hands(),
+                asked.start(),
                 asked.vary(),
                 asked.steps(),
                 asked.mode(),
@@ -41,7 +40,7 @@ final class SweepRun {
                 asked.tracks());
     }
 
-    private static Hold settle(Hold hold, Geometry start) {
+    private static Hold settle(Hold hold, Ride start) {
         checkComplete(hold.measure(), start);
         if (Double.isNaN(hold.by().valueIn(start.bike()))) {
             throw new Refusal(hold.by().key() + " is not given in "
@@ -54,14 +53,14 @@ final class SweepRun {
         return Double.isNaN(hold.target()) ? hold.at(now.orNaN()) : hold;
     }
 
-    private static void checkComplete(Measure<Geometry> measure, Geometry start) {
+    private static void checkComplete(Measure<Ride> measure, Ride start) {
         if (measure.read(start) instanceof Reading.Lacking lacking) {
             throw new Refusal(measure.key() + " " + lacking.reason() + " in "
                     + start.bike().name() + ".");
         }
     }
 
-    private Swept run(Geometry start) {
+    private Swept run(Ride start) {
         int count = sweep.steps().size();
         double[][] values = new double[sweep.tracks().size()][count];
         List<Optional<Bike>> bikes = bikes();
@@ -70,7 +69,7 @@ final class SweepRun {
         }
         List<Swept.Column> columns = new ArrayList<>();
         for (int track = 0; track < values.length; track++) {
-            Measure<Geometry> measure = sweep.tracks().get(track);
+            Measure<Ride> measure = sweep.tracks().get(track);
             columns.add(new Swept.Column(
                     measure.quantity(),
                     Numbers.of(values[track]),
@@ -85,9 +84,9 @@ final class SweepRun {
             column[step] = Double.NaN;
         }
         if (bike.isPresent()) {
-            Geometry geometry = sweep.geometry(bike.get());
+            Ride ride = sweep.start().on(bike.get());
             for (int track = 0; track < values.length; track++) {
-                Reading reading = sweep.tracks().get(track).read(geometry);
+                Reading reading = sweep.tracks().get(track).read(ride);
                 values[track][step] = reading.orNaN();
                 noteGap(step, sweep.tracks().get(track).key(), reading);
             }

@@ -5,12 +5,13 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeSet;
+import java.util.function.Function;
 import rakeline.geometry.Bike;
-import rakeline.geometry.Geometry;
 import rakeline.geometry.Inputs;
 import rakeline.geometry.Measures;
 import rakeline.geometry.Setting;
 import rakeline.geometry.ToeMeasures;
+import rakeline.handling.Ride;
 import rakeline.quantity.Declared;
 import rakeline.quantity.Input;
 import rakeline.quantity.Measure;
@@ -25,11 +26,11 @@ import rakeline.quantity.Refusal;
  * @param measures by key, in the order of the declarations
  * @param constants the names that worksheets use, with the key each stands for
  */
-public record Vocabulary(Map<String, Measure<Geometry>> measures, Map<String, String> constants) {
+public record Vocabulary(Map<String, Measure<Ride>> measures, Map<String, String> constants) {
     private static final Vocabulary STANDARD = new Vocabulary(
                     Map.of(), constantsOf(Inputs.class, Input.class, Input::key))
-            .and(Measures.class)
-            .and(ToeMeasures.class);
+            .and(Measures.class, Ride::geometry)
+            .and(ToeMeasures.class, Ride::geometry);
 
     public Vocabulary {
         measures = Collections.unmodifiableMap(new LinkedHashMap<>(measures));
@@ -41,11 +42,17 @@ public record Vocabulary(Map<String, Measure<Geometry>> measures, Map<String, St
         return STANDARD;
     }
 
-    /** With the measures, of {@link Geometry}, that one more class declares as public constants. */
-    @SuppressWarnings({"unchecked", "rawtypes"}) // a class of declarations holds measures of Geometry alone
-    public Vocabulary and(Class<?> holder) {
-        Map<String, Measure<Geometry>> more = new LinkedHashMap<>(measures);
-        Declared.in(holder, Measure.class).values().forEach(measure -> more.put(measure.key(), measure));
+    /**
+     * With the measures that one more class declares as public constants.
+     *
+     * @param subject what of a ride they measure
+     */
+    @SuppressWarnings({"unchecked", "rawtypes"}) // a class of declarations holds measures of one subject alone
+    public <S> Vocabulary and(Class<?> holder, Function<Ride, S> subject) {
+        Map<String, Measure<Ride>> more = new LinkedHashMap<>(measures);
+        for (Measure<S> measure : (Iterable<Measure<S>>) (Iterable) Declared.listIn(holder, Measure.class)) {
+            more.put(measure.key(), new Measure<>(measure.quantity(), ride -> measure.read(subject.apply(ride))));
+        }
         Map<String, String> names = new LinkedHashMap<>(constants);
         names.putAll(constantsOf(holder, Measure.class, Measure::key));
         return new Vocabulary(more, names);
@@ -56,8 +63,8 @@ public record Vocabulary(Map<String, Measure<Geometry>> measures, Map<String, St
      *
      * @throws Refusal for an unknown key, naming the nearest
      */
-    public Measure<Geometry> measure(String key) {
-        Measure<Geometry> measure = measures.get(key);
+    public Measure<Ride> measure(String key) {
+        Measure<Ride> measure = measures.get(key);
         if (measure == null) {
             throw new Refusal(key + " is not a measure" + Nearest.hint(key, measures.keySet()));
         }
@@ -69,7 +76,7 @@ public record Vocabulary(Map<String, Measure<Geometry>> measures, Map<String, St
      *
      * @throws Refusal for an unknown key, naming the nearest
      */
-    public Measure<Geometry> tracked(String key) {
+    public Measure<Ride> tracked(String key) {
         if (measures.containsKey(key)) {
             return measures.get(key);
         }
@@ -95,15 +102,15 @@ public record Vocabulary(Map<String, Measure<Geometry>> measures, Map<String, St
         return tracked(key).quantity();
     }
 
-    /** Every measure's reading on a bike, by key. */
-    public Map<String, Reading> readings(Geometry geometry) {
+    /** Every measure's reading of a ride, by key. */
+    public Map<String, Reading> readings(Ride ride) {
         Map<String, Reading> readings = new LinkedHashMap<>();
-        measures.forEach((key, measure) -> readings.put(key, measure.read(geometry)));
+        measures.forEach((key, measure) -> readings.put(key, measure.read(ride)));
         return Collections.unmodifiableMap(readings);
     }
 
-    private static Measure<Geometry> asMeasure(Setting setting) {
-        return new Measure<>(setting.quantity(), geometry -> readInput(setting, geometry.bike()));
+    private static Measure<Ride> asMeasure(Setting setting) {
+        return new Measure<>(setting.quantity(), ride -> readInput(setting, ride.bike()));
     }
 
     private static Reading readInput(Setting setting, Bike bike) {
@@ -111,8 +118,7 @@ public record Vocabulary(Map<String, Measure<Geometry>> measures, Map<String, St
         return Double.isNaN(value) ? Reading.lacking(setting.key()) : Reading.of(value);
     }
 
-    private static <T> Map<String, String> constantsOf(
-            Class<?> holder, Class<T> type, java.util.function.Function<T, String> key) {
+    private static <T> Map<String, String> constantsOf(Class<?> holder, Class<T> type, Function<T, String> key) {
         Map<String, String> names = new LinkedHashMap<>();
         Declared.in(holder, type).forEach((name, constant) -> names.put(name, key.apply(constant)));
         return names;

@@ -18,9 +18,9 @@ import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
 import rakeline.geometry.Bike;
 import rakeline.geometry.Geometry;
-import rakeline.geometry.Hands;
 import rakeline.geometry.Inputs;
 import rakeline.geometry.Setting;
+import rakeline.handling.Ride;
 import rakeline.quantity.Measure;
 import rakeline.study.Hold;
 import rakeline.study.Mode;
@@ -48,8 +48,7 @@ public class SweepBenchmark {
     private final Bike bike = DemoBikes.read("road-m");
     private final BareBike bare = BareBike.of(bike);
     private final Sweep sweep = new Sweep(
-            bike,
-            Hands.HOODS,
+            Ride.of(bike),
             Setting.of("frame.headAngleDeg"),
             Steps.of(FROM, TO, (TO - FROM) / (STEPS - 1)),
             Mode.REDRAW,
@@ -98,7 +97,7 @@ public class SweepBenchmark {
         return Geometry.of(bike.redraw(Map.of(Inputs.HEAD_ANGLE, head, Inputs.FORK_OFFSET, offset)));
     }
 
-    private static List<Measure<Geometry>> tracks(String... keys) {
+    private static List<Measure<Ride>> tracks(String... keys) {
         return Stream.of(keys).map(Vocabulary.standard()::tracked).toList();
     }
 

@@ -14,6 +14,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import rakeline.geometry.Bikes;
 import rakeline.geometry.Measures;
+import rakeline.handling.Ride;
 import rakeline.study.Fixture;
 import rakeline.study.Vocabulary;
 
@@ -71,7 +72,11 @@ class MeasureCommandTest {
     @Test
     void aDeclaredMeasureIsMeasured() throws IOException {
         CommandLineRun run = CommandLineRun.with(
-                Vocabulary.standard().and(Fixture.class), CommandLineRun.NO_WINDOW, "measure", plain(), "--json");
+                Vocabulary.standard().and(Fixture.class, Ride::geometry),
+                CommandLineRun.NO_WINDOW,
+                "measure",
+                plain(),
+                "--json");
         assertThat(run.json().get("measures").get(Fixture.KEY).doubleValue())
                 .isCloseTo(100 * 515 / 366.0, within(1e-9));
     }

@@ -17,6 +17,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import rakeline.geometry.Bikes;
 import rakeline.geometry.Measures;
+import rakeline.handling.Ride;
 import rakeline.study.Fixture;
 import rakeline.study.Vocabulary;
 
@@ -319,7 +320,7 @@ class SweepCommandTest {
 
     private CommandLineRun withFixture(String track) {
         return CommandLineRun.with(
-                Vocabulary.standard().and(Fixture.class),
+                Vocabulary.standard().and(Fixture.class, Ride::geometry),
                 CommandLineRun.NO_WINDOW,
                 "sweep",
                 bike,

@@ -12,17 +12,17 @@ import rakeline.figure.Drawing.Dimension;
 import rakeline.figure.Drawing.Path;
 import rakeline.figure.Drawing.Point;
 import rakeline.geometry.Bikes;
-import rakeline.geometry.Geometry;
+import rakeline.handling.Ride;
 
 /** Drawings are the geometry, to scale. */
 class BikeDrawingTest {
-    private static final Geometry WHOLE = Geometry.of(Bikes.whole());
+    private static final Ride WHOLE = Ride.of(Bikes.whole());
 
     @Test
     void theWheelsAreDrawnAtTheirAxlesWithTheirRadii() {
         Circle front = wheels(BikeDrawing.sideView(List.of(WHOLE))).get(1);
-        assertThat(front.centre().x()).isEqualTo(WHOLE.side().frontAxleXMm());
-        assertThat(front.radius()).isEqualTo(WHOLE.side().frontRadiusMm());
+        assertThat(front.centre().x()).isEqualTo(WHOLE.geometry().side().frontAxleXMm());
+        assertThat(front.radius()).isEqualTo(WHOLE.geometry().side().frontRadiusMm());
     }
 
     @Test
@@ -32,20 +32,20 @@ class BikeDrawingTest {
                 .findFirst()
                 .orElseThrow();
         assertThat(wheelbase.to().x() - wheelbase.from().x())
-                .isCloseTo(WHOLE.side().wheelbaseMm(), within(1e-9));
+                .isCloseTo(WHOLE.geometry().side().wheelbaseMm(), within(1e-9));
         assertThat(wheelbase.text()).startsWith("wheelbase ");
     }
 
     @Test
     void everyBikeIsALayerOfItsOwnAndTheFirstCarriesTheDimensions() {
-        Drawing two = BikeDrawing.sideView(List.of(WHOLE, Geometry.of(Bikes.plain())));
+        Drawing two = BikeDrawing.sideView(List.of(WHOLE, Ride.of(Bikes.plain())));
         assertThat(two.marks()).extracting(Drawing.Mark::overlay).contains(0, 1);
         assertThat(dimensions(two)).extracting(Dimension::overlay).containsOnly(0);
     }
 
     @Test
     void aBikeOfFrameForkAndWheelsAloneCanBeDrawn() {
-        assertThat(BikeDrawing.sideView(List.of(Geometry.of(Bikes.plain()))).marks())
+        assertThat(BikeDrawing.sideView(List.of(Ride.of(Bikes.plain()))).marks())
                 .isNotEmpty();
     }
 
@@ -61,7 +61,7 @@ class BikeDrawingTest {
     @Test
     void fromAboveTheStraightWheelIsAsLongAsItsDiameterAndAsWideAsItsTube() {
         Path straight =
-                tyres(BikeDrawing.planView(Geometry.of(Bikes.withFoot()), 20)).get(0);
+                tyres(BikeDrawing.planView(Ride.of(Bikes.withFoot()), 20)).get(0);
         assertThat(span(straight, Comparator.comparingDouble(Point::x), true)).isCloseTo(678, within(1e-6));
         assertThat(span(straight, Comparator.comparingDouble(Point::y), false)).isCloseTo(28, within(1e-6));
     }

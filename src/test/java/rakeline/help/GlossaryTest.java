@@ -3,6 +3,7 @@ package rakeline.help;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import org.junit.jupiter.api.Test;
+import rakeline.handling.Ride;
 import rakeline.study.Fixture;
 import rakeline.study.Vocabulary;
 
@@ -45,7 +46,7 @@ class GlossaryTest {
 
     @Test
     void oneMoreDeclarationIsCompletedAndExplained() {
-        Glossary wider = of(Vocabulary.standard().and(Fixture.class));
+        Glossary wider = of(Vocabulary.standard().and(Fixture.class, Ride::geometry));
         assertThat(wider.beginning("stackO")).containsOnlyKeys(Fixture.KEY);
         assertThat(wider.beginning("STACK_O")).containsOnlyKeys("STACK_OVER_REACH");
         assertThat(wider.entry(wider.find("STACK_OVER_REACH").orElseThrow())).contains("Stack in per cent of reach.");

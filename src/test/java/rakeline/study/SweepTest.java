@@ -13,12 +13,12 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import rakeline.geometry.Bike;
 import rakeline.geometry.Bikes;
-import rakeline.geometry.Geometry;
-import rakeline.geometry.Hands;
 import rakeline.geometry.Inputs;
 import rakeline.geometry.Measures;
 import rakeline.geometry.Refit;
 import rakeline.geometry.Setting;
+import rakeline.geometry.ToeMeasures;
+import rakeline.handling.Ride;
 import rakeline.quantity.Measure;
 import rakeline.quantity.Numbers;
 import rakeline.quantity.Quantity;
@@ -58,7 +58,7 @@ class SweepTest {
         // trail = (R cos α − f)/sin α
         double trail = Bikes.value(Bikes.plain(), Measures.TRAIL);
         Swept swept =
-                held(Bikes.plain(), "frame.headAngleDeg", Steps.of(69, 74, 0.25), Measures.TRAIL, "fork.offsetMm");
+                held(Bikes.plain(), "frame.headAngleDeg", Steps.of(69, 74, 0.25), measure("trailMm"), "fork.offsetMm");
         for (int i = 0; i < swept.sweep().steps().size(); i++) {
             double alpha = Math.toRadians(swept.sweep().steps().at(i));
             double offset = 339 * Math.cos(alpha) - trail * Math.sin(alpha);
@@ -68,7 +68,7 @@ class SweepTest {
 
     @Test
     void aMeasureMayBeHeldAtAGivenValue() {
-        Hold hold = new Hold(Measures.TRAIL, 58, Setting.of("fork.offsetMm"));
+        Hold hold = new Hold(measure("trailMm"), 58, Setting.of("fork.offsetMm"));
         Swept swept =
                 run(Bikes.plain(), "frame.headAngleDeg", Steps.of(69, 74, 0.5), Optional.of(hold), tracks("trailMm"));
         assertThat(column(swept, 0).stream())
@@ -77,7 +77,8 @@ class SweepTest {
 
     @Test
     void whatIsHeldIsNamedWithItsValueAndItsInput() {
-        Swept swept = held(Bikes.plain(), "frame.headAngleDeg", Steps.of(69, 74, 1), Measures.TRAIL, "fork.offsetMm");
+        Swept swept =
+                held(Bikes.plain(), "frame.headAngleDeg", Steps.of(69, 74, 1), measure("trailMm"), "fork.offsetMm");
         assertThat(swept.held()).contains("trail at 70.2 mm", "fork offset");
     }
 
@@ -89,7 +90,7 @@ class SweepTest {
                 Steps.of(70, 73, 0.5),
                 Optional.of(new Hold(measure("toeRoomMm"), Double.NaN, Setting.of("frame.reachMm"))),
                 tracks("toeRoomMm", "frame.reachMm"));
-        double start = Bikes.value(Bikes.withFoot(), measure("toeRoomMm"));
+        double start = Bikes.value(Bikes.withFoot(), ToeMeasures.TOE_ROOM);
         assertThat(swept.gaps()).isEmpty();
         assertThat(column(swept, 0).stream())
                 .allSatisfy(room -> assertThat(room).isCloseTo(start, within(1e-3)));
@@ -103,7 +104,7 @@ class SweepTest {
                 Steps.of(70, 72, 0.5),
                 Optional.of(new Hold(measure("toeRoomMm"), Double.NaN, Setting.of("fork.offsetMm"))),
                 tracks("toeRoomMm"));
-        double start = Bikes.value(Bikes.withFoot(), measure("toeRoomMm"));
+        double start = Bikes.value(Bikes.withFoot(), ToeMeasures.TOE_ROOM);
         assertThat(column(swept, 0).stream())
                 .allSatisfy(room -> assertThat(room).isCloseTo(start, within(1e-3)));
     }
@@ -135,7 +136,7 @@ class SweepTest {
     void theBranchIsKeptWhereBothSolutionsComeNear() {
         // offset² + 9 chainstay: the solutions close in on each other towards chainstay 454.9
         Bike bike = Bikes.plain().with(Inputs.FORK_OFFSET, 20.1);
-        Measure<Geometry> steep = fixture(of -> Math.pow(of.get(Inputs.FORK_OFFSET), 2) + 9 * of.get(Inputs.CHAINSTAY));
+        Measure<Ride> steep = fixture(of -> Math.pow(of.get(Inputs.FORK_OFFSET), 2) + 9 * of.get(Inputs.CHAINSTAY));
         Swept swept = held(bike, "frame.chainstayMm", Steps.of(300, 454.8, 0.2), steep, "fork.offsetMm");
         assertThat(column(swept, 0).stream())
                 .allSatisfy(offset -> assertThat(offset).isPositive());
@@ -144,7 +145,7 @@ class SweepTest {
     @Test
     void whereTheBranchEndsThereIsAGapThoughAnotherSolutionIsLeft() {
         // offset³/900 − 3·offset + chainstay: the branch of the start folds back; another one goes on far away
-        Measure<Geometry> folded = fixture(of -> Math.pow(of.get(Inputs.FORK_OFFSET), 3) / 900
+        Measure<Ride> folded = fixture(of -> Math.pow(of.get(Inputs.FORK_OFFSET), 3) / 900
                 - 3 * of.get(Inputs.FORK_OFFSET)
                 + of.get(Inputs.CHAINSTAY));
         Bike bike = Bikes.redrawn(Bikes.plain(), Map.of("fork.offsetMm", 35.0, "frame.chainstayMm", 410.0));
@@ -156,7 +157,7 @@ class SweepTest {
 
     @Test
     void aJumpOverTheTargetIsNoSolution() {
-        Measure<Geometry> jump = fixture(of -> of.get(Inputs.FORK_OFFSET) < 50 ? -1 : 1);
+        Measure<Ride> jump = fixture(of -> of.get(Inputs.FORK_OFFSET) < 50 ? -1 : 1);
         Hold hold = new Hold(jump, 0, Setting.of("fork.offsetMm"));
         Swept swept = run(
                 Bikes.plain(), "frame.chainstayMm", Steps.of(400, 410, 5), Optional.of(hold), tracks("fork.offsetMm"));
@@ -166,7 +167,7 @@ class SweepTest {
     @Test
     void ofTwoSolutionsTheNearerIsTaken() {
         // 3 is reached at 51, 4 mm above the start, and at 44, 3 mm below it
-        Measure<Geometry> vee = fixture(of -> {
+        Measure<Ride> vee = fixture(of -> {
             double away = of.get(Inputs.FORK_OFFSET) - 47;
             return away > 0 ? 0.75 * away : -away;
         });
@@ -178,7 +179,8 @@ class SweepTest {
 
     @Test
     void aStepThatNoInputReachesIsAGapWithItsReason() {
-        Swept swept = held(Bikes.plain(), "frame.headAngleDeg", Steps.of(55, 84, 1), Measures.TRAIL, "fork.offsetMm");
+        Swept swept =
+                held(Bikes.plain(), "frame.headAngleDeg", Steps.of(55, 84, 1), measure("trailMm"), "fork.offsetMm");
         assertThat(swept.gaps())
                 .isNotEmpty()
                 .allSatisfy(gap -> assertThat(gap.reason()).contains("fork.offsetMm", "-100..120", "trailMm"));
@@ -196,7 +198,8 @@ class SweepTest {
 
     @Test
     void gapsComeInTheOrderOfTheSteps() {
-        Swept swept = held(Bikes.plain(), "frame.headAngleDeg", Steps.of(50, 85, 1), Measures.TRAIL, "fork.offsetMm");
+        Swept swept =
+                held(Bikes.plain(), "frame.headAngleDeg", Steps.of(50, 85, 1), measure("trailMm"), "fork.offsetMm");
         assertThat(swept.gaps().stream().map(Swept.Gap::step).toList()).isSorted();
     }
 
@@ -244,8 +247,7 @@ class SweepTest {
     @Test
     void aRedrawOfAWheelSaysThatTheDropWasHeld() {
         Sweep sweep = new Sweep(
-                Bikes.whole(),
-                Hands.HOODS,
+                Ride.of(Bikes.whole()),
                 Setting.of("wheels.both.tyreMm"),
                 Steps.of(28, 40, 4),
                 Mode.REDRAW,
@@ -277,14 +279,14 @@ class SweepTest {
     @Test
     void theSweptInputCannotBeSolvedFor() {
         refused(
-                () -> held(Bikes.plain(), "fork.offsetMm", Steps.of(40, 50, 1), Measures.TRAIL, "fork.offsetMm"),
+                () -> held(Bikes.plain(), "fork.offsetMm", Steps.of(40, 50, 1), measure("trailMm"), "fork.offsetMm"),
                 "fork.offsetMm");
         refused(
                 () -> held(
                         Bikes.plain(),
                         "wheels.both.tyreMm",
                         Steps.of(28, 32, 1),
-                        Measures.TRAIL,
+                        measure("trailMm"),
                         "wheels.front.tyreMm"),
                 "wheels.both.tyreMm");
     }
@@ -296,7 +298,7 @@ class SweepTest {
                         Bikes.plain(),
                         "frame.headAngleDeg",
                         Steps.of(70, 72, 1),
-                        Measures.TRAIL,
+                        measure("trailMm"),
                         "wheels.front.mudguardGapMm"),
                 "wheels.front.mudguardGapMm",
                 "not given");
@@ -320,8 +322,7 @@ class SweepTest {
     void aNumberOfTheFrameCannotBeRefitted(String key) {
         refused(
                 () -> new Sweep(
-                                Bikes.whole(),
-                                Hands.HOODS,
+                                Ride.of(Bikes.whole()),
                                 Setting.of(key),
                                 Steps.of(60, 50.5, 5),
                                 Mode.REFIT,
@@ -349,22 +350,22 @@ class SweepTest {
         return 339 * Math.cos(alpha) - Bikes.value(Bikes.plain(), Measures.TRAIL) * Math.sin(alpha);
     }
 
-    private static Measure<Geometry> square() {
+    private static Measure<Ride> square() {
         return fixture(bike -> Math.pow(bike.get(Inputs.FORK_OFFSET), 2) + bike.get(Inputs.CHAINSTAY));
     }
 
-    private static Measure<Geometry> fixture(java.util.function.ToDoubleFunction<Bike> formula) {
+    private static Measure<Ride> fixture(java.util.function.ToDoubleFunction<Bike> formula) {
         return new Measure<>(
                 Quantity.of("fixtureMm", "Fixture", Unit.MILLIMETRE, "For a test.")
                         .declared(),
                 geometry -> Reading.of(formula.applyAsDouble(geometry.bike())));
     }
 
-    private static Measure<Geometry> measure(String key) {
+    private static Measure<Ride> measure(String key) {
         return Vocabulary.standard().measure(key);
     }
 
-    private static List<Measure<Geometry>> tracks(String... keys) {
+    private static List<Measure<Ride>> tracks(String... keys) {
         return Stream.of(keys).map(Vocabulary.standard()::tracked).toList();
     }
 
@@ -372,14 +373,13 @@ class SweepTest {
         return run(bike, key, steps, Optional.empty(), tracks(tracked));
     }
 
-    private static Swept held(Bike bike, String key, Numbers steps, Measure<Geometry> held, String by) {
+    private static Swept held(Bike bike, String key, Numbers steps, Measure<Ride> held, String by) {
         return run(bike, key, steps, Optional.of(new Hold(held, Double.NaN, Setting.of(by))), tracks(by));
     }
 
-    private static Swept run(
-            Bike bike, String key, Numbers steps, Optional<Hold> hold, List<Measure<Geometry>> tracked) {
+    private static Swept run(Bike bike, String key, Numbers steps, Optional<Hold> hold, List<Measure<Ride>> tracked) {
         Setting setting = Setting.of(key);
-        return new Sweep(bike, Hands.HOODS, setting, steps, Mode.usualFor(setting), hold, tracked).run();
+        return new Sweep(Ride.of(bike), setting, steps, Mode.usualFor(setting), hold, tracked).run();
     }
 
     private static Numbers column(Swept swept, int index) {

@@ -16,12 +16,11 @@ import rakeline.figure.Csv;
 import rakeline.figure.MeasureTable;
 import rakeline.figure.SweepChart;
 import rakeline.geometry.Bikes;
-import rakeline.geometry.Geometry;
-import rakeline.geometry.Hands;
 import rakeline.geometry.Inputs;
 import rakeline.geometry.Measures;
 import rakeline.geometry.Setting;
 import rakeline.geometry.ToeMeasures;
+import rakeline.handling.Ride;
 import rakeline.quantity.Declared;
 import rakeline.quantity.Input;
 import rakeline.quantity.Measure;
@@ -31,7 +30,7 @@ import rakeline.quantity.Unit;
 
 /** Every number is declared once, and whatever names it reads the declaration. */
 class VocabularyTest {
-    private static final Vocabulary WITH_FIXTURE = Vocabulary.standard().and(Fixture.class);
+    private static final Vocabulary WITH_FIXTURE = Vocabulary.standard().and(Fixture.class, Ride::geometry);
 
     static Stream<Quantity> quantities() {
         return Stream.concat(
@@ -42,7 +41,7 @@ class VocabularyTest {
     @Test
     void aDeclaredMeasureIsReadFromABike() {
         assertThat(WITH_FIXTURE
-                        .readings(Geometry.of(Bikes.plain()))
+                        .readings(Ride.of(Bikes.plain()))
                         .get(Fixture.KEY)
                         .orNaN())
                 .isCloseTo(100 * 515 / 366.0, within(1e-9));
@@ -50,7 +49,7 @@ class VocabularyTest {
 
     @Test
     void aDeclaredMeasureIsARowOfTheMeasureTable() {
-        assertThat(MeasureTable.of(WITH_FIXTURE, List.of(Geometry.of(Bikes.plain())))
+        assertThat(MeasureTable.of(WITH_FIXTURE, List.of(Ride.of(Bikes.plain())))
                         .columns()
                         .get(0)
                         .shown())
@@ -154,7 +153,7 @@ class VocabularyTest {
     void anInputCanBeTracked() {
         assertThat(Vocabulary.standard()
                         .tracked("wheels.both.tyreMm")
-                        .read(Geometry.of(Bikes.plain()))
+                        .read(Ride.of(Bikes.plain()))
                         .orNaN())
                 .isEqualTo(28);
     }
@@ -163,7 +162,7 @@ class VocabularyTest {
     void anInputThatIsNotGivenIsLacking() {
         assertThat(Vocabulary.standard()
                         .tracked("crank.lengthMm")
-                        .read(Geometry.of(Bikes.plain()))
+                        .read(Ride.of(Bikes.plain()))
                         .reason())
                 .contains("crank.lengthMm");
     }
@@ -175,8 +174,7 @@ class VocabularyTest {
 
     private static Swept sweepOfFixture() {
         return new Sweep(
-                        Bikes.plain(),
-                        Hands.HOODS,
+                        Ride.of(Bikes.plain()),
                         Setting.of("frame.stackMm"),
                         Steps.of(500, 520, 10),
                         Mode.REDRAW,

@@ -9,6 +9,7 @@ import org.fife.ui.rsyntaxtextarea.RSyntaxTextArea;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
+import rakeline.handling.Ride;
 import rakeline.shell.OnAScreen;
 import rakeline.study.Fixture;
 import rakeline.study.Vocabulary;
@@ -41,7 +42,9 @@ class WordHelpTest {
         return GuiActionRunner.execute(() -> {
             RSyntaxTextArea editor = new RSyntaxTextArea(typed);
             editor.setCaretPosition(typed.length());
-            return WordHelp.words(Vocabulary.standard().and(Fixture.class)).getCompletions(editor).stream()
+            return WordHelp.words(Vocabulary.standard().and(Fixture.class, Ride::geometry))
+                    .getCompletions(editor)
+                    .stream()
                     .map(Completion::getReplacementText)
                     .toList();
         });

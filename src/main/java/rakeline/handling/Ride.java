@@ -1,0 +1,52 @@
+package rakeline.handling;
+
+import java.util.Optional;
+import rakeline.geometry.Bike;
+import rakeline.geometry.Geometry;
+import rakeline.geometry.Hands;
+import rakeline.rider.Ridden;
+import rakeline.rider.Rider;
+
+/**
+ * A bicycle, where there is one its rider, and all that follows from both, each part solved when it is first asked
+ * for. Every study asks a ride.
+ */
+public final class Ride {
+    private final Ridden ridden;
+
+    private Ride(Ridden ridden) {
+        this.ridden = ridden;
+    }
+
+    /** A bicycle without a rider, hands on the hoods. */
+    public static Ride of(Bike bike) {
+        return of(bike, Hands.HOODS);
+    }
+
+    /** A bicycle without a rider. */
+    public static Ride of(Bike bike, Hands hands) {
+        return of(bike, Optional.empty(), hands);
+    }
+
+    /** A bicycle, the rider's shoe and contact points in place of its own. */
+    public static Ride of(Bike bike, Optional<Rider> rider, Hands hands) {
+        return new Ride(Ridden.of(bike, rider, hands));
+    }
+
+    /** The same rider and hands on another bicycle, whose numbers are taken as they are. */
+    public Ride on(Bike bike) {
+        return new Ride(ridden.on(bike));
+    }
+
+    public Ridden ridden() {
+        return ridden;
+    }
+
+    public Geometry geometry() {
+        return ridden.geometry();
+    }
+
+    public Bike bike() {
+        return geometry().bike();
+    }
+}
