@@ -34,7 +34,8 @@ public final class BikeFile {
             Inputs.all().stream().collect(Collectors.toUnmodifiableMap(Input::key, input -> input));
     private static final Set<String> GROUPS =
             Inputs.all().stream().flatMap(input -> withParents(input.group())).collect(Collectors.toUnmodifiableSet());
-    private static final Set<String> HEAD = Set.of("format", "version", "name", "provenance");
+    private static final Set<String> HEAD =
+            Stream.concat(FileHead.KEYS.stream(), Stream.of("provenance")).collect(Collectors.toUnmodifiableSet());
     private static final Set<String> KNOWN =
             Stream.of(INPUTS.keySet(), GROUPS, HEAD).flatMap(Set::stream).collect(Collectors.toUnmodifiableSet());
 
@@ -58,46 +59,13 @@ public final class BikeFile {
     }
 
     private Bike bike(Piece root) {
-        checkHead(root);
-        String name = name(needed(root, "name", "a text that is not empty"));
+        String name = FileHead.check(root, FORMAT, VERSION);
         readGroup("", root);
         return Bike.of(
                 name,
                 Entries.none().with(values),
                 groups,
                 provenance(root.members().get("provenance")));
-    }
-
-    private static void checkHead(Piece root) {
-        Piece format = needed(root, "format", "\"" + FORMAT + "\"");
-        if (!FORMAT.equals(format.value())) {
-            throw format.unlike("\"" + FORMAT + "\"");
-        }
-        Piece version = needed(root, "version", String.valueOf(VERSION));
-        if (!(version.value() instanceof Piece.Figure)) {
-            throw version.unlike(String.valueOf(VERSION));
-        }
-        if (version.whole() > VERSION) {
-            throw version.refusal("is " + version.whole() + ", from a newer Rakeline; this one reads " + VERSION);
-        }
-        if (version.whole() != VERSION) {
-            throw version.unlike(String.valueOf(VERSION));
-        }
-    }
-
-    private static Piece needed(Piece root, String key, String accepted) {
-        Piece piece = root.members().get(key);
-        if (piece == null) {
-            throw root.refusal("has no \"" + key + "\"; accepted is " + accepted);
-        }
-        return piece;
-    }
-
-    private static String name(Piece name) {
-        if (name.oneLine().isBlank()) {
-            throw name.unlike("a text that is not empty");
-        }
-        return name.oneLine();
     }
 
     private void readGroup(String prefix, Piece group) {
