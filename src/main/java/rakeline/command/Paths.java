@@ -7,7 +7,9 @@ import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import rakeline.catalogue.BikeFile;
 import rakeline.catalogue.Bytes;
+import rakeline.catalogue.PartsFile;
 import rakeline.geometry.Bike;
+import rakeline.geometry.parts.Stock;
 import rakeline.quantity.Refusal;
 
 /** Paths of the command line: they resolve against the working directory. */
@@ -47,5 +49,9 @@ final class Paths {
 
     static Bike bike(String argument) {
         return BikeFile.read(Bytes.read(of(argument), BikeFile.SIZE_LIMIT), argument);
+    }
+
+    static Stock stock(String argument) {
+        return PartsFile.read(Bytes.read(of(argument), PartsFile.SIZE_LIMIT), argument);
     }
 }

@@ -1,0 +1,66 @@
+package rakeline.study.fit;
+
+import java.util.HashMap;
+import java.util.Map;
+import java.util.Optional;
+import rakeline.geometry.Bike;
+import rakeline.geometry.Geometry;
+import rakeline.geometry.HandPoint;
+import rakeline.geometry.Hands;
+import rakeline.geometry.Inputs;
+import rakeline.geometry.Point;
+import rakeline.quantity.Input;
+import rakeline.quantity.Refusal;
+
+/**
+ * Where hoods and saddle are wanted, from BB.
+ *
+ * @param sit empty where it is not known
+ * @param from whose points they are, in words
+ */
+public record Wanted(Point hand, Optional<Point> sit, String from) {
+    /**
+     * The contact points of a bike; where it has none, its hoods as built.
+     *
+     * @throws Refusal where it has neither
+     */
+    public static Wanted of(Bike bike) {
+        return bike.has(Inputs.CONTACT_HAND_X)
+                ? contact(bike, "the contact points of " + bike.name())
+                : new Wanted(
+                        hoods(bike).at(),
+                        Optional.empty(),
+                        "the hoods of " + bike.name() + " as built; its sit point is not given");
+    }
+
+    /** The contact points that a bike gives. */
+    public static Wanted contact(Bike bike, String from) {
+        return new Wanted(
+                new Point(bike.get(Inputs.CONTACT_HAND_X), bike.get(Inputs.CONTACT_HAND_Y)),
+                Optional.of(new Point(bike.get(Inputs.CONTACT_SIT_X), bike.get(Inputs.CONTACT_SIT_Y))),
+                from);
+    }
+
+    /** A bike with these points in place of its own; as it is where the sit point is not known. */
+    public Bike on(Bike bike) {
+        return bike.redraw(numbers());
+    }
+
+    private Map<Input, Double> numbers() {
+        Map<Input, Double> numbers = new HashMap<>();
+        sit.ifPresent(point -> {
+            numbers.put(Inputs.CONTACT_SIT_X, point.x());
+            numbers.put(Inputs.CONTACT_SIT_Y, point.y());
+            numbers.put(Inputs.CONTACT_HAND_X, hand.x());
+            numbers.put(Inputs.CONTACT_HAND_Y, hand.y());
+        });
+        return numbers;
+    }
+
+    private static HandPoint hoods(Bike bike) {
+        return Geometry.of(bike, Hands.HOODS)
+                .handPoint()
+                .orElseThrow(() -> new Refusal(bike.name() + " has neither the group contact nor a cockpit with a bar,"
+                        + " so it says nowhere where the hands belong."));
+    }
+}
