@@ -52,12 +52,12 @@ final class Taste {
                 .withHeap(preferences().workerMegabytes());
     }
 
-    /** Colours and size as preferred; where the system says nothing, light. */
+    /** Colours and size as preferred. */
     Look look() {
         Palette palette = switch (preferences().theme()) {
             case DARK -> Palette.DARK;
             case CONTRAST -> Palette.CONTRAST;
-            case LIGHT, SYSTEM -> Palette.LIGHT;
+            case LIGHT -> Palette.LIGHT;
         };
         return new Look(palette, preferences().typePercent() / 100.0);
     }
