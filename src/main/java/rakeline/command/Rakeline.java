@@ -56,6 +56,8 @@ public final class Rakeline {
                 .addSubcommand(new SweepCommand(console, vocabulary))
                 .addSubcommand(new RefitCommand(console, vocabulary))
                 .addSubcommand(new MatchCommand(console))
+                .addSubcommand(new CompareCommand(console, vocabulary))
+                .addSubcommand(new LimitsCommand(console, vocabulary))
                 .addSubcommand(new CheckCommand(console, vocabulary))
                 .addSubcommand(new KeysCommand(console, vocabulary));
         standardOptions(line);

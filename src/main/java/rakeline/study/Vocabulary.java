@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.TreeSet;
 import java.util.function.Function;
 import rakeline.geometry.Bike;
+import rakeline.geometry.ContactMeasures;
 import rakeline.geometry.Inputs;
 import rakeline.geometry.Measures;
 import rakeline.geometry.Setting;
@@ -30,7 +31,8 @@ public record Vocabulary(Map<String, Measure<Ride>> measures, Map<String, String
     private static final Vocabulary STANDARD = new Vocabulary(
                     Map.of(), constantsOf(Inputs.class, Input.class, Input::key))
             .and(Measures.class, Ride::geometry)
-            .and(ToeMeasures.class, Ride::geometry);
+            .and(ToeMeasures.class, Ride::geometry)
+            .and(ContactMeasures.class, Ride::geometry);
 
     public Vocabulary {
         measures = Collections.unmodifiableMap(new LinkedHashMap<>(measures));

@@ -16,6 +16,7 @@ import rakeline.figure.Csv;
 import rakeline.figure.MeasureTable;
 import rakeline.figure.SweepChart;
 import rakeline.geometry.Bikes;
+import rakeline.geometry.ContactMeasures;
 import rakeline.geometry.Inputs;
 import rakeline.geometry.Measures;
 import rakeline.geometry.Setting;
@@ -95,7 +96,8 @@ class VocabularyTest {
     void namesOfConstantsAreUnique() {
         int declared = Inputs.all().size()
                 + Declared.listIn(Measures.class, Measure.class).size()
-                + Declared.listIn(ToeMeasures.class, Measure.class).size();
+                + Declared.listIn(ToeMeasures.class, Measure.class).size()
+                + Declared.listIn(ContactMeasures.class, Measure.class).size();
         assertThat(Vocabulary.standard().constants()).hasSize(declared);
     }
 

@@ -15,12 +15,6 @@ final class FitQuantities {
     static final Quantity DISTANCE = Quantity.of(
                     "distanceMm", "Hand off", MILLIMETRE, "Hoods to where they are wanted, straight.")
             .declared();
-    static final Quantity SIT_MISS = Quantity.of(
-                    "sitMissMm",
-                    "Sit off",
-                    MILLIMETRE,
-                    "How far the sit point stays off where post and rails stop at their limits.")
-            .declared();
     static final Quantity LEVER_CHANGE = Quantity.of(
                     "handLeverChangePercent",
                     "Lever change",

@@ -7,16 +7,16 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import rakeline.geometry.Bike;
+import rakeline.geometry.ContactMeasures;
 import rakeline.geometry.Geometry;
 import rakeline.geometry.Inputs;
 import rakeline.geometry.Measures;
 import rakeline.geometry.Point;
-import rakeline.geometry.SaddlePosition;
-import rakeline.geometry.SeatAxis;
 import rakeline.geometry.ToeMeasures;
 import rakeline.geometry.parts.Category;
 import rakeline.geometry.parts.Field;
 import rakeline.geometry.parts.Spacers;
+import rakeline.quantity.Decimals;
 import rakeline.quantity.Input;
 import rakeline.quantity.Measure;
 import rakeline.quantity.Quantity;
@@ -64,7 +64,7 @@ public record Option(Bike bike, Point handMiss, List<Fact> facts, List<Exceeded>
         facts.add(read(Measures.STEERER_LEFT, built));
         if (match.wanted().sit().isPresent()) {
             SEAT.forEach(measure -> facts.add(read(measure, built)));
-            facts.add(new Fact(FitQuantities.SIT_MISS, sitMiss(built)));
+            facts.add(read(ContactMeasures.SIT_MISS, built));
         }
         FOOT.forEach(measure -> facts.add(read(measure, foot)));
         facts.add(read(Measures.TRAIL, built));
@@ -77,6 +77,13 @@ public record Option(Bike bike, Point handMiss, List<Fact> facts, List<Exceeded>
     /** Hoods to where they are wanted. */
     public double distanceMm() {
         return handMiss.length();
+    }
+
+    /** The bike, its name saying stem and spacers. */
+    public Bike named() {
+        return bike.named(bike.name() + ", stem " + Decimals.shortest(bike.get(Inputs.STEM_LENGTH)) + " mm "
+                + Decimals.shortest(bike.get(Inputs.STEM_ANGLE)) + "°, spacers "
+                + Decimals.shortest(bike.get(Inputs.SPACERS)) + " mm");
     }
 
     /** A number by key; NaN where it has none. */
@@ -127,27 +134,5 @@ public record Option(Bike bike, Point handMiss, List<Fact> facts, List<Exceeded>
         return new Fact(
                 quantity,
                 100 * (measure.read(now).orNaN() / measure.read(before).orNaN() - 1));
-    }
-
-    /** How far the sit point stays off where post and rails stop at their limits. */
-    private static double sitMiss(Geometry geometry) {
-        return geometry.saddlePosition()
-                .map(saddle -> sitMiss(geometry.bike(), saddle))
-                .orElse(Double.NaN);
-    }
-
-    private static double sitMiss(Bike bike, SaddlePosition saddle) {
-        double half = bike.get(Inputs.RAIL_TRAVEL) / 2;
-        double shift = within(saddle.railShiftMm(), -half, half) - saddle.railShiftMm();
-        double length = bike.get(Inputs.POST_LENGTH);
-        double deepest = bike.has(Inputs.SEAT_TUBE_DEPTH) ? length - bike.get(Inputs.SEAT_TUBE_DEPTH) : 0;
-        double longest = length - bike.get(Inputs.POST_MINIMUM_INSERTION);
-        double slide = within(saddle.extensionMm(), Math.max(0, deepest), longest) - saddle.extensionMm();
-        double up = Double.isNaN(slide) ? 0 : slide;
-        return SeatAxis.of(bike).up().times(up).plus(new Point(shift, 0)).length();
-    }
-
-    private static double within(double value, double from, double to) {
-        return Math.min(Math.max(value, from), Math.max(from, to));
     }
 }

@@ -41,20 +41,18 @@ public record Wanted(Point hand, Optional<Point> sit, String from) {
                 from);
     }
 
-    /** A bike with these points in place of its own; as it is where the sit point is not known. */
+    /** A bike with these points in place of its own; where the sit point is not known, it keeps its own. */
     public Bike on(Bike bike) {
-        return bike.redraw(numbers());
-    }
-
-    private Map<Input, Double> numbers() {
         Map<Input, Double> numbers = new HashMap<>();
+        if (sit.isPresent() || bike.hasGroup("contact")) {
+            numbers.put(Inputs.CONTACT_HAND_X, hand.x());
+            numbers.put(Inputs.CONTACT_HAND_Y, hand.y());
+        }
         sit.ifPresent(point -> {
             numbers.put(Inputs.CONTACT_SIT_X, point.x());
             numbers.put(Inputs.CONTACT_SIT_Y, point.y());
-            numbers.put(Inputs.CONTACT_HAND_X, hand.x());
-            numbers.put(Inputs.CONTACT_HAND_Y, hand.y());
         });
-        return numbers;
+        return bike.redraw(numbers);
     }
 
     private static HandPoint hoods(Bike bike) {
