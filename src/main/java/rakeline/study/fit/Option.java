@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.TreeMap;
 import rakeline.geometry.Bike;
 import rakeline.geometry.ContactMeasures;
@@ -44,7 +43,9 @@ public record Option(Bike bike, Point handMiss, List<Fact> facts, List<Exceeded>
             ToeMeasures.TOE_CONTACT_STEER,
             ToeMeasures.PEDAL_TO_TYRE,
             ToeMeasures.PEDAL_STRIKE_LEAN);
-    private static final Set<Input> LATER = Set.of(Inputs.SPACERS, Inputs.STEM_LENGTH, Inputs.STEM_ANGLE);
+    private static final List<Brought> BROUGHT = brought();
+
+    private record Brought(Quantity quantity, Input input) {}
 
     public Option {
         facts = List.copyOf(facts);
@@ -53,7 +54,11 @@ public record Option(Bike bike, Point handMiss, List<Fact> facts, List<Exceeded>
 
     static Option of(Match match, Geometry built, Geometry foot, List<Exceeded> exceeded) {
         Point miss = built.handPoint().orElseThrow().at().minus(match.wanted().hand());
-        List<Fact> facts = new ArrayList<>(parts(built.bike()));
+        List<Fact> facts = new ArrayList<>();
+        BROUGHT.stream()
+                .filter(part -> built.bike().has(part.input()))
+                .forEach(
+                        part -> facts.add(new Fact(part.quantity(), built.bike().get(part.input()))));
         facts.add(read(Measures.HAND_X, built));
         facts.add(read(Measures.HAND_Y, built));
         facts.add(new Fact(FitQuantities.HAND_DX, miss.x()));
@@ -111,19 +116,15 @@ public record Option(Bike bike, Point handMiss, List<Fact> facts, List<Exceeded>
                 .orElse(List.of());
     }
 
-    private static List<Fact> parts(Bike bike) {
-        List<Fact> parts = new ArrayList<>();
-        Category.STEMS.fields().stream().filter(field -> field.needed()).forEach(field -> parts.add(part(field, bike)));
-        parts.add(part(Category.SPACERS.fields().get(0), bike));
-        Category.allFields().stream()
-                .filter(field -> !LATER.contains(field.inputs().get(0)))
-                .filter(field -> bike.has(field.inputs().get(0)))
-                .forEach(field -> parts.add(part(field, bike)));
-        return parts;
-    }
-
-    private static Fact part(Field field, Bike bike) {
-        return new Fact(field.quantity(), bike.get(field.inputs().get(0)));
+    /** Stem and spacers first, then the other parts' numbers in the order of their keys. */
+    private static List<Brought> brought() {
+        List<Field> fields = new ArrayList<>(
+                Category.STEMS.fields().stream().filter(Field::needed).toList());
+        fields.addAll(Category.SPACERS.fields());
+        Category.allFields().stream().filter(field -> !fields.contains(field)).forEach(fields::add);
+        return fields.stream()
+                .map(field -> new Brought(field.quantity(), field.inputs().get(0)))
+                .toList();
     }
 
     private static Fact read(Measure<Geometry> measure, Geometry geometry) {

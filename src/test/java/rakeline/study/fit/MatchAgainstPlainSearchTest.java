@@ -32,22 +32,12 @@ class MatchAgainstPlainSearchTest {
 
     @ParameterizedTest
     @MethodSource("cases")
-    void theOptionsAreThoseOfThePlainSearch(Match match) {
-        List<PlainMatch.Found> plain = PlainMatch.all(match, true);
-        assertThat(match.all().options().stream().map(Option::bike))
-                .containsExactlyElementsOf(
-                        plain.stream().map(PlainMatch.Found::bike).toList());
-    }
-
-    @ParameterizedTest
-    @MethodSource("cases")
-    void distancesAndCountsAreThoseOfThePlainSearch(Match match) {
-        List<PlainMatch.Found> plain = PlainMatch.all(match, true);
-        List<Option> fast = match.all().options();
-        for (int i = 0; i < plain.size(); i++) {
-            assertThat(fast.get(i).distanceMm()).isEqualTo(plain.get(i).distanceMm());
-            assertThat(fast.get(i).exceeded()).hasSize(plain.get(i).exceeded());
-        }
+    void theOptionsAreThoseOfThePlainSearchInItsOrder(Match match) {
+        assertThat(match.all().options())
+                .extracting(MatchAgainstPlainSearchTest::ranked)
+                .containsExactlyElementsOf(PlainMatch.all(match, true).stream()
+                        .map(MatchAgainstPlainSearchTest::ranked)
+                        .toList());
     }
 
     @ParameterizedTest
@@ -55,9 +45,15 @@ class MatchAgainstPlainSearchTest {
     void theBestFewAreTheFirstOfAll(Match match) {
         List<Option> all = match.all().options();
         int few = Math.min(5, all.size());
-        assertThat(match.best(few).options().stream().map(Option::bike))
-                .containsExactlyElementsOf(
-                        all.subList(0, few).stream().map(Option::bike).toList());
+        assertThat(match.best(few).options()).isEqualTo(all.subList(0, few));
+    }
+
+    private static List<Object> ranked(Option option) {
+        return List.of(option.bike(), option.distanceMm(), option.exceeded().size());
+    }
+
+    private static List<Object> ranked(PlainMatch.Found found) {
+        return List.of(found.bike(), found.distanceMm(), found.exceeded());
     }
 
     private static List<Bike> bikes() {

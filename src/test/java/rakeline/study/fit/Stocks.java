@@ -33,7 +33,7 @@ public final class Stocks {
         return parts;
     }
 
-    public static double[] of(double... values) {
+    public static double[] row(double... values) {
         return values;
     }
 
@@ -48,15 +48,15 @@ public final class Stocks {
     public static Stock tenThousand() {
         List<double[]> stems = new ArrayList<>();
         for (double length = 60; length <= 130; length += 10) {
-            for (double angle : of(-17, -10, -6, 6, 10, 17)) {
-                stems.add(of(length, angle, 40));
+            for (double angle : row(-17, -10, -6, 6, 10, 17)) {
+                stems.add(row(length, angle, 40));
             }
         }
         Map<Category, List<Part>> parts = new EnumMap<>(Category.class);
         parts.put(Category.STEMS, parts(Category.STEMS, stems.toArray(new double[0][])));
-        parts.put(Category.BARS, parts(Category.BARS, of(400, 105, 15, 70, 120), of(420, 118, 12, 82, 130)));
-        parts.put(Category.CRANKS, parts(Category.CRANKS, of(160), of(165), of(170), of(172.5)));
-        parts.put(Category.POSTS, parts(Category.POSTS, of(0, 350, 80), of(20, 350, 80)));
+        parts.put(Category.BARS, parts(Category.BARS, row(400, 105, 15, 70, 120), row(420, 118, 12, 82, 130)));
+        parts.put(Category.CRANKS, parts(Category.CRANKS, row(160), row(165), row(170), row(172.5)));
+        parts.put(Category.POSTS, parts(Category.POSTS, row(0, 350, 80), row(20, 350, 80)));
         return new Stock(
                 "Ten thousand",
                 parts,
