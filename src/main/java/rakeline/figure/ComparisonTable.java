@@ -11,6 +11,7 @@ import rakeline.quantity.Decimals;
 import rakeline.quantity.Numbers;
 import rakeline.quantity.Quantity;
 import rakeline.study.fit.Comparison;
+import rakeline.study.fit.Contender;
 
 /** Bikes side by side, with the differences against the first. */
 public final class ComparisonTable {
@@ -63,15 +64,16 @@ public final class ComparisonTable {
     }
 
     private static String name(Comparison comparison, int bike) {
-        return comparison.contenders().get(bike).ride().bike().name();
+        return BikeNames.above(rides(comparison)).get(bike);
+    }
+
+    private static List<Ride> rides(Comparison comparison) {
+        return comparison.contenders().stream().map(Contender::ride).toList();
     }
 
     private static String title(Comparison comparison) {
         return String.join(
-                ", ",
-                IntStream.range(0, comparison.contenders().size())
-                        .mapToObj(bike -> name(comparison, bike))
-                        .toList());
+                ", ", rides(comparison).stream().map(ride -> ride.bike().name()).toList());
     }
 
     private static String held(Comparison comparison) {
@@ -113,8 +115,6 @@ public final class ComparisonTable {
 
     /** The side views, laid over each other at BB. */
     public static Drawing drawing(Comparison comparison) {
-        List<Ride> rides =
-                comparison.contenders().stream().map(one -> one.ride()).toList();
-        return BikeDrawing.sideView(rides);
+        return BikeDrawing.sideView(rides(comparison));
     }
 }

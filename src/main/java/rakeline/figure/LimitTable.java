@@ -22,7 +22,7 @@ public final class LimitTable {
         columns.add(words("limit", "Limit", rows, LimitTable::limit));
         for (int i = 0; i < rides.size(); i++) {
             int bike = i;
-            String name = rides.get(i).bike().name();
+            String name = BikeNames.above(rides).get(i);
             columns.add(
                     numbers("value" + (i + 1), name, rows, row -> row.values().at(bike)));
             columns.add(

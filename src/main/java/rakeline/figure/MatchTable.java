@@ -58,7 +58,11 @@ public final class MatchTable {
                 .map(i -> said(options.get(0).facts().get(i)))
                 .filter(words -> !words.isEmpty())
                 .collect(Collectors.joining(", "));
-        return new Table(title(matched), columns, held(matched.match(), said), cautions(options));
+        List<Quantity> quantities = IntStream.range(0, options.get(0).facts().size())
+                .filter(i -> shown.test(i) || same.contains(i))
+                .mapToObj(i -> options.get(0).facts().get(i).quantity())
+                .toList();
+        return new Table(title(matched), columns, held(matched.match(), said), cautions(quantities));
     }
 
     /** What says little beside the rest: the parts that stay as they are, and the hoods, whose miss is shown. */
@@ -129,13 +133,9 @@ public final class MatchTable {
         return same.isEmpty() ? wanted : wanted + " The same in all: " + same + ".";
     }
 
-    private static List<String> cautions(List<Option> options) {
+    private static List<String> cautions(List<Quantity> quantities) {
         Stream<String> others =
-                Quantity.cautionsOf(options.get(0).facts().stream()
-                                .map(Option.Fact::quantity)
-                                .toList())
-                        .stream()
-                        .filter(caution -> !caution.startsWith("The maker's mark"));
+                Quantity.cautionsOf(quantities).stream().filter(caution -> !caution.startsWith("The maker's mark"));
         return Stream.concat(Stream.of(PARTS_CAUTION), others).toList();
     }
 }
