@@ -23,7 +23,8 @@ import rakeline.study.fit.Left;
         footer = {
             "",
             "Every limit stands with its source: a number of the bike's own parts, a regulation, or common practice. What is",
-            "left is negative beyond the limit, by how far; nothing is judged.",
+            "left is negative beyond the limit, by how far; nothing is judged. Of crank, toe, tyre and guard it is how much",
+            "more there could be before toe room is 0 or the pedal strikes at 25°, all else as it is; \"limit\" is null then.",
             "--json prints {\"bikes\": [name…], \"limits\": [{\"key\", \"limit\", \"side\": \"at least\" or \"at most\",",
             "\"label\", \"source\", \"values\": [number or null…], \"left\": [number or null…]}]}, one item a bike."
         })
@@ -74,7 +75,7 @@ final class LimitsCommand extends Work {
     private static Map<String, Object> asJson(Left row) {
         Map<String, Object> json = new LinkedHashMap<>();
         json.put("key", row.quantity().key());
-        json.put("limit", row.limit().value());
+        json.put("limit", Console.orNull(row.limit().value()));
         json.put("side", row.limit().side().name().toLowerCase(Locale.ROOT).replace('_', ' '));
         json.put("label", row.limit().label());
         json.put("source", row.limit().source());

@@ -40,9 +40,11 @@ public final class LimitTable {
     }
 
     private static String limit(Left row) {
-        String side = row.limit().side() == Limit.Side.AT_LEAST ? "≥ " : "≤ ";
-        return side + Decimals.shortest(row.limit().value()) + ", "
-                + row.limit().label();
+        Limit limit = row.limit();
+        String side = limit.side() == Limit.Side.AT_LEAST ? "≥ " : "≤ ";
+        return Double.isNaN(limit.value())
+                ? limit.label()
+                : side + Decimals.shortest(limit.value()) + ", " + limit.label();
     }
 
     private static Column numbers(String key, String label, List<Left> rows, Function<Left, Double> cell) {

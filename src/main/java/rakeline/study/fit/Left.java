@@ -1,6 +1,5 @@
 package rakeline.study.fit;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 import rakeline.geometry.Inputs;
@@ -15,19 +14,26 @@ import rakeline.study.Vocabulary;
 /**
  * What several bikes have left to one limit.
  *
+ * @param limit its value NaN where it is another for each bike
  * @param values the limited numbers; NaN where a bike has none
  * @param left what is left of each; negative beyond the limit, by how far
  */
 public record Left(Quantity quantity, Limit limit, Numbers values, Numbers left) {
-    /** Every declared limit that at least one of the bikes has a number for; those of parts and feet first. */
+    /**
+     * Every declared limit that at least one of the bikes has a number for, those of parts and feet first; then what is
+     * to spare of crank, cleat position, tyre and guard.
+     */
     public static List<Left> of(Vocabulary vocabulary, List<Ride> rides) {
-        List<Left> all = new ArrayList<>();
-        order(vocabulary)
-                .forEach(measure -> measure.quantity().limits().stream()
-                        .map(limit -> of(measure, limit, rides))
-                        .filter(row -> row.values().stream().anyMatch(Double::isFinite))
-                        .forEach(all::add));
-        return List.copyOf(all);
+        Stream<Left> parts = concerned(vocabulary).flatMap(measure -> limits(measure, rides));
+        Stream<Left> others = others(vocabulary).flatMap(measure -> limits(measure, rides));
+        return Stream.of(parts, Spare.of(rides).stream(), others)
+                .flatMap(rows -> rows)
+                .filter(row -> row.left().stream().anyMatch(Double::isFinite))
+                .toList();
+    }
+
+    private static Stream<Left> limits(Measure<Ride> measure, List<Ride> rides) {
+        return measure.quantity().limits().stream().map(limit -> of(measure, limit, rides));
     }
 
     private static Left of(Measure<Ride> measure, Limit limit, List<Ride> rides) {
@@ -36,14 +42,21 @@ public record Left(Quantity quantity, Limit limit, Numbers values, Numbers left)
         return new Left(measure.quantity(), limit, values, values.map(limit::leftOf));
     }
 
-    private static Stream<Measure<Ride>> order(Vocabulary vocabulary) {
-        Stream<String> first = Stream.of(Concern.values())
-                .flatMap(concern -> concern.usual().stream().map(Measure::key));
-        Stream<String> measures = vocabulary.measures().keySet().stream();
+    private static Stream<Measure<Ride>> concerned(Vocabulary vocabulary) {
+        return keysOfParts().stream().map(vocabulary::tracked);
+    }
+
+    private static Stream<Measure<Ride>> others(Vocabulary vocabulary) {
+        List<String> told = keysOfParts();
         Stream<String> inputs = Inputs.all().stream().map(Input::key);
-        return Stream.of(first, measures, inputs)
-                .flatMap(keys -> keys)
-                .distinct()
+        return Stream.concat(vocabulary.measures().keySet().stream(), inputs)
+                .filter(key -> !told.contains(key))
                 .map(vocabulary::tracked);
+    }
+
+    private static List<String> keysOfParts() {
+        return Stream.of(Concern.values())
+                .flatMap(concern -> concern.usual().stream().map(Measure::key))
+                .toList();
     }
 }

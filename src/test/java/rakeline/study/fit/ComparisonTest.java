@@ -16,6 +16,7 @@ import rakeline.geometry.Hands;
 import rakeline.geometry.Inputs;
 import rakeline.geometry.Measures;
 import rakeline.geometry.Provenance;
+import rakeline.geometry.ToeMeasures;
 import rakeline.handling.Ride;
 import rakeline.quantity.Limit;
 import rakeline.quantity.Reading;
@@ -146,6 +147,26 @@ class ComparisonTest {
     void whatIsLeftToACeilingIsItMinusTheValue() {
         Left head = left(Inputs.HEAD_ANGLE.key(), Limit.Side.AT_MOST);
         assertThat(head.left().at(0)).isEqualTo(75 - BIKE.get(Inputs.HEAD_ANGLE));
+    }
+
+    /** A toe that is moved forward by what is to spare has no room left. */
+    @Test
+    void aToeMovedByWhatIsToSpareTouches() {
+        Left toe = left(Inputs.TOE_FORWARD.key(), Limit.Side.AT_MOST);
+        Bike moved =
+                BIKE.with(Inputs.TOE_FORWARD, toe.values().at(0) + toe.left().at(0));
+        assertThat(Bikes.value(moved, ToeMeasures.TOE_ROOM)).isCloseTo(0, within(1e-3));
+    }
+
+    /** A guard lies between tyre and toe, so it takes up about its own thickness. */
+    @Test
+    void aGuardMayTakeUpTheToeRoomThereIs() {
+        Bike roomy = Bikes.reaching(BIKE.with(Inputs.MUDGUARD_GAP, 0), ToeMeasures.TOE_ROOM, 5);
+        Left guard = Left.of(Vocabulary.standard(), List.of(Ride.of(roomy))).stream()
+                .filter(row -> row.quantity().key().equals(Inputs.MUDGUARD_GAP.key()))
+                .findFirst()
+                .orElseThrow();
+        assertThat(guard.left().at(0)).isCloseTo(5, within(0.5));
     }
 
     @Test
