@@ -3,6 +3,7 @@ package rakeline.command;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.TreeMap;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -11,6 +12,7 @@ import rakeline.figure.MatchTable;
 import rakeline.geometry.Bike;
 import rakeline.geometry.Geometry;
 import rakeline.geometry.Point;
+import rakeline.geometry.parts.Spacers;
 import rakeline.geometry.parts.Stock;
 import rakeline.handling.Ride;
 import rakeline.quantity.Refusal;
@@ -38,7 +40,8 @@ import rakeline.study.fit.Wanted;
             "and pedal strike, each with its source; the parts file may set others (\"limits\"). Levers and turn per hand",
             "travel are per cent against the bike of --to; against BIKE as it is where --to is a rider, or --against.",
             "",
-            "--json prints {\"bike\", \"to\", \"wanted\": {\"handXMm\", \"handYMm\", \"sitXMm\", \"sitYMm\", \"from\"}, \"against\",",
+            "--json prints {\"bike\", \"to\", \"wanted\": {\"handXMm\", \"handYMm\", \"sitXMm\", \"sitYMm\",",
+            "\"standardUncertainties\": {key: mm}, \"from\"}, \"against\",",
             "\"combinations\", \"options\": [{\"stemLengthMm\", \"stemAngleDeg\", \"spacersMm\", …, \"handDxMm\", \"handDyMm\",",
             "\"distanceMm\", …, \"spacerPiecesMm\": [number…], \"limits\": [{\"key\", \"left\", \"limit\", \"source\"}], \"set\":",
             "{KEY: VALUE}}]}; handDx and handDy are the option's hoods minus the wanted ones, \"limits\" those that are",
@@ -112,9 +115,13 @@ final class MatchCommand extends Work {
         json.put("wanted", asJson(match.wanted()));
         json.put("against", match.reference().bike().name());
         json.put("combinations", matched.combinations());
+        Map<Double, List<Double>> stacks =
+                match.stock().spacers().map(Spacers::stacks).orElse(Map.of());
         json.put(
                 "options",
-                matched.options().stream().map(option -> asJson(match, option)).toList());
+                matched.options().stream()
+                        .map(option -> asJson(match, stacks, option))
+                        .toList());
         return json;
     }
 
@@ -124,14 +131,16 @@ final class MatchCommand extends Work {
         json.put("handYMm", wanted.hand().y());
         json.put("sitXMm", wanted.sit().map(Point::x).orElse(null));
         json.put("sitYMm", wanted.sit().map(Point::y).orElse(null));
+        json.put("standardUncertainties", new TreeMap<>(wanted.standard()));
         json.put("from", wanted.from());
         return json;
     }
 
-    private static Map<String, Object> asJson(Match match, rakeline.study.fit.Option option) {
+    private static Map<String, Object> asJson(
+            Match match, Map<Double, List<Double>> stacks, rakeline.study.fit.Option option) {
         Map<String, Object> json = new LinkedHashMap<>();
         option.facts().forEach(fact -> json.put(fact.quantity().key(), Console.orNull(fact.value())));
-        json.put("spacerPiecesMm", option.pieces(match.stock().spacers()));
+        json.put("spacerPiecesMm", option.pieces(stacks));
         json.put("limits", option.exceeded().stream().map(MatchCommand::asJson).toList());
         json.put("set", option.changesTo(match.bike()));
         return json;

@@ -8,6 +8,7 @@ import java.util.function.IntPredicate;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import rakeline.geometry.Point;
 import rakeline.geometry.parts.Category;
 import rakeline.geometry.parts.Stock;
 import rakeline.quantity.Decimals;
@@ -125,12 +126,27 @@ public final class MatchTable {
                 .filter(stock::has)
                 .map(Category::word)
                 .collect(Collectors.joining(", "));
-        String wanted =
-                "the hoods wanted at " + Decimals.fixed(match.wanted().hand().x(), 1) + " ahead of BB and "
-                        + Decimals.fixed(match.wanted().hand().y(), 1) + " mm above it"
-                        + (match.wanted().sit().isPresent() ? ", the sit point met by post and rails" : "")
-                        + "; the frame and everything but " + varied + ", as on the bike.";
+        String wanted = wanted(match) + "; the frame and everything but " + varied + ", as on the bike.";
         return same.isEmpty() ? wanted : wanted + " The same in all: " + same + ".";
+    }
+
+    private static String wanted(Match match) {
+        Point hand = match.wanted().hand();
+        return "the hoods wanted at " + place(match, hand, "handXMm", "handYMm")
+                + match.wanted()
+                        .sit()
+                        .map(sit ->
+                                "; the sit point, met by post and rails, at " + place(match, sit, "sitXMm", "sitYMm"))
+                        .orElse("");
+    }
+
+    private static String place(Match match, Point point, String x, String y) {
+        return shown(match, point.x(), x) + " mm ahead of BB and " + shown(match, point.y(), y) + " mm above it";
+    }
+
+    private static String shown(Match match, double value, String key) {
+        double standard = match.wanted().standard().getOrDefault(key, Double.NaN);
+        return Decimals.fixed(value, 1) + (Double.isNaN(standard) ? "" : " ± " + Decimals.fixed(standard, 1));
     }
 
     private static List<String> cautions(List<Quantity> quantities) {

@@ -4,8 +4,10 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import rakeline.geometry.Bike;
+import rakeline.geometry.Geometry;
 import rakeline.geometry.Inputs;
 import rakeline.geometry.Provenance;
 import rakeline.handling.Ride;
@@ -48,6 +50,20 @@ final class Errors {
         return new Errors(byMeasure);
     }
 
+    /** The standard uncertainty of each measure of a bike as built. */
+    static Map<String, Double> standardOf(Bike bike, List<Measure<Geometry>> measures) {
+        List<Measure<Ride>> lifted = measures.stream()
+                .map(measure -> new Measure<Ride>(measure.quantity(), ride -> measure.read(ride.geometry())))
+                .toList();
+        Errors errors = of(Ride.of(bike), lifted);
+        return lifted.stream()
+                .collect(Collectors.toMap(
+                        Measure::key,
+                        measure -> Math.sqrt(errors.of(measure.key()).values().stream()
+                                .mapToDouble(change -> change * change)
+                                .sum())));
+    }
+
     /** The change of a measure by one standard uncertainty of each input. */
     Map<String, Double> of(String measure) {
         return byMeasure.get(measure);
@@ -66,7 +82,7 @@ final class Errors {
     }
 
     /** Its own uncertainty, or the usual one; NaN where none is known. */
-    private static double standard(Bike bike, Input input) {
+    static double standard(Bike bike, Input input) {
         return Stream.ofNullable(bike.provenance().get(input.key()))
                 .map(Provenance::standardUncertainty)
                 .filter(own -> !Double.isNaN(own))

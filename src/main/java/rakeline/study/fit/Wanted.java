@@ -1,13 +1,16 @@
 package rakeline.study.fit;
 
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import rakeline.geometry.Bike;
 import rakeline.geometry.Geometry;
 import rakeline.geometry.HandPoint;
 import rakeline.geometry.Hands;
 import rakeline.geometry.Inputs;
+import rakeline.geometry.Measures;
 import rakeline.geometry.Point;
 import rakeline.quantity.Input;
 import rakeline.quantity.Refusal;
@@ -16,9 +19,17 @@ import rakeline.quantity.Refusal;
  * Where hoods and saddle are wanted, from BB.
  *
  * @param sit empty where it is not known
+ * @param standard standard uncertainties in millimetres, by the keys of a measure or of the group contact
  * @param from whose points they are, in words
  */
-public record Wanted(Point hand, Optional<Point> sit, String from) {
+public record Wanted(Point hand, Optional<Point> sit, Map<String, Double> standard, String from) {
+    private static final List<Input> CONTACT =
+            List.of(Inputs.CONTACT_HAND_X, Inputs.CONTACT_HAND_Y, Inputs.CONTACT_SIT_X, Inputs.CONTACT_SIT_Y);
+
+    public Wanted {
+        standard = Map.copyOf(standard);
+    }
+
     /**
      * The contact points of a bike; where it has none, its hoods as built.
      *
@@ -30,6 +41,7 @@ public record Wanted(Point hand, Optional<Point> sit, String from) {
                 : new Wanted(
                         hoods(bike).at(),
                         Optional.empty(),
+                        Errors.standardOf(bike, List.of(Measures.HAND_X, Measures.HAND_Y)),
                         "the hoods of " + bike.name() + " as built; its sit point is not given");
     }
 
@@ -38,6 +50,7 @@ public record Wanted(Point hand, Optional<Point> sit, String from) {
         return new Wanted(
                 new Point(bike.get(Inputs.CONTACT_HAND_X), bike.get(Inputs.CONTACT_HAND_Y)),
                 Optional.of(new Point(bike.get(Inputs.CONTACT_SIT_X), bike.get(Inputs.CONTACT_SIT_Y))),
+                CONTACT.stream().collect(Collectors.toMap(Input::name, input -> Errors.standard(bike, input))),
                 from);
     }
 
