@@ -38,20 +38,25 @@ import rakeline.study.fit.Wanted;
                 "Compares bikes: every measure, the differences against the first, and what is left to each limit.",
         footer = {
             "",
-            "As built each bike keeps its own contact points. --same-contact puts those of the first bike on all, --to",
-            "those of another bike. Post and rails meet them; the hoods stay where they are built, and handMissMm says how",
-            "far off, unless --parts is given: then every bike but the one whose points they are gets the best match of",
-            "these parts. The shoe is each bike's own. --with adds the first bike with numbers changed: wheels,",
-            "fork.axleToCrownMm and fork.sagMm are refitted, the rest is redrawn.",
+            "As built each bike keeps its own contact points. --same-contact puts those of",
+            "the first bike on all, --to those of another bike. Post and rails meet them;",
+            "the hoods stay where they are built, and handMissMm says how far off, unless",
+            "--parts is given: then every bike but the one whose points they are gets the",
+            "best match of these parts. The shoe is each bike's own. --with adds the first",
+            "bike with numbers changed: wheels, fork.axleToCrownMm and fork.sagMm are",
+            "refitted, the rest is redrawn.",
             "",
-            "± is the standard uncertainty of a difference, carried from those of the inputs (the bike's provenance, else",
-            "the usual ones that \"keys\" tells) to first order; what two bikes share, as contact points, or all numbers of a",
-            "bike and its --with, cancels. \"larger\" marks a difference beyond it.",
+            "± is the standard uncertainty of a difference, carried from those of the",
+            "inputs (the bike's provenance, else the usual ones that \"keys\" tells) to first",
+            "order; what two bikes share, as contact points, or all numbers of a bike and",
+            "its --with, cancels. \"larger\" marks a difference beyond it.",
             "",
-            "--json prints {\"bikes\": [name…], \"contact\": null or whose, \"inputs\": {key: ROW}, \"measures\": {key: ROW},",
-            "\"limits\": [{\"key\", \"limit\", \"side\", \"label\", \"source\", \"values\", \"left\"}]}, with ROW {\"values\",",
-            "\"differences\", \"percent\", \"uncertainties\": [number or null…], \"larger\": [true or false…]}, one item a bike; \"inputs\"",
-            "are those that differ. With several --hands the keys that depend on them begin with tops., hoods. or drops."
+            "--json prints {\"bikes\": [name…], \"contact\": null or whose, \"inputs\": {key:",
+            "ROW}, \"measures\": {key: ROW}, \"limits\": [{\"key\", \"limit\", \"side\", \"label\",",
+            "\"source\", \"values\", \"left\"}]}, with ROW {\"values\", \"differences\", \"percent\",",
+            "\"uncertainties\": [number or null…], \"larger\": [true or false…]}, one item a",
+            "bike; \"inputs\" are those that differ. With several --hands the keys that",
+            "depend on them begin with tops., hoods. or drops."
         })
 final class CompareCommand extends Work {
     @Parameters(arity = "1..*", paramLabel = "BIKE", description = "Bike files (*.bike.json).")

@@ -22,11 +22,13 @@ import rakeline.study.fit.Left;
                 "Prints what bikes have left to each limit: steerer, spacers, post, rails, toes, pedals and more.",
         footer = {
             "",
-            "Every limit stands with its source: a number of the bike's own parts, a regulation, or common practice. What is",
-            "left is negative beyond the limit, by how far; nothing is judged. Of crank, toe, tyre and guard it is how much",
-            "more there could be before toe room is 0 or the pedal strikes at 25°, all else as it is; \"limit\" is null then.",
-            "--json prints {\"bikes\": [name…], \"limits\": [{\"key\", \"limit\", \"side\": \"at least\" or \"at most\",",
-            "\"label\", \"source\", \"values\": [number or null…], \"left\": [number or null…]}]}, one item a bike."
+            "Every limit stands with its source: a number of the bike's own parts, a",
+            "regulation, or common practice. What is left is negative beyond the limit, by",
+            "how far; nothing is judged. Of crank, toe, tyre and guard it is how much more",
+            "there could be before toe room is 0 or the pedal strikes at 25°, all else as",
+            "it is; \"limit\" is null then. --json prints {\"bikes\": [name…], \"limits\":",
+            "[{\"key\", \"limit\", \"side\": \"at least\" or \"at most\", \"label\", \"source\",",
+            "\"values\": [number or null…], \"left\": [number or null…]}]}, one item a bike."
         })
 final class LimitsCommand extends Work {
     @Parameters(arity = "1..*", paramLabel = "BIKE", description = "Bike files (*.bike.json).")

@@ -11,6 +11,7 @@ import rakeline.figure.BikeDrawing;
 import rakeline.figure.MatchTable;
 import rakeline.geometry.Bike;
 import rakeline.geometry.Geometry;
+import rakeline.geometry.Hands;
 import rakeline.geometry.Point;
 import rakeline.geometry.parts.Spacers;
 import rakeline.geometry.parts.Stock;
@@ -27,26 +28,33 @@ import rakeline.study.fit.Wanted;
         description = "Ranks stock parts that put a rider's contact points on another frame.",
         footer = {
             "",
-            "What --to names gives the hoods and the sit point that are wanted: a rider, or a bike's group contact, or",
-            "where it has none, its hoods as built. Post and rails meet the sit point exactly; sitMissMm is how far it",
-            "stays off where they stop at their limits. Whatever the parts file lists varies, in every combination:",
-            "stem lengths by angles by clamp heights, each angle also turned over unless the stem says \"flips\": false;",
-            "every height that the spacers can be stacked to; bars, headset covers, cranks, posts; forks and tyres, which",
-            "are refitted. What it does not list stays as on BIKE. A shorter crank does not move the wanted points. The",
-            "shoe is BIKE's, or the rider's.",
+            "What --to names gives the hoods and the sit point that are wanted: a rider, or",
+            "a bike's group contact, or where it has none, its hoods as built. Post and",
+            "rails meet the sit point exactly; sitMissMm is how far it stays off where they",
+            "stop at their limits. Whatever the parts file lists varies, in every",
+            "combination: stem lengths by angles by clamp heights, each angle also turned",
+            "over unless the stem says \"flips\": false; every height that the spacers can be",
+            "stacked to; bars, headset covers, cranks, posts; forks and tyres, which are",
+            "refitted. What it does not list stays as on BIKE. A shorter crank does not",
+            "move the wanted points. The shoe is BIKE's, or the rider's.",
             "",
-            "Best first: by the number of limits exceeded, then hand distance, height of spacers, stem length, and the",
-            "parts' numbers in the order of their keys. The limits are those on spacers, steerer, post, rails, toe room",
-            "and pedal strike, each with its source; the parts file may set others (\"limits\"). Levers and turn per hand",
-            "travel are per cent against the bike of --to; against BIKE as it is where --to is a rider, or --against.",
+            "Best first: by the number of limits exceeded, then hand distance, height of",
+            "spacers, stem length, and the parts' numbers in the order of their keys. The",
+            "limits are those on spacers, steerer, post, rails, toe room and pedal strike,",
+            "each with its source; the parts file may set others (\"limits\"). Levers and",
+            "turn per hand travel are per cent against the bike of --to; against BIKE as it",
+            "is where --to is a rider, or --against. They are read with the --hands where",
+            "these say; what is wanted is always the hoods.",
             "",
-            "--json prints {\"bike\", \"to\", \"wanted\": {\"handXMm\", \"handYMm\", \"sitXMm\", \"sitYMm\",",
-            "\"standardUncertainties\": {key: mm}, \"from\"}, \"against\",",
-            "\"combinations\", \"options\": [{\"stemLengthMm\", \"stemAngleDeg\", \"spacersMm\", …, \"handDxMm\", \"handDyMm\",",
-            "\"distanceMm\", …, \"spacerPiecesMm\": [number…], \"limits\": [{\"key\", \"left\", \"limit\", \"source\"}], \"set\":",
-            "{KEY: VALUE}}]}; handDx and handDy are the option's hoods minus the wanted ones, \"limits\" those that are",
-            "exceeded with what is left, which is negative, and \"set\" what turns BIKE into the option. Numbers without",
-            "a value are null. The ten best options are given unless --top or --all say otherwise."
+            "--json prints {\"bike\", \"to\", \"wanted\": {\"handXMm\", \"handYMm\", \"sitXMm\",",
+            "\"sitYMm\", \"standardUncertainties\": {key: mm}, \"from\"}, \"against\",",
+            "\"combinations\", \"options\": [{\"stemLengthMm\", \"stemAngleDeg\", \"spacersMm\", …,",
+            "\"handDxMm\", \"handDyMm\", \"distanceMm\", …, \"spacerPiecesMm\": [number…],",
+            "\"limits\": [{\"key\", \"left\", \"limit\", \"source\"}], \"set\": {KEY: VALUE}}]}; handDx",
+            "and handDy are the option's hoods minus the wanted ones, \"limits\" those that",
+            "are exceeded with what is left, which is negative, and \"set\" what turns BIKE",
+            "into the option. Numbers without a value are null. The ten best options are",
+            "given unless --top or --all say otherwise."
         })
 final class MatchCommand extends Work {
     @Mixin
@@ -100,11 +108,12 @@ final class MatchCommand extends Work {
         Stock stock = Paths.stock(parts);
         Ride own = subject.ride();
         Bike target = Paths.bike(to);
-        return new Match(own.bike(), Wanted.of(target), reference(target), stock);
+        return new Match(
+                own.bike(), Wanted.of(target), reference(target, own.geometry().hands()), stock);
     }
 
-    private Geometry reference(Bike usual) {
-        return Geometry.of(against == null ? usual : Paths.bike(against));
+    private Geometry reference(Bike usual, Hands hands) {
+        return Geometry.of(against == null ? usual : Paths.bike(against), hands);
     }
 
     private Map<String, Object> asJson(Matched matched) {

@@ -108,6 +108,15 @@ class MatchCommandTest {
     }
 
     @Test
+    void handsOnTheDropsMoveTheLeverAndNotWhatIsWanted() {
+        JsonNode hoods = json(PARTS).get("options").get(0);
+        JsonNode drops = json(PARTS, "--hands", "drops").get("options").get(0);
+        assertThat(drops.get("handDxMm")).isEqualTo(hoods.get("handDxMm"));
+        assertThat(drops.get("handLeverMm").doubleValue())
+                .isLessThan(hoods.get("handLeverMm").doubleValue());
+    }
+
+    @Test
     void noOptionsAtAllAreRefused() {
         CommandLineRun.of("match", BIKE, "--to", TO, "--parts", PARTS, "--top", "0")
                 .isRefusedFor("--top", "1");

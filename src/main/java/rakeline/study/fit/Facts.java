@@ -41,6 +41,7 @@ final class Facts {
     private Facts() {}
 
     static List<Fact> of(Match match, Geometry built, Geometry foot, Point miss) {
+        Geometry handed = Geometry.of(built.bike(), match.reference().hands());
         List<Measure<Geometry>> seat = match.wanted().sit().isPresent() ? SEAT : List.of();
         return Stream.of(
                         parts(built.bike()),
@@ -49,8 +50,8 @@ final class Facts {
                         read(FRONT, built),
                         read(seat, built),
                         read(FOOT, foot),
-                        read(STEERING, built),
-                        changes(built, match.reference()))
+                        read(STEERING, handed),
+                        changes(handed, match.reference()))
                 .flatMap(facts -> facts)
                 .toList();
     }

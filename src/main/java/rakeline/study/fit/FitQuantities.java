@@ -16,16 +16,13 @@ final class FitQuantities {
                     "distanceMm", "Hand off", MILLIMETRE, "Hoods to where they are wanted, straight.")
             .declared();
     static final Quantity LEVER_CHANGE = Quantity.of(
-                    "handLeverChangePercent",
-                    "Lever change",
-                    PERCENT,
-                    "Hand lever against the reference bike's, hands on the hoods.")
+                    "handLeverChangePercent", "Lever change", PERCENT, "Hand lever against the reference bike's.")
             .declared();
     static final Quantity TURN_CHANGE = Quantity.of(
                     "turnPerHandTravelChangePercent",
                     "Turn change",
                     PERCENT,
-                    "Turn per hand travel against the reference bike's, hands on the hoods; never a score.")
+                    "Turn per hand travel against the reference bike's; never a score.")
             .declared();
 
     private FitQuantities() {}

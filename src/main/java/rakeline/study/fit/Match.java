@@ -19,7 +19,7 @@ import rakeline.quantity.Refusal;
  * put on as its numbers say.
  *
  * @param bike the frame, with all that the stock does not replace
- * @param reference what levers are compared with, hands on the hoods
+ * @param reference what levers are compared with, where its hands are
  */
 public record Match(Bike bike, Wanted wanted, Geometry reference, Stock stock) {
     /** Beyond so many combinations the search is refused. */
