@@ -11,6 +11,7 @@ import rakeline.geometry.Geometry;
 import rakeline.geometry.parts.Stock;
 import rakeline.handling.Ride;
 import rakeline.quantity.Refusal;
+import rakeline.rider.Rider;
 import rakeline.study.fit.Match;
 import rakeline.study.fit.Matched;
 import rakeline.study.fit.Option;
@@ -41,6 +42,11 @@ public final class Matching {
     /** The contact points of a bike, or where it has none, its hoods as built; levers are compared with it. */
     public Matching to(Bike other) {
         return new Matching(bike, Optional.of(Wanted.of(other)), other, stock);
+    }
+
+    /** A rider's contact points and shoe; levers are compared with the bike as it is. */
+    public Matching to(Rider rider) {
+        return new Matching(rider.on(bike), Optional.of(Wanted.of(rider)), bike, stock);
     }
 
     /** The parts at hand. */

@@ -76,6 +76,11 @@ class PartsFileTest {
     }
 
     @Test
+    void aStockSaysWhatItHolds() {
+        assertThat(read("\"cranks\": [{\"lengthMm\": [165, 170]}]").toString()).isEqualTo("Stock · 2 cranks");
+    }
+
+    @Test
     void aLimitCarriesItsSideAndSource() {
         Stock stock = read("\"limits\": [{\"key\": \"trailMm\", \"atMost\": 70, \"source\": \"house rule\"}]");
         assertThat(stock.bounds()).singleElement().satisfies(bound -> {

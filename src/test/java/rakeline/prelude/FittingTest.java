@@ -15,9 +15,11 @@ import rakeline.figure.Column;
 import rakeline.figure.Table;
 import rakeline.geometry.Bike;
 import rakeline.geometry.Bikes;
+import rakeline.geometry.Inputs;
 import rakeline.geometry.parts.Spacers;
 import rakeline.geometry.parts.Stock;
 import rakeline.quantity.Refusal;
+import rakeline.rider.Rider;
 
 /** What a row may say about matching and comparing. */
 class FittingTest {
@@ -38,6 +40,28 @@ class FittingTest {
     void theBestOptionIsABike() {
         assertThat(match(BIKE).to(OTHER).with(SPACERS).bike().get("cockpit.spacersMm"))
                 .isEqualTo(30);
+    }
+
+    @Test
+    void aRidersPointsAndShoeGoOnTheBike() {
+        Rider rider = new Rider(
+                "Rider",
+                Map.of(
+                        Inputs.CONTACT_SIT_X, -190.0,
+                        Inputs.CONTACT_SIT_Y, 640.0,
+                        Inputs.CONTACT_HAND_X, 520.0,
+                        Inputs.CONTACT_HAND_Y, 610.0,
+                        Inputs.TOE_FORWARD, 90.0));
+        Bike best = match(BIKE).to(rider).with(SPACERS).bike();
+        assertThat(best.get("contact.sitXMm")).isEqualTo(-190);
+        assertThat(best.get("shoe.toeForwardMm")).isEqualTo(90);
+    }
+
+    @Test
+    void aRiderWithoutContactPointsIsRefused() {
+        assertThatThrownBy(() -> match(BIKE).to(new Rider("Rider", Map.of())))
+                .isInstanceOf(Refusal.class)
+                .hasMessageContainingAll("Rider", "contact");
     }
 
     @Test

@@ -4,6 +4,8 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import rakeline.geometry.Inputs;
 
 /**
@@ -40,6 +42,16 @@ public record Stock(String name, Map<Category, List<Part>> parts, Optional<Space
     /** How many combinations there are; as a number that cannot overflow. */
     public double combinations() {
         return parts.values().stream().mapToDouble(List::size).reduce(1, (all, size) -> all * size);
+    }
+
+    /** One line: the name, and how many of each kind. */
+    @Override
+    public String toString() {
+        return name + " · "
+                + Stream.of(Category.values())
+                        .filter(this::has)
+                        .map(category -> choices(category).size() + " " + category.word())
+                        .collect(Collectors.joining(" · "));
     }
 
     private static List<Part> stacked(Spacers spacers) {

@@ -9,6 +9,7 @@ import rakeline.geometry.parts.Category;
 import rakeline.geometry.parts.Stock;
 import rakeline.quantity.Decimals;
 import rakeline.quantity.Refusal;
+import rakeline.rider.Rider;
 
 /**
  * Stock parts for a frame, so that hoods and saddle come where they are wanted. The sit point is met by post and rails
@@ -38,6 +39,11 @@ public record Match(Bike bike, Wanted wanted, Geometry reference, Stock stock) {
     /** A match compared with the bike whose points are wanted. */
     public static Match of(Bike bike, Bike to, Stock stock) {
         return new Match(bike, Wanted.of(to), Geometry.of(to, Hands.HOODS), stock);
+    }
+
+    /** A match for a rider, whose shoe is on the bike. */
+    public static Match of(Bike bike, Rider rider, Geometry reference, Stock stock) {
+        return new Match(rider.on(bike), Wanted.of(rider), reference, stock);
     }
 
     /** Every combination, best first. */

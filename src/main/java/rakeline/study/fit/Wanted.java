@@ -14,6 +14,7 @@ import rakeline.geometry.Measures;
 import rakeline.geometry.Point;
 import rakeline.quantity.Input;
 import rakeline.quantity.Refusal;
+import rakeline.rider.Rider;
 
 /**
  * Where hoods and saddle are wanted, from BB.
@@ -45,8 +46,27 @@ public record Wanted(Point hand, Optional<Point> sit, Map<String, Double> standa
                         "the hoods of " + bike.name() + " as built; its sit point is not given");
     }
 
+    /**
+     * A rider's contact points.
+     *
+     * @throws Refusal where the rider has none
+     */
+    public static Wanted of(Rider rider) {
+        if (!rider.own().keySet().containsAll(CONTACT)) {
+            throw new Refusal(rider.name() + " has no whole group contact, so nothing says where the hands belong.");
+        }
+        return new Wanted(
+                new Point(rider.own().get(Inputs.CONTACT_HAND_X), rider.own().get(Inputs.CONTACT_HAND_Y)),
+                Optional.of(new Point(
+                        rider.own().get(Inputs.CONTACT_SIT_X), rider.own().get(Inputs.CONTACT_SIT_Y))),
+                CONTACT.stream()
+                        .collect(Collectors.toMap(
+                                Input::name, input -> input.quantity().uncertaintyOrNaN())),
+                "the contact points of " + rider.name());
+    }
+
     /** The contact points that a bike gives. */
-    public static Wanted contact(Bike bike, String from) {
+    private static Wanted contact(Bike bike, String from) {
         return new Wanted(
                 new Point(bike.get(Inputs.CONTACT_HAND_X), bike.get(Inputs.CONTACT_HAND_Y)),
                 Optional.of(new Point(bike.get(Inputs.CONTACT_SIT_X), bike.get(Inputs.CONTACT_SIT_Y))),
