@@ -67,18 +67,23 @@ public record Comparison(List<Contender> contenders, Optional<String> contact, L
         if (contenders.size() < 2) {
             throw new Refusal("a comparison has " + contenders.size() + " bike; accepted are two or more.");
         }
-        List<Measure<Ride>> asked = only.isEmpty()
-                ? List.copyOf(vocabulary.measures().values())
-                : only.stream().map(vocabulary::tracked).toList();
-        List<Measure<Ride>> measures = asked.stream()
-                .flatMap(measure -> Handed.spread(measure, contenders, hands))
-                .filter(measure ->
-                        contenders.stream().anyMatch(one -> !(measure.read(one.ride()) instanceof Reading.Lacking)))
-                .toList();
+        List<Measure<Ride>> measures = measures(vocabulary, contenders, hands, only);
         List<Measure<Ride>> inputs = only.isEmpty() ? differing(vocabulary, contenders) : List.of();
         Differences differences = Differences.of(
                 contenders, Stream.concat(inputs.stream(), measures.stream()).toList(), contact, sharedFoot);
         return new Comparison(contenders, contact, differences.rows(inputs), differences.rows(measures));
+    }
+
+    /** Those asked for that at least one of the bikes has the inputs for, each place of the hands apart. */
+    private static List<Measure<Ride>> measures(
+            Vocabulary vocabulary, List<Contender> contenders, List<Hands> hands, List<String> only) {
+        Stream<Measure<Ride>> asked = only.isEmpty()
+                ? vocabulary.measures().values().stream()
+                : only.stream().map(vocabulary::tracked);
+        return asked.flatMap(measure -> Handed.spread(measure, contenders, hands))
+                .filter(measure ->
+                        contenders.stream().anyMatch(one -> !(measure.read(one.ride()) instanceof Reading.Lacking)))
+                .toList();
     }
 
     /** The inputs, charted ones and contact points apart, that are not the same on all. */
