@@ -54,6 +54,12 @@ public final class Rakeline {
                 .addSubcommand(new RunCommand(console))
                 .addSubcommand(new MeasureCommand(console, vocabulary))
                 .addSubcommand(new SweepCommand(console, vocabulary))
+                .addSubcommand(new MapCommand(console, vocabulary))
+                .addSubcommand(new SeekCommand(console, vocabulary))
+                .addSubcommand(new SolveCommand(console, vocabulary))
+                .addSubcommand(new SensitivityCommand(console, vocabulary))
+                .addSubcommand(new SpreadCommand(console, vocabulary))
+                .addSubcommand(new SizesCommand(console, vocabulary))
                 .addSubcommand(new RefitCommand(console, vocabulary))
                 .addSubcommand(new CheckCommand(console, vocabulary))
                 .addSubcommand(new KeysCommand(console, vocabulary));
