@@ -245,13 +245,12 @@ final class RootScan {
         return !other.isKnown() || sign * one.y() < sign * other.y();
     }
 
-    /** The root between two signs; where there is a jump or a gap instead, a closer look to both sides of it. */
+    /** What lies between two signs is looked at more closely, since it may be three roots, or a jump and a root. */
     private void crossing(Node one, Node other, int depth) {
-        OptionalDouble root = solved(one, other);
-        if (root.isPresent()) {
-            roots.add(root.getAsDouble());
-        } else if (depth > 0) {
+        if (depth > 0) {
             scan(Steps.evenly(one.x(), other.x(), FINER).stream(), depth - 1);
+        } else {
+            solved(one, other).ifPresent(roots::add);
         }
     }
 
