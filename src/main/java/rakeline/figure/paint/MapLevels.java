@@ -14,7 +14,7 @@ import rakeline.quantity.Range;
  * they keep their order in grey and for every eye.
  */
 record MapLevels(Ticks ticks, List<Double> values) {
-    private static final int MOST = 9;
+    private static final int MOST = 12;
     private static final double LIGHTEST = 0.04;
     private static final double DARKEST = 0.72;
 

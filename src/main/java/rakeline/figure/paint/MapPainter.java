@@ -57,7 +57,10 @@ final class MapPainter extends FigurePainter {
     @Override
     void paintBody(Graphics2D pen, Rectangle2D body) {
         MapLayout layout = MapLayout.of(map, body);
-        paintGaps(pen, layout);
+        Path2D gaps = new MapCells(layout).gaps();
+        if (gaps.getCurrentPoint() != null) {
+            paintGaps(pen, gaps);
+        }
         levels.ifPresent(some -> paintLevels(pen, layout, some, body.getMaxX()));
         new MapAxes(layout, palette()).draw(pen, body.getX());
     }
@@ -86,8 +89,7 @@ final class MapPainter extends FigurePainter {
     }
 
     /** Slanting lines on a quiet ground. */
-    private void paintGaps(Graphics2D pen, MapLayout layout) {
-        Path2D gaps = new MapCells(layout).gaps();
+    private void paintGaps(Graphics2D pen, Path2D gaps) {
         Graphics2D clipped = (Graphics2D) pen.create();
         clipped.setColor(palette().wash());
         clipped.fill(gaps);
