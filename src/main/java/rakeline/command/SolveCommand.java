@@ -3,6 +3,7 @@ package rakeline.command;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Function;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -65,7 +66,6 @@ final class SolveCommand extends Work {
     }
 
     private static Map<String, Object> asJson(Solved solved) {
-        List<Span> spans = solved.solve().spans();
         Map<String, Object> json = new LinkedHashMap<>();
         json.put("bike", solved.solve().start().bike().name());
         json.put(
@@ -73,16 +73,21 @@ final class SolveCommand extends Work {
                 solved.solutions().stream().map(place -> asJson(solved, place)).toList());
         json.put(
                 "nearest", solved.nearest().map(place -> missing(solved, place)).orElse(null));
-        Map<String, Object> ranges = new LinkedHashMap<>();
-        Map<String, Object> ways = new LinkedHashMap<>();
-        Map<String, Object> targets = new LinkedHashMap<>();
-        spans.forEach(span -> ranges.put(span.key(), List.of(span.from(), span.to())));
-        spans.forEach(span -> ways.put(span.key(), span.varied().mode().word()));
-        solved.solve().targets().forEach(wanted -> targets.put(wanted.key(), wanted.value()));
-        json.put("ranges", ranges);
-        json.put("as", ways);
-        json.put("targets", targets);
+        json.put("ranges", bySpan(solved, span -> List.of(span.from(), span.to())));
+        json.put("as", bySpan(solved, span -> span.varied().mode().word()));
+        json.put("targets", byTarget(solved, targets(solved)));
         return json;
+    }
+
+    private static Map<String, Object> bySpan(Solved solved, Function<Span, Object> value) {
+        Map<String, Object> json = new LinkedHashMap<>();
+        solved.solve().spans().forEach(span -> json.put(span.key(), value.apply(span)));
+        return json;
+    }
+
+    private static Numbers targets(Solved solved) {
+        List<Target> targets = solved.solve().targets();
+        return Numbers.generate(targets.size(), i -> targets.get(i).value());
     }
 
     private static Map<String, Object> missing(Solved solved, Solved.Place place) {

@@ -66,7 +66,7 @@ public record MapFigure(
                 Column.of(measure, values));
     }
 
-    /** The places as they lie, the highest y on top: a row for each of a few y, a column for each of a few x. */
+    /** A row for each of a few y, in order, and a column for each of a few x. */
     public Table table(int mostRows, int mostColumns) {
         int[] rows = chosen(y.size(), mostRows);
         List<Column> columns = new ArrayList<>();

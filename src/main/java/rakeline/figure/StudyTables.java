@@ -17,6 +17,7 @@ import rakeline.study.Sensitivities;
 import rakeline.study.Sized;
 import rakeline.study.Solved;
 import rakeline.study.Sought;
+import rakeline.study.Target;
 import rakeline.study.Vocabulary;
 
 /** What the studies found, as tables. */
@@ -25,22 +26,25 @@ public final class StudyTables {
 
     /** The solutions of a seek, one a row; where there is none, the nearest. */
     public static Table of(Sought sought) {
-        Quantity input = sought.seek().over().setting().quantity();
-        Quantity measure = sought.seek().target().measure().quantity();
+        List<Column> columns =
+                sought.nearest().map(near -> nearest(sought, near)).orElseGet(() -> solutions(sought));
+        return new Table(sought.title() + ". " + sought.sentence(), columns, sought.held(), sought.cautions());
+    }
+
+    private static List<Column> nearest(Sought sought, Sought.Nearest nearest) {
+        return List.of(
+                Column.ofSteps(sought.seek().over().setting().quantity(), Numbers.of(nearest.at())),
+                Column.of(sought.seek().target().measure().quantity(), Numbers.of(nearest.value())));
+    }
+
+    private static List<Column> solutions(Sought sought) {
         List<Column> columns = new ArrayList<>();
-        if (sought.nearest().isPresent()) {
-            Sought.Nearest nearest = sought.nearest().get();
-            columns.add(Column.ofSteps(input, Numbers.of(nearest.at())));
-            columns.add(Column.of(measure, Numbers.of(nearest.value())));
-        } else {
-            columns.add(Column.ofSteps(input, sought.values()));
-            columns.add(solvedFor(sought, sought.seek().target().measure()));
-        }
+        columns.add(Column.ofSteps(sought.seek().over().setting().quantity(), sought.values()));
+        columns.add(solvedFor(sought, sought.seek().target().measure()));
         sought.seek()
                 .hold()
-                .filter(hold -> sought.nearest().isEmpty())
                 .ifPresent(hold -> columns.add(Column.of(hold.by().quantity(), numbers(sought, hold.by()))));
-        return new Table(sought.title() + ". " + sought.sentence(), columns, sought.held(), sought.cautions());
+        return columns;
     }
 
     /** The solutions of a solve, one a row; where there is none, the nearest place and what it misses. */
@@ -49,19 +53,24 @@ public final class StudyTables {
                 solved.solutions().isEmpty() ? solved.nearest().stream().toList() : solved.solutions();
         List<Column> columns = new ArrayList<>();
         for (int i = 0; i < solved.solve().spans().size(); i++) {
-            int index = i;
-            Quantity quantity = solved.solve().spans().get(i).setting().quantity();
-            columns.add(Column.ofSteps(
-                    quantity, numbers(places, place -> place.values().at(index))));
+            columns.add(value(solved, places, i));
         }
         for (int i = 0; i < solved.solve().targets().size(); i++) {
-            int index = i;
-            double target = solved.solve().targets().get(i).value();
-            Quantity quantity = solved.solve().targets().get(i).measure().quantity();
-            columns.add(Column.of(
-                    quantity, numbers(places, place -> target + place.missed().at(index))));
+            columns.add(reached(solved, places, i));
         }
         return new Table(solved.title() + ". " + solved.sentence(), columns, solved.held(), solved.cautions());
+    }
+
+    private static Column value(Solved solved, List<Solved.Place> places, int span) {
+        Quantity quantity = solved.solve().spans().get(span).setting().quantity();
+        return Column.ofSteps(quantity, numbers(places, place -> place.values().at(span)));
+    }
+
+    private static Column reached(Solved solved, List<Solved.Place> places, int index) {
+        Target target = solved.solve().targets().get(index);
+        return Column.of(
+                target.measure().quantity(),
+                numbers(places, place -> target.value() + place.missed().at(index)));
     }
 
     /** Measures under one another, an input a column. */

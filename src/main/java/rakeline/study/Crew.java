@@ -94,7 +94,7 @@ public final class Crew {
         private final AtomicInteger next = new AtomicInteger();
         private final AtomicInteger done = new AtomicInteger();
         private final AtomicBoolean stopped = new AtomicBoolean();
-        private final AtomicReference<RuntimeException> failure = new AtomicReference<>();
+        private final AtomicReference<Throwable> failure = new AtomicReference<>();
 
         Job(int count, int atATime, IntConsumer part) {
             this.count = count;
@@ -115,7 +115,7 @@ public final class Crew {
                 while (more) {
                     more = takesSome();
                 }
-            } catch (RuntimeException e) {
+            } catch (RuntimeException | Error e) {
                 failure.compareAndSet(null, e);
                 stopped.set(true);
             }
@@ -146,8 +146,11 @@ public final class Crew {
         }
 
         void rethrow() {
-            if (failure.get() != null) {
-                throw failure.get();
+            if (failure.get() instanceof Error error) {
+                throw error;
+            }
+            if (failure.get() instanceof RuntimeException exception) {
+                throw exception;
             }
         }
     }

@@ -106,18 +106,12 @@ final class LeastMiss {
                 .toArray();
     }
 
+    /** The damped normal equations of the free numbers, solved. */
     private static double[] step(RealMatrix slopes, double[] downhill, int[] free, double damping) {
-        RealMatrix normal = new Array2DRowRealMatrix(free.length, free.length);
-        RealMatrix all = slopes.transpose().multiply(slopes);
-        double trace = 0;
-        for (int i : free) {
-            trace += all.getEntry(i, i);
-        }
+        RealMatrix normal = slopes.transpose().multiply(slopes).getSubMatrix(free, free);
+        double add = damping * Math.max(normal.getTrace(), Double.MIN_NORMAL);
         for (int i = 0; i < free.length; i++) {
-            for (int j = 0; j < free.length; j++) {
-                double add = i == j ? damping * Math.max(trace, Double.MIN_NORMAL) : 0;
-                normal.setEntry(i, j, all.getEntry(free[i], free[j]) + add);
-            }
+            normal.addToEntry(i, i, add);
         }
         return solved(normal, Arrays.stream(free).mapToDouble(i -> downhill[i]).toArray());
     }

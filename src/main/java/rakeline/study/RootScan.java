@@ -82,21 +82,18 @@ final class RootScan {
 
     private void scan(DoubleStream places, int depth) {
         List<Node> run = new ArrayList<>();
-        List<Node> all = places.mapToObj(this::node).toList();
-        for (int i = 0; i < all.size(); i++) {
-            Node node = all.get(i);
-            boolean starts = i > 0 && node.isKnown() && !all.get(i - 1).isKnown();
-            boolean ends = i > 0 && !node.isKnown() && all.get(i - 1).isKnown();
-            if (starts) {
-                run.add(edge(node, all.get(i - 1)));
-            }
+        Node before = new Node(Double.NaN, Double.NaN);
+        for (Node node : places.mapToObj(this::node).toList()) {
             if (node.isKnown()) {
+                if (run.isEmpty() && !Double.isNaN(before.x())) {
+                    run.add(edge(node, before));
+                }
                 run.add(node);
-            }
-            if (ends) {
-                run.add(edge(all.get(i - 1), node));
+            } else if (!run.isEmpty()) {
+                run.add(edge(before, node));
                 finish(run, depth);
             }
+            before = node;
         }
         finish(run, depth);
     }

@@ -22,18 +22,10 @@ final class MapCells {
 
     /** Where the measure lies above a value; negative infinity is everywhere that it has one. */
     Path2D above(double level) {
-        Path2D area = new Path2D.Double();
+        Path2D area = runs((i, j) -> least(i, j) >= level);
         for (int j = 0; j < rows; j++) {
-            int start = -1;
-            for (int i = 0; i <= columns; i++) {
-                boolean whole = i < columns && least(i, j) >= level;
-                if (whole && start < 0) {
-                    start = i;
-                } else if (!whole && start >= 0) {
-                    addRun(area, start, i, j);
-                    start = -1;
-                }
-                if (i < columns && !whole && most(i, j) >= level) {
+            for (int i = 0; i < columns; i++) {
+                if (least(i, j) < level && most(i, j) >= level) {
                     addPart(area, i, j, level);
                 }
             }
@@ -43,14 +35,24 @@ final class MapCells {
 
     /** Where a corner has no value. */
     Path2D gaps() {
+        return runs((i, j) -> Double.isNaN(least(i, j)));
+    }
+
+    /** Picks cells by column and row. */
+    private interface Choice {
+        boolean takes(int i, int j);
+    }
+
+    /** The cells chosen, neighbours in a row as one piece. */
+    private Path2D runs(Choice choice) {
         Path2D area = new Path2D.Double();
         for (int j = 0; j < rows; j++) {
             int start = -1;
             for (int i = 0; i <= columns; i++) {
-                boolean gap = i < columns && Double.isNaN(least(i, j));
-                if (gap && start < 0) {
+                boolean taken = i < columns && choice.takes(i, j);
+                if (taken && start < 0) {
                     start = i;
-                } else if (!gap && start >= 0) {
+                } else if (!taken && start >= 0) {
                     addRun(area, start, i, j);
                     start = -1;
                 }
