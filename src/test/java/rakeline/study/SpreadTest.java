@@ -139,20 +139,14 @@ class SpreadTest {
     @Test
     void nearGrazingContactTheLinearFigureIsWithheld() {
         Bike grazing = Bikes.reaching(Bikes.withFoot(), ToeMeasures.TOE_ROOM, 0.5);
-        Scatter.Row gap = Spread.of(Ride.of(grazing), Rides.tracks("toeGapLeastMm"))
-                .run()
-                .rows()
-                .get(0);
+        Scatter.Row gap = gap(grazing);
         assertThat(gap.isWithheld()).isTrue();
     }
 
     @Test
     void farFromContactTheLinearFigureStands() {
         Bike clear = Bikes.reaching(Bikes.withFoot(), ToeMeasures.TOE_ROOM, 60);
-        Scatter.Row gap = new Spread(Ride.of(clear), Doubt.about(clear, true), Rides.tracks("toeGapLeastMm"), 400, 1)
-                .run()
-                .rows()
-                .get(0);
+        Scatter.Row gap = gap(clear);
         assertThat(gap.isWithheld()).isFalse();
         assertThat(gap.linear()).isCloseTo(gap.standardUncertainty(), within(0.05 * gap.linear()));
     }
@@ -180,6 +174,13 @@ class SpreadTest {
         assertThatThrownBy(() -> new Spread(Ride.of(Bikes.plain()), List.of(), Rides.tracks("trailMm"), 101, 1))
                 .isInstanceOf(Refusal.class)
                 .hasMessageContaining("even");
+    }
+
+    private static Scatter.Row gap(Bike bike) {
+        return new Spread(Ride.of(bike), Doubt.about(bike, true), Rides.tracks("toeGapLeastMm"), 400, 1)
+                .run()
+                .rows()
+                .get(0);
     }
 
     private static double sum(double... parts) {
