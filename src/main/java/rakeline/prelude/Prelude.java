@@ -39,6 +39,7 @@ public final class Prelude {
             "import static rakeline.geometry.ToeMeasures.*;",
             "import static rakeline.geometry.ContactMeasures.*;",
             "import static rakeline.prelude.Prelude.*;",
+            "import static rakeline.prelude.Studies.*;",
             "import static rakeline.prelude.Fitting.*;");
 
     private static final int DIAL_STEPS = 100;

@@ -1,19 +1,16 @@
 package rakeline.study.fit;
 
-import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import rakeline.geometry.Bike;
 import rakeline.geometry.Geometry;
-import rakeline.geometry.Inputs;
-import rakeline.geometry.Provenance;
 import rakeline.handling.Ride;
 import rakeline.quantity.Input;
 import rakeline.quantity.Measure;
 import rakeline.quantity.Range;
+import rakeline.study.Doubt;
 
 /**
  * What the standard uncertainties of a bike's inputs do to its measures, to first order: by input, the change of each
@@ -22,12 +19,6 @@ import rakeline.quantity.Range;
 final class Errors {
     /** Central differences over this part of the uncertainty. */
     private static final double STEP = 0.1;
-
-    private static final String RADIUS = "wheels.both.radiusMm";
-
-    private static final List<Input> RADII = List.of(Inputs.FRONT_RADIUS, Inputs.REAR_RADIUS);
-
-    private record Source(String key, List<Input> inputs, double standard) {}
 
     private final Map<String, Map<String, Double>> byMeasure;
 
@@ -38,7 +29,7 @@ final class Errors {
     static Errors of(Ride ride, List<Measure<Ride>> measures) {
         Map<String, Map<String, Double>> byMeasure = new HashMap<>();
         measures.forEach(measure -> byMeasure.put(measure.key(), new HashMap<>()));
-        for (Source source : sources(ride.bike())) {
+        for (Doubt source : Doubt.about(ride.bike(), true)) {
             Ride low = shifted(ride, source, -STEP);
             Ride high = shifted(ride, source, STEP);
             measures.forEach(measure -> byMeasure
@@ -69,33 +60,22 @@ final class Errors {
         return byMeasure.get(measure);
     }
 
-    private static List<Source> sources(Bike bike) {
-        List<Source> sources = new ArrayList<>();
-        Inputs.all().stream()
-                .filter(input -> bike.has(input) && !input.key().startsWith("charted."))
-                .filter(input -> !RADII.contains(input))
-                .map(input -> new Source(input.key(), List.of(input), standard(bike, input)))
-                .forEach(sources::add);
-        double radius = Math.max(standard(bike, Inputs.FRONT_RADIUS), standard(bike, Inputs.REAR_RADIUS));
-        sources.add(new Source(RADIUS, RADII, radius));
-        return sources.stream().filter(source -> source.standard() > 0).toList();
-    }
-
-    /** Its own uncertainty, or the usual one; NaN where none is known. */
+    /** The standard uncertainty of an input that is given; NaN where none is known. */
     static double standard(Bike bike, Input input) {
-        return Stream.ofNullable(bike.provenance().get(input.key()))
-                .map(Provenance::standardUncertainty)
-                .filter(own -> !Double.isNaN(own))
+        return Doubt.about(bike, false).stream()
+                .flatMap(doubt -> doubt.parts().stream())
+                .filter(part -> part.input().equals(input))
+                .mapToDouble(Doubt.Part::uncertainty)
                 .findFirst()
-                .orElse(input.quantity().uncertaintyOrNaN());
+                .orElse(Double.NaN);
     }
 
-    private static Ride shifted(Ride ride, Source source, double steps) {
+    private static Ride shifted(Ride ride, Doubt doubt, double steps) {
         Map<Input, Double> changes = new HashMap<>();
-        source.inputs().forEach(input -> {
-            Range accepted = input.quantity().accepted();
-            double value = ride.bike().get(input) + steps * source.standard();
-            changes.put(input, Math.min(accepted.to(), Math.max(accepted.from(), value)));
+        doubt.parts().forEach(part -> {
+            Range accepted = part.input().quantity().accepted();
+            double value = ride.bike().get(part.input()) + steps * part.uncertainty();
+            changes.put(part.input(), Math.min(accepted.to(), Math.max(accepted.from(), value)));
         });
         return ride.on(ride.bike().redraw(changes));
     }
