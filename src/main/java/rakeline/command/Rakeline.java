@@ -56,6 +56,7 @@ public final class Rakeline {
                 .addSubcommand(new SweepCommand(console, vocabulary))
                 .addSubcommand(new RefitCommand(console, vocabulary))
                 .addSubcommand(new CheckCommand(console, vocabulary))
+                .addSubcommand(new ReconcileCommand(console, vocabulary))
                 .addSubcommand(new KeysCommand(console, vocabulary));
         standardOptions(line);
         line.getSubcommands().values().forEach(Rakeline::standardOptions);
