@@ -57,6 +57,8 @@ public final class Rakeline {
                 .addSubcommand(new RefitCommand(console, vocabulary))
                 .addSubcommand(new CheckCommand(console, vocabulary))
                 .addSubcommand(new ReconcileCommand(console, vocabulary))
+                .addSubcommand(new ImportCommand(console))
+                .addSubcommand(new ExportCommand(console))
                 .addSubcommand(new KeysCommand(console, vocabulary));
         standardOptions(line);
         line.getSubcommands().values().forEach(Rakeline::standardOptions);
