@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import rakeline.geometry.Bike;
 import rakeline.geometry.Inputs;
 import rakeline.geometry.Provenance;
@@ -21,13 +22,12 @@ public final class ChartFile {
     /** Beyond this size in bytes a chart is refused. */
     public static final long SIZE_LIMIT = 1_000_000;
 
-    private static final Set<String> NEEDED = Set.of("frame", "fork", "wheels.front", "wheels.rear");
-
     private final Header header;
     private final ChartImport.Wanted wanted;
     private final List<Bike> bikes = new ArrayList<>();
     private final List<ChartImport.Doubt> doubts = new ArrayList<>();
     private final Map<String, Set<String>> notes = new LinkedHashMap<>();
+    private final Map<List<String>, List<String>> lacking = new LinkedHashMap<>();
     private final Map<String, Field> used = new LinkedHashMap<>();
     private final List<ChartImport.Doubt> leftOut = new ArrayList<>();
 
@@ -60,6 +60,7 @@ public final class ChartFile {
         for (int i = 0; i < sizes.size(); i++) {
             size(sizes.get(i), name(sizes.get(i), i), mark);
         }
+        lacking.forEach(this::tellMissing);
         checkNames();
         return new ChartImport(bikes, understood(), leftOut, told(), doubts);
     }
@@ -67,6 +68,10 @@ public final class ChartFile {
     private void use(Field field) {
         if (field.role() == Field.Role.LEFT_OUT) {
             leaveOut(field, ChartWords.reason(field.heading().text()));
+            return;
+        }
+        if (isOfIncompleteGroup(field)) {
+            leaveOut(field, "the other numbers of its group are not given.");
             return;
         }
         Field former = used.putIfAbsent(field.role() + field.key(), field);
@@ -126,7 +131,11 @@ public final class ChartFile {
         });
         try {
             List<String> closed = Closing.close(values, provenance);
-            leaveOutIncomplete(values, provenance);
+            List<String> missing = missing(values);
+            if (!missing.isEmpty()) {
+                lacking.computeIfAbsent(missing, any -> new ArrayList<>()).add(name);
+                return;
+            }
             bikes.add(Bike.of(name, Entries.none().with(values), reader.groups(), provenance));
             closed.forEach(note -> note(note, name));
         } catch (Refusal e) {
@@ -141,34 +150,47 @@ public final class ChartFile {
     }
 
     /** A chart says a crank's length and no stance: a group of which it does not say all stays away. */
-    private void leaveOutIncomplete(Map<Input, Double> values, Map<String, Provenance> provenance) {
-        Set<String> incomplete = new HashSet<>();
-        Set<String> there = new HashSet<>();
-        values.keySet().stream()
-                .map(Input::group)
-                .filter(group -> !NEEDED.contains(group))
-                .forEach(there::add);
-        Inputs.all().stream()
-                .filter(input -> input.presence() instanceof Input.Presence.Required)
-                .filter(input -> there.contains(input.group()) && !values.containsKey(input))
-                .forEach(input -> incomplete.add(input.group()));
-        Set<Input> away = new HashSet<>(values.keySet());
-        away.removeIf(input -> !incomplete.contains(input.group()) || !isByWord(input));
-        away.forEach(input -> leaveOut(input, values, provenance));
-    }
-
-    private void leaveOut(Input input, Map<Input, Double> values, Map<String, Provenance> provenance) {
-        values.remove(input);
-        provenance.remove(input.key());
-        Field field = used.remove(Field.Role.NUMBER + input.key());
-        if (field != null) {
-            leaveOut(field, "the other numbers of the group " + input.group() + " are not given.");
+    private boolean isOfIncompleteGroup(Field field) {
+        if (!field.isNumber() || !field.byWord()) {
+            return false;
         }
+        String group = field.setting().inputs().get(0).group();
+        return !Bike.NEEDED_GROUPS.contains(group) && required(group).anyMatch(input -> !isSaid(input));
     }
 
-    private boolean isByWord(Input input) {
-        return header.fields().stream()
-                .anyMatch(field -> field.byWord() && field.key().equals(input.key()));
+    private boolean isSaid(Input input) {
+        return wanted.set().containsKey(input)
+                || header.fields().stream()
+                        .anyMatch(field ->
+                                field.isNumber() && field.setting().inputs().contains(input));
+    }
+
+    private static Stream<Input> required(String group) {
+        return Inputs.all().stream()
+                .filter(input -> input.group().equals(group) && input.presence() instanceof Input.Presence.Required);
+    }
+
+    /** What a size lacks, both wheels in one word. */
+    private static List<String> missing(Map<Input, Double> values) {
+        List<String> groups = Stream.concat(
+                        Bike.NEEDED_GROUPS.stream(), values.keySet().stream().map(Input::group))
+                .distinct()
+                .toList();
+        return groups.stream()
+                .flatMap(ChartFile::required)
+                .filter(input -> !values.containsKey(input))
+                .map(input -> input.key().replaceFirst("^wheels\\.(front|rear)\\.", "wheels.both."))
+                .distinct()
+                .sorted()
+                .toList();
+    }
+
+    private void tellMissing(List<String> keys, List<String> names) {
+        boolean open = keys.contains(Inputs.STACK.key()) || keys.contains(Inputs.REACH.key());
+        String instead =
+                open ? "; instead of stack and reach, effective top tube, head tube and fork length would do" : "";
+        String verb = keys.size() == 1 ? " is missing" : " are missing";
+        doubts.add(new ChartImport.Doubt("", String.join(", ", names), String.join(", ", keys) + verb + instead + "."));
     }
 
     private void note(String note, String name) {

@@ -5,6 +5,7 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
@@ -19,6 +20,7 @@ final class ChartWords {
     static final String SIZE = "size";
 
     private static final String DOUBTFUL = "doubtful: ";
+    private static final List<String> GROUPS = List.of("frame.", "fork.", "wheels.both.", "charted.");
     private static final Map<String, String> KEYS = read();
     private static final Pattern UNIT =
             Pattern.compile("(.*?)[\\s,(\\[]*(?<![a-z])(" + ChartUnit.pattern() + ")[.)\\]]*\\s*");
@@ -37,7 +39,17 @@ final class ChartWords {
         boolean angle = unit(heading).filter(ChartUnit::isAngle).isPresent();
         String asAngle = KEYS.get(plain + " angle");
         String key = angle && asAngle != null ? asAngle : KEYS.get(plain);
-        return Optional.ofNullable(key).filter(known -> !known.startsWith(DOUBTFUL));
+        return Optional.ofNullable(key)
+                .filter(known -> !known.startsWith(DOUBTFUL))
+                .or(() -> ofName(heading.strip()));
+    }
+
+    /** The key that a heading is the last part of, as in {@code stackMm}. */
+    private static Optional<String> ofName(String heading) {
+        return GROUPS.stream()
+                .map(group -> group + heading)
+                .filter(ChartWords::isKey)
+                .findFirst();
     }
 
     /** Why a heading is left out. */

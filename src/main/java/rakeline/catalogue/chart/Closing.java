@@ -98,17 +98,14 @@ final class Closing {
 
     private Map<Input, Double> frameForkWheels() {
         Map<Input, Double> numbers = new HashMap<>(values);
-        numbers.keySet()
-                .removeIf(input ->
-                        !Set.of("frame", "fork", "wheels.front", "wheels.rear").contains(input.group()));
+        numbers.keySet().removeIf(input -> !Bike.NEEDED_GROUPS.contains(input.group()));
         return numbers;
     }
 
     private boolean canStand() {
         return Inputs.all().stream()
                 .filter(input -> input.presence() instanceof Input.Presence.Required)
-                .filter(input ->
-                        Set.of("frame", "fork", "wheels.front", "wheels.rear").contains(input.group()))
+                .filter(input -> Bike.NEEDED_GROUPS.contains(input.group()))
                 .allMatch(input -> STAND_IN.containsKey(input) || has(input));
     }
 

@@ -118,18 +118,29 @@ record Header(Grid grid, List<Field> fields, int first) {
         return field.heading().text().toLowerCase(Locale.ROOT).matches(".*(eff|virtual|esta).*");
     }
 
-    /** A first field without a heading, but with text in it, holds the sizes. */
+    /** Where no heading says it, the last field before the numbers that holds text for the sizes names them. */
     private static List<Field> named(Grid grid, int next, List<Field> fields) {
         boolean known =
                 fields.stream().anyMatch(field -> field.role() == Field.Role.NAME || field.role() == Field.Role.SIZE);
-        Field first = fields.get(0);
-        boolean sizes =
-                first.heading().isBlank() && grid.after(next - 1, 0).stream().anyMatch(cell -> !cell.isBlank());
-        if (known || !sizes) {
-            return fields;
-        }
+        int numbers = IntStream.range(0, fields.size())
+                .filter(i -> fields.get(i).isNumber())
+                .findFirst()
+                .orElse(0);
         List<Field> named = new ArrayList<>(fields);
-        named.set(0, first.as(Field.Role.SIZE, ""));
+        for (int i = numbers - 1; i >= 0 && !known; i--) {
+            known = namesSizes(fields.get(i), grid.after(next - 1, i));
+            named.set(i, known ? fields.get(i).as(Field.Role.SIZE, "") : fields.get(i));
+        }
         return named;
+    }
+
+    /** Without a heading any text will do, under an unknown one what is not a number. */
+    private static boolean namesSizes(Field field, List<Cell> cells) {
+        List<Cell> filled = cells.stream().filter(cell -> !cell.isBlank()).toList();
+        boolean words = filled.stream()
+                .noneMatch(cell -> DecimalMark.Figure.of(cell.text()).isPresent());
+        return field.role() == Field.Role.LEFT_OUT
+                && !filled.isEmpty()
+                && (field.heading().isBlank() || words);
     }
 }

@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import rakeline.geometry.Provenance;
 import rakeline.quantity.Decimals;
 import rakeline.quantity.Input;
@@ -18,7 +19,6 @@ import rakeline.quantity.Range;
 /** Reads the cells of one size; what is not plain becomes a doubt. */
 final class SizeReader {
     private static final Set<String> NOTHING = Set.of("", "-", "–", "—", "n/a", "na", "N/A");
-    private static final double INCH = 25.4;
 
     private final DecimalMark mark;
     private final Map<Input, Double> values = new LinkedHashMap<>();
@@ -131,10 +131,11 @@ final class SizeReader {
         if (field.isAngle() || field.unit().isPresent()) {
             return "";
         }
-        if (accepted(field).contains(value * ChartUnit.CENTIMETRE.convert(BigDecimal.ONE))) {
-            return "; centimetres would fit, and need cm in the heading";
-        }
-        return accepted(field).contains(value * INCH) ? "; inches would fit, and need in in the heading" : "";
+        List<String> fitting = Stream.of(ChartUnit.CENTIMETRE, ChartUnit.INCH)
+                .filter(unit -> accepted(field).contains(unit.convert(BigDecimal.valueOf(value))))
+                .map(ChartUnit::word)
+                .toList();
+        return fitting.isEmpty() ? "" : "; " + String.join(" or ", fitting) + " in the heading would make it fit";
     }
 
     private static Range accepted(Field field) {
