@@ -24,9 +24,7 @@ public record Preferences(
     public enum Theme {
         LIGHT,
         DARK,
-        CONTRAST,
-        /** As the system has it. */
-        SYSTEM
+        CONTRAST
     }
 
     public Preferences {
@@ -43,7 +41,7 @@ public record Preferences(
 
     /** As before anything was set. */
     public static Preferences standard() {
-        return new Preferences(Theme.SYSTEM, 100, 512, 30, Optional.empty());
+        return new Preferences(Theme.LIGHT, 100, 512, 30, Optional.empty());
     }
 
     public Preferences withTheme(Theme newTheme) {

@@ -50,10 +50,16 @@ public final class BikeDrawing {
     }
 
     private static List<Column> columns(List<Ride> rides, List<String> keys) {
-        return keys.stream()
+        List<Column> columns = new ArrayList<>();
+        columns.add(Column.ofWords(
+                Drawing.LAYER,
+                "Bike",
+                rides.stream().map(ride -> ride.bike().name()).toList()));
+        keys.stream()
                 .map(Vocabulary.standard()::tracked)
                 .map(measure -> column(measure, rides))
-                .toList();
+                .forEach(columns::add);
+        return columns;
     }
 
     private static Column column(Measure<Ride> measure, List<Ride> rides) {

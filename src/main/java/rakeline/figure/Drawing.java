@@ -51,9 +51,21 @@ public record Drawing(
     /** Words at a point, centred under it. */
     public record Label(Point at, String text, Ink ink, int overlay) implements Mark {}
 
+    /** The key of the column that names the bikes that are laid over each other. */
+    public static final String LAYER = "bike";
+
     public Drawing {
         marks = List.copyOf(marks);
         columns = List.copyOf(columns);
         cautions = List.copyOf(cautions);
+    }
+
+    /** The names of the bikes, in the order of their overlay; empty where they are not named. */
+    public List<String> layers() {
+        return columns.stream()
+                .filter(column -> column.key().equals(LAYER))
+                .findFirst()
+                .map(Column::shown)
+                .orElse(List.of());
     }
 }

@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import java.util.function.Function;
 import javax.swing.SwingUtilities;
+import rakeline.desk.Bounds;
 import rakeline.desk.Doorbell;
 import rakeline.desk.Kept;
 import rakeline.desk.Memory;
@@ -37,8 +38,9 @@ public final class Shell {
         CompletableFuture<Void> closed = new CompletableFuture<>();
         Kept.Recalled<Preferences> preferred = Memory.preferences(DISK, places).recall();
         Kept.Recalled<Recents> opened = Memory.recents(DISK, places).recall();
+        Kept.Recalled<Bounds> stood = Memory.bounds(DISK, places).recall();
         SwingUtilities.invokeLater(() -> {
-            Window window = build(sessions, places, preferred, opened);
+            Window window = build(sessions, places, preferred, opened, stood);
             Optional<Doorbell> bell =
                     Doorbell.hang(places, visit -> SwingUtilities.invokeLater(() -> admit(window, visit)));
             window.frame().addWindowListener(new WindowAdapter() {
@@ -48,7 +50,7 @@ public final class Shell {
                     closed.complete(null);
                 }
             });
-            Stage.set(window.frame());
+            window.appear();
             file.ifPresentOrElse(window::open, window::openWelcome);
         });
         return closed;
@@ -66,15 +68,18 @@ public final class Shell {
             Function<Session.Settings, Session> sessions,
             Places places,
             Kept.Recalled<Preferences> preferred,
-            Kept.Recalled<Recents> opened) {
+            Kept.Recalled<Recents> opened,
+            Kept.Recalled<Bounds> stood) {
         Background background = new Background();
-        Taste taste = new Taste(Memory.preferences(DISK, places), background, preferred.value());
+        Taste taste = new Taste(new Remembered<>(Memory.preferences(DISK, places), background, preferred.value()));
         Bench bench = new Bench(sessions, () -> taste.settings(places.worksheets()));
-        bench.noticeWhenOpened((preferred.said() + " " + opened.said()).strip());
+        bench.noticeWhenOpened(
+                String.join(" ", preferred.said(), opened.said(), stood.said()).strip());
         return new Window(
                 bench,
                 taste,
-                new Recent(Memory.recents(DISK, places), background, opened.value()),
+                new Remembered<>(Memory.recents(DISK, places), background, opened.value()),
+                new Remembered<>(Memory.bounds(DISK, places), background, stood.value()),
                 background,
                 (on, questions, used) -> new Filing(on, DISK, places, background, questions, used));
     }

@@ -4,28 +4,23 @@ import java.nio.file.Path;
 import java.time.Duration;
 import java.util.function.Consumer;
 import java.util.function.UnaryOperator;
-import rakeline.desk.Kept;
 import rakeline.desk.Preferences;
 import rakeline.engine.Session;
 import rakeline.figure.paint.Palette;
 import rakeline.shell.look.Look;
 
-/** The preferences in force: read once, kept in the background whenever they change. */
+/** The preferences in force. */
 final class Taste {
     private static final int STEP_PERCENT = 10;
 
-    private final Kept<Preferences> kept;
-    private final Background background;
-    private Preferences preferences;
+    private final Remembered<Preferences> preferences;
 
-    Taste(Kept<Preferences> kept, Background background, Preferences first) {
-        this.kept = kept;
-        this.background = background;
-        this.preferences = first;
+    Taste(Remembered<Preferences> preferences) {
+        this.preferences = preferences;
     }
 
     Preferences preferences() {
-        return preferences;
+        return preferences.now();
     }
 
     /**
@@ -34,15 +29,7 @@ final class Taste {
      * @param refused hears why they cannot be kept
      */
     void change(UnaryOperator<Preferences> change, Consumer<String> refused) {
-        Preferences next = change.apply(preferences);
-        preferences = next;
-        background.run(
-                () -> {
-                    kept.keep(next);
-                    return next;
-                },
-                done -> {},
-                refused);
+        preferences.change(change, refused);
     }
 
     /** Type larger or smaller by so many steps, kept within what is accepted. */
@@ -58,20 +45,20 @@ final class Taste {
      * @param usual the user's Rakeline folder where none is preferred
      */
     Session.Settings settings(Path usual) {
-        Path folder = preferences.folder().map(Path::of).orElse(usual);
+        Path folder = preferences().folder().map(Path::of).orElse(usual);
         return Session.Settings.standard()
                 .withUserFolder(folder)
-                .withTimeLimit(Duration.ofSeconds(preferences.timeLimitSeconds()))
-                .withHeap(preferences.workerMegabytes());
+                .withTimeLimit(Duration.ofSeconds(preferences().timeLimitSeconds()))
+                .withHeap(preferences().workerMegabytes());
     }
 
-    /** Colours and size as preferred; where the system says nothing, light. */
+    /** Colours and size as preferred. */
     Look look() {
-        Palette palette = switch (preferences.theme()) {
+        Palette palette = switch (preferences().theme()) {
             case DARK -> Palette.DARK;
             case CONTRAST -> Palette.CONTRAST;
-            case LIGHT, SYSTEM -> Palette.LIGHT;
+            case LIGHT -> Palette.LIGHT;
         };
-        return new Look(palette, preferences.typePercent() / 100.0);
+        return new Look(palette, preferences().typePercent() / 100.0);
     }
 }

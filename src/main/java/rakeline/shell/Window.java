@@ -11,6 +11,7 @@ import java.util.function.Consumer;
 import java.util.function.UnaryOperator;
 import javax.swing.JFrame;
 import javax.swing.WindowConstants;
+import rakeline.desk.Bounds;
 import rakeline.desk.Preferences;
 import rakeline.desk.Preferences.Theme;
 import rakeline.desk.Recents;
@@ -24,17 +25,25 @@ public final class Window {
     private final JFrame frame = new JFrame("Rakeline");
     private final Bench bench;
     private final Taste taste;
-    private final Recent recent;
+    private final Remembered<Recents> recents;
+    private final Remembered<Bounds> place;
     private final Background background;
     private final Filing filing;
     private Face face;
     private List<BundledPages.Entry> bundled = List.of();
     private List<Deed> deeds = List.of();
 
-    Window(Bench bench, Taste taste, Recent recent, Background background, Services services) {
+    Window(
+            Bench bench,
+            Taste taste,
+            Remembered<Recents> recents,
+            Remembered<Bounds> place,
+            Background background,
+            Services services) {
         this.bench = bench;
         this.taste = taste;
-        this.recent = recent;
+        this.recents = recents;
+        this.place = place;
         this.background = background;
         filing = services.filing(bench, new Questions(() -> frame.getContentPane()), this::used);
         frame.setDefaultCloseOperation(WindowConstants.DO_NOTHING_ON_CLOSE);
@@ -80,8 +89,17 @@ public final class Window {
 
     private void end() {
         bench.close();
+        place.change(before -> Stage.of(frame, before), this::leave, refused -> leave());
+    }
+
+    private void leave() {
         background.close();
         frame.dispose();
+    }
+
+    /** Shows the window where it stood last. */
+    void appear() {
+        Stage.set(frame, place.now());
     }
 
     Bench bench() {
@@ -94,12 +112,12 @@ public final class Window {
 
     private void shelve(List<BundledPages.Entry> pages) {
         bundled = pages;
-        face.shelf().put(bundled, recent.files());
+        face.shelf().put(bundled, recents.now().files());
     }
 
     private void used(Path file) {
-        recent.add(file, bench::notice);
-        face.shelf().put(bundled, recent.files());
+        recents.change(before -> before.opened(file), bench::notice);
+        face.shelf().put(bundled, recents.now().files());
     }
 
     /** Builds all views anew, in the look that is preferred now. */
@@ -108,7 +126,7 @@ public final class Window {
         rakeline.shell.look.Theme.install(look);
         bench.unwatchAll();
         face = new Face(look, bench, this::take);
-        face.shelf().put(bundled, recent.files());
+        face.shelf().put(bundled, recents.now().files());
         deeds = deeds();
         bench.watch(filing);
         bench.watch(this::showTitle);
@@ -190,6 +208,6 @@ public final class Window {
 
     /** The files opened last. */
     Recents recents() {
-        return recent.recents();
+        return recents.now();
     }
 }

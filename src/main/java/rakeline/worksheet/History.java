@@ -85,6 +85,15 @@ public final class History {
         return new History(newBefore, newNow, newAfter, saved, Optional.empty());
     }
 
+    /** Every version opens in this view from now on: how a page is looked at is no step and nothing to save by itself. */
+    public History viewed(Worksheet.View view) {
+        return new History(viewed(before, view), now.withView(view), viewed(after, view), saved.withView(view), open);
+    }
+
+    private static List<Worksheet> viewed(List<Worksheet> pages, Worksheet.View view) {
+        return pages.stream().map(page -> page.withView(view)).toList();
+    }
+
     /** The version that stands was saved. */
     public History saved() {
         return saved(now);

@@ -44,6 +44,13 @@ class BikeDrawingTest {
     }
 
     @Test
+    void everyLayerBearsTheNameOfItsBike() {
+        Drawing two = BikeDrawing.sideView(List.of(WHOLE, Ride.of(Bikes.plain())));
+        assertThat(two.layers())
+                .containsExactly(WHOLE.bike().name(), Bikes.plain().name());
+    }
+
+    @Test
     void aBikeOfFrameForkAndWheelsAloneCanBeDrawn() {
         assertThat(BikeDrawing.sideView(List.of(Ride.of(Bikes.plain()))).marks())
                 .isNotEmpty();

@@ -47,7 +47,8 @@ final class OpenWindow implements AutoCloseable {
                 settings -> session(),
                 places,
                 Memory.preferences(disk, places).recall(),
-                Memory.recents(disk, places).recall()));
+                Memory.recents(disk, places).recall(),
+                Memory.bounds(disk, places).recall()));
         GuiActionRunner.execute(() -> {
             window.frame().setBounds(0, 0, width, height);
             window.frame().setVisible(true);

@@ -18,7 +18,10 @@ import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.api.io.TempDir;
+import rakeline.desk.Bounds;
+import rakeline.desk.Memory;
 import rakeline.desk.PageFile;
+import rakeline.desk.Places;
 import rakeline.desk.SafeFile;
 import rakeline.shell.figures.FigureView;
 import rakeline.worksheet.Row;
@@ -237,6 +240,28 @@ class WindowTest {
                 () -> window.window().bench().model().origin().path().isPresent());
         assertThat(PageFile.open(SafeFile.onDisk(), file).page()).isEqualTo(Samples.slackHeadAngles());
         assertThat(window.label("about")).isEqualTo("for the educator · saved");
+    }
+
+    @Test
+    void aPageIsSavedInTheViewThatItIsShownIn() {
+        Path file = home.resolve("mine.rakeline");
+        window.choose("View", "Read");
+        window.run(() -> window.window()
+                .filing()
+                .write(file, window.window().bench().model().page(), () -> {}));
+        window.await(
+                "it is saved",
+                () -> window.window().bench().model().origin().path().isPresent());
+        assertThat(PageFile.open(SafeFile.onDisk(), file).page().view()).isEqualTo(Worksheet.View.READ);
+    }
+
+    @Test
+    void theWindowOpensWhereItStoodLast() {
+        window.run(() -> window.window().frame().setBounds(40, 30, 1000, 700));
+        window.frame().close();
+        window.await("the window is gone", () -> !window.window().frame().isDisplayable());
+        assertThat(Memory.bounds(SafeFile.onDisk(), Places.in(home)).recall().value())
+                .isEqualTo(new Bounds(40, 30, 1000, 700, false));
     }
 
     @Test

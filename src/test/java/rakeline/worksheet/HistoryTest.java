@@ -118,6 +118,17 @@ class HistoryTest {
         assertThat(typed(typed, "ab").saved(typed.now()).isSaved()).isFalse();
     }
 
+    @Test
+    void anotherViewIsNothingToSave() {
+        assertThat(START.viewed(Worksheet.View.READ).isSaved()).isTrue();
+    }
+
+    @Test
+    void undoLeavesThePageInItsView() {
+        History history = START.edit(page("a")).viewed(Worksheet.View.READ).undo();
+        assertThat(history.now()).isEqualTo(START.now().withView(Worksheet.View.READ));
+    }
+
     private static History typed(History history, String title) {
         return history.edit("typing", page(title));
     }

@@ -20,18 +20,22 @@ public final class DrawingPainter extends FigurePainter {
 
     private final Drawing drawing;
     private final Assignment assignment;
+    private final LayerKey key;
 
     DrawingPainter(Drawing drawing, Palette palette, double scale, Assignment assignment) {
         super(drawing, palette, scale);
         this.drawing = drawing;
         this.assignment = assignment;
+        this.key = new LayerKey(drawing.layers(), palette);
     }
 
     @Override
     double bodyHeight(double width) {
         Rectangle2D mm = Outline.bounds(drawing);
         double height = (width - 2 * MARGIN) * mm.getHeight() / Math.max(1, mm.getWidth());
-        return Math.min(TALLEST * width, Math.max(LOWEST, height + 2 * MARGIN + 2 * Lettering.SMALL.lineHeight()));
+        double drawn =
+                Math.min(TALLEST * width, Math.max(LOWEST, height + 2 * MARGIN + 2 * Lettering.SMALL.lineHeight()));
+        return key.height(width) + drawn;
     }
 
     @Override
@@ -45,7 +49,16 @@ public final class DrawingPainter extends FigurePainter {
     }
 
     @Override
-    void paintBody(Graphics2D pen, Rectangle2D body) {
+    void paintBody(Graphics2D pen, Rectangle2D area) {
+        double above = key.height(area.getWidth());
+        key.draw(pen, area);
+        paintMarks(
+                pen,
+                new Rectangle2D.Double(
+                        area.getX(), area.getY() + above, area.getWidth(), Math.max(1, area.getHeight() - above)));
+    }
+
+    private void paintMarks(Graphics2D pen, Rectangle2D body) {
         Sheet sheet = fitted(body);
         MarkPainter painter = new MarkPainter(sheet.placement(), palette(), assignment);
         drawing.marks().stream()

@@ -42,15 +42,16 @@ record MarkPainter(Placement placement, Palette palette, Assignment assignment) 
             pen.fill(shape);
         }
         pen.setColor(colour);
-        pen.setStroke(stroke(mark.ink()));
+        pen.setStroke(stroke(mark));
         pen.draw(shape);
     }
 
     private Color colour(Mark mark) {
-        if (mark.overlay() > 0) {
-            return palette.style(mark.overlay() - 1).colour();
-        }
-        return switch (mark.ink()) {
+        return LayerStyle.colour(palette, mark.overlay(), own(mark.ink()));
+    }
+
+    private Color own(Ink ink) {
+        return switch (ink) {
             case BOLD, FINE -> palette.ink();
             case SOFT, DASHED -> palette.soft();
             case FAINT -> palette.faint();
@@ -61,10 +62,11 @@ record MarkPainter(Placement placement, Palette palette, Assignment assignment) 
         return new Color(colour.getRed(), colour.getGreen(), colour.getBlue(), SOFT_FILL);
     }
 
-    private BasicStroke stroke(Ink ink) {
-        return switch (ink) {
-            case BOLD -> round(Math.max(2, Math.min(3, BOLD_MM * placement.pxPerMm())));
-            case FINE, SOFT -> round(1.5);
+    private BasicStroke stroke(Mark mark) {
+        return switch (mark.ink()) {
+            case BOLD ->
+                LayerStyle.stroke(palette, mark.overlay(), Math.max(2, Math.min(3, BOLD_MM * placement.pxPerMm())));
+            case FINE, SOFT -> LayerStyle.stroke(palette, mark.overlay(), 1.5);
             case FAINT -> round(1);
             case DASHED ->
                 new BasicStroke(

@@ -31,7 +31,6 @@ public record PageModel(
         Worksheet handed,
         Map<String, Standing> standings,
         Optional<String> selected,
-        Worksheet.View view,
         boolean allowed,
         Optional<Progress> progress,
         String said,
@@ -52,7 +51,6 @@ public record PageModel(
                 page,
                 Map.of(),
                 page.rows().stream().map(Row::id).findFirst(),
-                page.view(),
                 allowed,
                 Optional.empty(),
                 "",
@@ -61,6 +59,10 @@ public record PageModel(
 
     public Worksheet page() {
         return history.now();
+    }
+
+    public Worksheet.View view() {
+        return page().view();
     }
 
     public List<Row> rows() {
@@ -142,45 +144,62 @@ public record PageModel(
     }
 
     PageModel with(History newHistory) {
-        return new PageModel(origin, newHistory, handed, standings, selected, view, allowed, progress, said, notice);
+        return new PageModel(origin, newHistory, handed, standings, selected, allowed, progress, said, notice);
     }
 
     PageModel handing(Worksheet page) {
-        return new PageModel(origin, history, page, standings, selected, view, allowed, progress, said, notice);
+        return new PageModel(origin, history, page, standings, selected, allowed, progress, said, notice);
     }
 
     PageModel after(Outcome outcome) {
         Map<String, Standing> changed = new LinkedHashMap<>(standings);
         changed.merge(outcome.id(), Standing.UNTRIED.after(outcome), (before, ignored) -> before.after(outcome));
-        return new PageModel(origin, history, handed, changed, selected, view, allowed, progress, said, notice);
+        return new PageModel(origin, history, handed, changed, selected, allowed, progress, said, notice);
     }
 
     PageModel selecting(Optional<String> id) {
-        return new PageModel(origin, history, handed, standings, id, view, allowed, progress, said, notice);
+        return new PageModel(origin, history, handed, standings, id, allowed, progress, said, notice);
     }
 
-    PageModel in(Worksheet.View newView) {
-        return new PageModel(origin, history, handed, standings, selected, newView, allowed, progress, said, notice);
+    PageModel in(Worksheet.View view) {
+        return new PageModel(
+                origin,
+                history.viewed(view),
+                handed.withView(view),
+                standings,
+                selected,
+                allowed,
+                progress,
+                said,
+                notice);
     }
 
     PageModel allowing(boolean nowAllowed) {
-        return new PageModel(origin, history, handed, standings, selected, view, nowAllowed, progress, said, notice);
+        return new PageModel(origin, history, handed, standings, selected, nowAllowed, progress, said, notice);
     }
 
     PageModel at(Optional<Progress> newProgress) {
-        return new PageModel(origin, history, handed, standings, selected, view, allowed, newProgress, said, notice);
+        return new PageModel(origin, history, handed, standings, selected, allowed, newProgress, said, notice);
     }
 
     PageModel saying(String words) {
-        return new PageModel(origin, history, handed, standings, selected, view, allowed, progress, words, notice);
+        return new PageModel(origin, history, handed, standings, selected, allowed, progress, words, notice);
     }
 
     PageModel noticing(String sentence) {
-        return new PageModel(origin, history, handed, standings, selected, view, allowed, progress, said, sentence);
+        return new PageModel(origin, history, handed, standings, selected, allowed, progress, said, sentence);
     }
 
     PageModel savedTo(Origin newOrigin, Worksheet version) {
         return new PageModel(
-                newOrigin, history.saved(version), handed, standings, selected, view, allowed, progress, said, notice);
+                newOrigin,
+                history.saved(version.withView(view())),
+                handed,
+                standings,
+                selected,
+                allowed,
+                progress,
+                said,
+                notice);
     }
 }

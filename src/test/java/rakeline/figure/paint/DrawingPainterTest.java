@@ -46,6 +46,33 @@ class DrawingPainterTest {
     }
 
     @Test
+    void bikesLaidOverEachOtherAreNamedAboveTheDrawing() {
+        assertThat(drawn(layered("Small", "Large"), 400, 400).words()).contains("Small", "Large");
+    }
+
+    @Test
+    void aBikeAloneNeedsNoKey() {
+        assertThat(drawn(layered("Small"), 400, 400).words()).doesNotContain("Small");
+    }
+
+    @Test
+    void layersAreToldApartWithoutColourToo() {
+        assertThat(LayerStyle.stroke(Palette.LIGHT, 1, 2).getDashArray())
+                .isNotEqualTo(LayerStyle.stroke(Palette.LIGHT, 0, 2).getDashArray())
+                .isNotEqualTo(LayerStyle.stroke(Palette.LIGHT, 2, 2).getDashArray());
+    }
+
+    private static Drawing layered(String... names) {
+        return new Drawing(
+                "Side view",
+                "",
+                List.of(new Drawing.Circle(new Point(0, 0), 300, false, Ink.BOLD, 0)),
+                List.of(rakeline.figure.Column.ofWords(Drawing.LAYER, "Bike", List.of(names))),
+                "",
+                List.of());
+    }
+
+    @Test
     void upIsUp() {
         Drawing two = new Drawing(
                 "",
