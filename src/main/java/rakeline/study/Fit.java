@@ -19,11 +19,11 @@ final class Fit {
     private static final double EXACT = 1e9;
     private static final double[] TO_STEP = {1, 0.5, 0.1, 0.01, 0.001};
 
-    private final Chart chart;
+    private final ChartedBike chart;
     private final Scatter scatter;
     private final Setting setting;
 
-    Fit(Chart chart, Scatter scatter, Setting setting) {
+    Fit(ChartedBike chart, Scatter scatter, Setting setting) {
         this.chart = chart;
         this.scatter = scatter;
         this.setting = setting;

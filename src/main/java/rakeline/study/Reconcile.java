@@ -17,13 +17,13 @@ public record Reconcile(Bike bike, List<Residual> residuals, List<Suspect> suspe
     }
 
     public static Reconcile of(Vocabulary vocabulary, Bike bike) {
-        Chart chart = Chart.of(vocabulary, bike);
+        ChartedBike chart = ChartedBike.of(vocabulary, bike);
         return new Reconcile(bike, chart.residuals(), Suspects.of(chart));
     }
 
     /** The residuals alone. */
     public static List<Residual> residuals(Vocabulary vocabulary, Bike bike) {
-        return Chart.of(vocabulary, bike).residuals();
+        return ChartedBike.of(vocabulary, bike).residuals();
     }
 
     /** Whether rounding explains every difference. */

@@ -18,7 +18,7 @@ final class Scatter {
         this.solver = new CholeskyDecomposition(covariance).getSolver();
     }
 
-    static Scatter of(Chart chart) {
+    static Scatter of(ChartedBike chart) {
         int size = chart.checks().size();
         double[][] covariance = new double[size][size];
         for (int i = 0; i < size; i++) {
@@ -40,7 +40,7 @@ final class Scatter {
         return product(of, of);
     }
 
-    private static double shared(Chart chart, int one, int other) {
+    private static double shared(ChartedBike chart, int one, int other) {
         List<Input> rounded = chart.rounded();
         double sum = 0;
         for (int j = 0; j < rounded.size(); j++) {

@@ -23,7 +23,7 @@ final class Suspects {
     }
 
     /** Most likely first, group by group. */
-    static List<Suspect> of(Chart chart) {
+    static List<Suspect> of(ChartedBike chart) {
         if (chart.residuals().stream().allMatch(Residual::isWithin)) {
             return List.of();
         }
@@ -71,7 +71,7 @@ final class Suspects {
     }
 
     /** What can be wrong: charted cells, printed numbers, and sizes that both wheels share. */
-    private static Stream<Setting> settings(Chart chart) {
+    private static Stream<Setting> settings(ChartedBike chart) {
         Bike bike = chart.bike();
         Stream<Setting> charted = chart.checks().stream().map(check -> Setting.of(check.charted()));
         Stream<Setting> printed =

@@ -14,7 +14,7 @@ import rakeline.quantity.Range;
 import rakeline.quantity.Unit;
 
 /** The charted numbers of a bike, what follows from its other numbers, and what rounding can do to the difference. */
-final class Chart {
+final class ChartedBike {
     /** The group of the numbers that only ever check. */
     static final String CHARTED = "charted.";
 
@@ -34,13 +34,13 @@ final class Chart {
     private final List<Input> rounded;
     private final Lazy<double[][]> slopes = Lazy.of(this::slopes);
 
-    private Chart(Bike bike, List<Check> checks, List<Input> rounded) {
+    private ChartedBike(Bike bike, List<Check> checks, List<Input> rounded) {
         this.bike = bike;
         this.checks = checks;
         this.rounded = rounded;
     }
 
-    static Chart of(Vocabulary vocabulary, Bike bike) {
+    static ChartedBike of(Vocabulary vocabulary, Bike bike) {
         Ride ride = Ride.of(bike);
         List<Check> checks = Inputs.all().stream()
                 .filter(input -> input.key().startsWith(CHARTED) && bike.given().has(input))
@@ -48,15 +48,15 @@ final class Chart {
                 .map(input -> new Check(input, vocabulary.measure(input.name())))
                 .filter(check -> !Double.isNaN(check.measure().read(ride).orNaN()))
                 .toList();
-        return new Chart(
+        return new ChartedBike(
                 bike,
                 checks,
                 Inputs.all().stream().filter(input -> isRounded(input, bike)).toList());
     }
 
     /** The same checks of another bike. */
-    Chart on(Bike other) {
-        return new Chart(other, checks, rounded);
+    ChartedBike on(Bike other) {
+        return new ChartedBike(other, checks, rounded);
     }
 
     Bike bike() {
