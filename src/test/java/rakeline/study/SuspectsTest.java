@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.stream.LongStream;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -34,6 +35,7 @@ class SuspectsTest {
                 .allSatisfy(chart -> assertThat(reconciled(chart).suspects()).isEmpty());
     }
 
+    @Tag("slow")
     @ParameterizedTest
     @MethodSource("seeds")
     void theFirstGroupHoldsTheWrongNumber(long seed) {
@@ -41,6 +43,7 @@ class SuspectsTest {
     }
 
     /** So that a group is not simply everything. */
+    @Tag("slow")
     @ParameterizedTest
     @MethodSource("seeds")
     void theWrongNumberIsMostlyTheFirstOfAll(long seed) {

@@ -12,7 +12,7 @@ enum DecimalMark {
     COMMA(',');
 
     private static final Pattern NUMBER = Pattern.compile(
-            "([-+−–]?(?:\\d{1,12}(?:[.,]\\d{0,20})?|[.,]\\d{1,20}))\\s*(" + ChartUnit.pattern() + "|c)?");
+            "([-+−–]?(?:\\d{1,12}(?:[.,]\\d{0,340})?|[.,]\\d{1,340}))\\s*(" + ChartUnit.pattern() + ")?");
     private static final Pattern GROUPED = Pattern.compile("[-+]?\\d{1,3}[.,]\\d{3}");
 
     private final char mark;

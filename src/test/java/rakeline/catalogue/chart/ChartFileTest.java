@@ -236,6 +236,7 @@ class ChartFileTest {
     @CsvSource({
         "525,around 525,is not a number",
         "525,52.5,cm in the heading",
+        "525,525c,is not a number",
         "525,12,in in the heading",
         "72.4,724,50..85",
         "525,5250,200..800",
