@@ -38,6 +38,7 @@ public final class Prelude {
             "import static rakeline.geometry.Measures.*;",
             "import static rakeline.geometry.ToeMeasures.*;",
             "import static rakeline.prelude.Prelude.*;",
+            "import static rakeline.prelude.Studies.*;",
             "import static rakeline.prelude.Charts.*;");
 
     private static final int DIAL_STEPS = 100;

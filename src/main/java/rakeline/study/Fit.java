@@ -20,25 +20,25 @@ final class Fit {
     private static final double[] TO_STEP = {1, 0.5, 0.1, 0.01, 0.001};
 
     private final ChartedBike chart;
-    private final Scatter scatter;
+    private final Rounding rounding;
     private final Setting setting;
 
-    Fit(ChartedBike chart, Scatter scatter, Setting setting) {
+    Fit(ChartedBike chart, Rounding rounding, Setting setting) {
         this.chart = chart;
-        this.scatter = scatter;
+        this.rounding = rounding;
         this.setting = setting;
     }
 
-    /** Where the differences are least, in units of their scatter; none where the number does not tell on any. */
+    /** Where the differences are least, in units of their rounding; none where the number does not tell on any. */
     OptionalDouble best() {
         double value = charted();
         for (int i = 0; i < ROUNDS; i++) {
             double[] slope = slope(value);
-            double steepness = scatter.square(slope);
+            double steepness = rounding.square(slope);
             if (!(steepness > FLAT)) {
                 return OptionalDouble.empty();
             }
-            value = clamped(value - scatter.product(slope, left(value)) / steepness);
+            value = clamped(value - rounding.product(slope, left(value)) / steepness);
         }
         return OptionalDouble.of(value);
     }
@@ -67,12 +67,12 @@ final class Fit {
 
     /** What rounding makes of the differences that a value leaves, compared with none at all. */
     double likelihood(double value) {
-        return Math.exp(-scatter.square(left(value)) / 2);
+        return Math.exp(-rounding.square(left(value)) / 2);
     }
 
     /** How far a value may lie from the best one for its differences to scatter alike: one standard deviation. */
     double spread(double value) {
-        return 1 / Math.sqrt(scatter.square(slope(value)));
+        return 1 / Math.sqrt(rounding.square(slope(value)));
     }
 
     /** Whether a value brings every residual within its tolerance, and is not the charted one. */

@@ -1,55 +1,88 @@
 package rakeline.study;
 
+import java.util.Arrays;
 import java.util.List;
-import org.hipparchus.linear.CholeskyDecomposition;
-import org.hipparchus.linear.DecompositionSolver;
-import org.hipparchus.linear.MatrixUtils;
-import org.hipparchus.linear.RealMatrix;
-import rakeline.quantity.Input;
+import rakeline.quantity.Decimals;
+import rakeline.quantity.Numbers;
+import rakeline.quantity.Quantity;
 
 /**
- * How the differences of a chart scatter where nothing but rounding is at work: every printed number off by anything
- * within half its step, all alike likely (variance step²/12), carried to the differences by first order.
+ * What a spread found.
+ *
+ * @param rows one for each measure, in the order asked
  */
-final class Scatter {
-    private final DecompositionSolver solver;
+public record Scatter(Spread spread, List<Row> rows) {
+    /**
+     * One measure.
+     *
+     * @param value on the bike as it is; NaN where it has none
+     * @param standardUncertainty the standard deviation of the draws; NaN where some draws have no value
+     * @param nullShare the share of draws without a value, 0 to 1
+     * @param linear the root of the sum of the squared parts; NaN where it is withheld
+     * @param parts what each doubt alone contributes, signed: slope times standard uncertainty; NaN where it has none
+     */
+    public record Row(
+            Quantity quantity,
+            double value,
+            double standardUncertainty,
+            double nullShare,
+            double linear,
+            Numbers parts) {
+        /** The linear figure is withheld where it is further than this share from that of the draws. */
+        private static final double APART = 0.1;
 
-    private Scatter(RealMatrix covariance) {
-        this.solver = new CholeskyDecomposition(covariance).getSolver();
-    }
+        /** Less than this is no difference, in the measure's unit. */
+        private static final double NOTHING = 1e-6;
 
-    static Scatter of(ChartedBike chart) {
-        int size = chart.checks().size();
-        double[][] covariance = new double[size][size];
-        for (int i = 0; i < size; i++) {
-            for (int k = 0; k < size; k++) {
-                covariance[i][k] = shared(chart, i, k);
-            }
-            covariance[i][i] += variance(chart.step(chart.checks().get(i).charted()));
+        static Row of(Quantity quantity, double value, double nullShare, Numbers parts, double... known) {
+            double drawn = nullShare > 0 || Double.isNaN(value) ? Double.NaN : deviation(known);
+            double linear = Math.sqrt(parts.stream().map(part -> part * part).sum());
+            boolean agrees = Math.abs(linear - drawn) <= Math.max(NOTHING, APART * Math.max(linear, drawn));
+            return new Row(quantity, value, drawn, nullShare, agrees ? linear : Double.NaN, parts);
         }
-        return new Scatter(MatrixUtils.createRealMatrix(covariance));
-    }
 
-    /** The product of two vectors of differences, in units of the scatter. */
-    double product(double[] one, double[] other) {
-        return MatrixUtils.createRealVector(one).dotProduct(solver.solve(MatrixUtils.createRealVector(other)));
-    }
-
-    /** The square of a vector's length, in units of the scatter. */
-    double square(double[] of) {
-        return product(of, of);
-    }
-
-    private static double shared(ChartedBike chart, int one, int other) {
-        List<Input> rounded = chart.rounded();
-        double sum = 0;
-        for (int j = 0; j < rounded.size(); j++) {
-            sum += chart.slopes(one)[j] * chart.slopes(other)[j] * variance(chart.step(rounded.get(j)));
+        /** Whether there is a deviation but no linear figure to stand for it. */
+        public boolean isWithheld() {
+            return !Double.isNaN(standardUncertainty) && Double.isNaN(linear);
         }
-        return sum;
+
+        private static double deviation(double... known) {
+            double mean = Arrays.stream(known).average().orElse(Double.NaN);
+            double squares =
+                    Arrays.stream(known).map(x -> (x - mean) * (x - mean)).sum();
+            return Math.sqrt(squares / known.length);
+        }
     }
 
-    private static double variance(double step) {
-        return step * step / 12;
+    public Scatter {
+        rows = List.copyOf(rows);
+    }
+
+    /** As in {@code Road XS: spread of 10000 draws}. */
+    public String title() {
+        return spread.start().bike().name() + ": standard uncertainties carried through, " + spread.draws() + " draws";
+    }
+
+    /** What was varied and by how much, in words. */
+    public String held() {
+        List<String> each = spread.doubts().stream().map(Scatter::words).toList();
+        return each.isEmpty()
+                ? "every input; no uncertainty is known."
+                : "every other input; these vary: " + String.join(", ", each) + ".";
+    }
+
+    /** The cautions that belong to the measures, each once. */
+    public List<String> cautions() {
+        return Quantity.cautionsOf(rows.stream().map(Row::quantity).toList());
+    }
+
+    private static String words(Doubt doubt) {
+        Quantity quantity = doubt.setting().quantity();
+        List<Double> sizes =
+                doubt.parts().stream().map(Doubt.Part::uncertainty).distinct().toList();
+        String size =
+                String.join(" and ", sizes.stream().map(Decimals::shortest).toList());
+        String shared = doubt.parts().size() > 1 ? " (one error)" : "";
+        return Wording.lower(quantity.label()) + " ±" + quantity.unit().attach(size) + shared;
     }
 }

@@ -16,10 +16,10 @@ final class Suspects {
     /** Numbers whose explanations lie closer than this, in standard deviations of rounding, cannot be told apart. */
     private static final double ALIKE = 1;
 
-    private final Scatter scatter;
+    private final Rounding rounding;
 
-    private Suspects(Scatter scatter) {
-        this.scatter = scatter;
+    private Suspects(Rounding rounding) {
+        this.rounding = rounding;
     }
 
     /** Most likely first, group by group. */
@@ -27,13 +27,13 @@ final class Suspects {
         if (chart.residuals().stream().allMatch(Residual::isWithin)) {
             return List.of();
         }
-        Scatter scatter = Scatter.of(chart);
+        Rounding rounding = Rounding.of(chart);
         List<Suspicion> found = settings(chart)
-                .map(setting -> Suspicion.of(chart, scatter, setting))
+                .map(setting -> Suspicion.of(chart, rounding, setting))
                 .flatMap(Optional::stream)
                 .sorted(Comparator.comparingDouble(Suspicion::weight).reversed())
                 .toList();
-        return new Suspects(scatter)
+        return new Suspects(rounding)
                 .grouped(found).stream().flatMap(Suspects::asSuspects).toList();
     }
 
@@ -55,7 +55,7 @@ final class Suspects {
         double[] apart = IntStream.range(0, one.left().size())
                 .mapToDouble(i -> one.left().at(i) - other.left().at(i))
                 .toArray();
-        return scatter.square(apart) <= ALIKE * ALIKE;
+        return rounding.square(apart) <= ALIKE * ALIKE;
     }
 
     private static double weight(List<Suspicion> group) {

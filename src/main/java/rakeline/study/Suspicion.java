@@ -17,8 +17,8 @@ record Suspicion(Setting setting, double charted, List<Story> stories) {
     }
 
     /** The suspicion of a number; none where no value of it brings every residual within its tolerance. */
-    static Optional<Suspicion> of(ChartedBike chart, Scatter scatter, Setting setting) {
-        Fit fit = new Fit(chart, scatter, setting);
+    static Optional<Suspicion> of(ChartedBike chart, Rounding rounding, Setting setting) {
+        Fit fit = new Fit(chart, rounding, setting);
         List<Story> stories = Story.of(fit, setting).toList();
         return stories.isEmpty() ? Optional.empty() : Optional.of(new Suspicion(setting, fit.charted(), stories));
     }
