@@ -65,6 +65,9 @@ public final class Rakeline {
                 .addSubcommand(new CompareCommand(console, vocabulary))
                 .addSubcommand(new LimitsCommand(console, vocabulary))
                 .addSubcommand(new CheckCommand(console, vocabulary))
+                .addSubcommand(new ReconcileCommand(console, vocabulary))
+                .addSubcommand(new ImportCommand(console))
+                .addSubcommand(new ExportCommand(console))
                 .addSubcommand(new KeysCommand(console, vocabulary));
         standardOptions(line);
         line.getSubcommands().values().forEach(Rakeline::standardOptions);

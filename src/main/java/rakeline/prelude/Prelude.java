@@ -40,7 +40,8 @@ public final class Prelude {
             "import static rakeline.geometry.ContactMeasures.*;",
             "import static rakeline.prelude.Prelude.*;",
             "import static rakeline.prelude.Studies.*;",
-            "import static rakeline.prelude.Fitting.*;");
+            "import static rakeline.prelude.Fitting.*;",
+            "import static rakeline.prelude.Charts.*;");
 
     private static final int DIAL_STEPS = 100;
     private static final String BIKES = "demo-data/bikes";
