@@ -7,8 +7,10 @@ import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import rakeline.catalogue.BikeFile;
 import rakeline.catalogue.Bytes;
+import rakeline.catalogue.RiderFile;
 import rakeline.geometry.Bike;
 import rakeline.quantity.Refusal;
+import rakeline.rider.Rider;
 
 /** Paths of the command line: they resolve against the working directory. */
 final class Paths {
@@ -47,5 +49,9 @@ final class Paths {
 
     static Bike bike(String argument) {
         return BikeFile.read(Bytes.read(of(argument), BikeFile.SIZE_LIMIT), argument);
+    }
+
+    static Rider rider(String argument) {
+        return RiderFile.read(Bytes.read(of(argument), RiderFile.SIZE_LIMIT), argument);
     }
 }

@@ -92,7 +92,7 @@ final class SweepCommand extends Work {
 
     @Override
     int work() {
-        Swept swept = sweep(subject.ride()).run();
+        Swept swept = sweep(subject.ride(console())).run();
         Chart chart = SweepChart.of(swept);
         write(swept, chart);
         swept.gaps().forEach(gap -> console().message(sentence(swept, gap)));
