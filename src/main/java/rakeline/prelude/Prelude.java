@@ -37,7 +37,9 @@ public final class Prelude {
             "import static rakeline.geometry.Inputs.*;",
             "import static rakeline.geometry.Measures.*;",
             "import static rakeline.geometry.ToeMeasures.*;",
-            "import static rakeline.prelude.Prelude.*;");
+            "import static rakeline.rider.RiderMeasures.*;",
+            "import static rakeline.prelude.Prelude.*;",
+            "import static rakeline.prelude.Riders.*;");
 
     private static final int DIAL_STEPS = 100;
     private static final String BIKES = "demo-data/bikes";

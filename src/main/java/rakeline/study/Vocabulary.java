@@ -19,6 +19,7 @@ import rakeline.quantity.Nearest;
 import rakeline.quantity.Quantity;
 import rakeline.quantity.Reading;
 import rakeline.quantity.Refusal;
+import rakeline.rider.RiderMeasures;
 
 /**
  * Everything that can be set or measured, by key: what files, commands, completion, axes and help read.
@@ -30,7 +31,8 @@ public record Vocabulary(Map<String, Measure<Ride>> measures, Map<String, String
     private static final Vocabulary STANDARD = new Vocabulary(
                     Map.of(), constantsOf(Inputs.class, Input.class, Input::key))
             .and(Measures.class, Ride::geometry)
-            .and(ToeMeasures.class, Ride::geometry);
+            .and(ToeMeasures.class, Ride::geometry)
+            .and(RiderMeasures.class, Ride::ridden);
 
     public Vocabulary {
         measures = Collections.unmodifiableMap(new LinkedHashMap<>(measures));
