@@ -55,6 +55,7 @@ public final class Rakeline {
                 .addSubcommand(new MeasureCommand(console, vocabulary))
                 .addSubcommand(new SweepCommand(console, vocabulary))
                 .addSubcommand(new RefitCommand(console, vocabulary))
+                .addSubcommand(new PostureCommand(console, vocabulary))
                 .addSubcommand(new CheckCommand(console, vocabulary))
                 .addSubcommand(new KeysCommand(console, vocabulary));
         standardOptions(line);

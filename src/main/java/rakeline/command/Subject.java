@@ -53,7 +53,7 @@ final class Subject {
     /** One sentence where both files give a shoe or contact points. */
     List<String> notices() {
         return who().map(rider -> rider.groupsWonFrom(redrawn())).filter(groups -> !groups.isEmpty()).stream()
-                .map(groups -> "The " + String.join(" and ", groups) + " of " + rider + " stands in place of that of "
+                .map(groups -> rider + " gives " + String.join(" and ", groups) + ", which stands in place of that of "
                         + bike + ".")
                 .toList();
     }

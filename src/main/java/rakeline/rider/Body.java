@@ -30,7 +30,8 @@ record Body(Rider rider, Legs legs, Torso torso, double handHalfWidthMm, double 
     }
 
     private BodyPart part(String side, SegmentMass spread, Rod rod) {
-        double mass = rider.get(RiderInputs.MASS) * spread.mass() / rider.table().sum();
+        double mass =
+                rider.get(RiderInputs.MASS) * spread.mass() / rider.table().sum();
         String name = spread.segment().name().toLowerCase(Locale.ROOT).replace('_', ' ');
         return rod.part(side + name, mass, spread);
     }

@@ -17,14 +17,9 @@ public record Legs(Point hip, Point ankleFromPedal, double crankMm, double thigh
     /** The legs of a rider. */
     static Legs of(Rider rider, Point hip, double crankMm) {
         double pitch = Math.toRadians(rider.get(RiderInputs.FOOT_PITCH));
-        Point onFlatFoot =
-                new Point(-rider.get(RiderInputs.BALL_TO_ANKLE), rider.get(RiderInputs.ANKLE_HEIGHT));
+        Point onFlatFoot = new Point(-rider.get(RiderInputs.BALL_TO_ANKLE), rider.get(RiderInputs.ANKLE_HEIGHT));
         return new Legs(
-                hip,
-                onFlatFoot.turned(-pitch),
-                crankMm,
-                rider.get(RiderInputs.THIGH),
-                rider.get(RiderInputs.SHANK));
+                hip, onFlatFoot.turned(-pitch), crankMm, rider.get(RiderInputs.THIGH), rider.get(RiderInputs.SHANK));
     }
 
     /** The pedal axis at a crank angle, counted upward from straight forward. */

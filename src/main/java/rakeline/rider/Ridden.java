@@ -38,6 +38,11 @@ public final class Ridden {
         return new Ridden(Geometry.of(bike, geometry.hands()), rider);
     }
 
+    /** The same with the hands elsewhere on the bar. */
+    public Ridden with(Hands hands) {
+        return new Ridden(Geometry.of(geometry.bike(), hands), rider);
+    }
+
     public Geometry geometry() {
         return geometry;
     }
@@ -49,8 +54,7 @@ public final class Ridden {
     /** The legs, whether they close or not; empty without a rider, a saddle position or cranks. */
     public Optional<Legs> legs() {
         return hasCranks()
-                ? rider.flatMap(who ->
-                        hip(who).map(hip -> Legs.of(who, hip, bike().get(Inputs.CRANK_LENGTH))))
+                ? rider.flatMap(who -> hip(who).map(hip -> Legs.of(who, hip, bike().get(Inputs.CRANK_LENGTH))))
                 : Optional.empty();
     }
 
@@ -125,9 +129,8 @@ public final class Ridden {
 
     /** On the bar that is there; without one, the hood point that is wanted. */
     private Optional<Point> grip() {
-        boolean wanted = geometry.hands() == Hands.HOODS
-                && !bike().has(Inputs.BAR_WIDTH)
-                && bike().has(Inputs.CONTACT_HAND_X);
+        boolean wanted =
+                geometry.hands() == Hands.HOODS && !bike().has(Inputs.BAR_WIDTH) && bike().has(Inputs.CONTACT_HAND_X);
         return wanted
                 ? Optional.of(new Point(bike().get(Inputs.CONTACT_HAND_X), bike().get(Inputs.CONTACT_HAND_Y)))
                 : geometry.handPoint().map(HandPoint::at);
@@ -140,9 +143,7 @@ public final class Ridden {
             return List.of();
         }
         Rider who = rider.orElseThrow();
-        double hands = geometry.handPoint()
-                .map(HandPoint::halfWidthMm)
-                .orElse(who.get(RiderInputs.SHOULDER_WIDTH) / 2);
+        double hands = geometry.handPoint().map(HandPoint::halfWidthMm).orElse(who.get(RiderInputs.SHOULDER_WIDTH) / 2);
         return new Body(who, legs.get(), torso.get(), hands, bike().get(Inputs.STANCE_WIDTH) / 2).parts();
     }
 }

@@ -27,14 +27,16 @@ public final class RiderInputs {
 
     public static final Input STATURE =
             input(mm("statureMm", "Stature", "Height without shoes.").within(700, 2500), required());
-    public static final Input INSEAM = input(
-            mm("inseamMm", "Inseam", "Ground to crotch, without shoes.").within(300, 1300), required());
+    public static final Input INSEAM =
+            input(mm("inseamMm", "Inseam", "Ground to crotch, without shoes.").within(300, 1300), required());
     public static final Input MASS = input(
             Quantity.of("massKg", "Body mass", KILOGRAM, "Mass of the rider, clothes and shoes included.")
                     .within(10, 250),
             required());
     public static final Input FOOT = input(
-            mm("footMm", "Foot length", "Heel to the longest toe.").within(100, 400).source(DRILLIS),
+            mm("footMm", "Foot length", "Heel to the longest toe.")
+                    .within(100, 400)
+                    .source(DRILLIS),
             ofStature(0.152));
 
     // Segments, joint to joint
@@ -44,14 +46,15 @@ public final class RiderInputs {
     public static final Input TRUNK = input(segment("trunkMm", "Trunk", "Hip to shoulder.", 50), ofStature(0.288));
     public static final Input UPPER_ARM =
             input(segment("upperArmMm", "Upper arm", "Shoulder to elbow.", 50), ofStature(0.186));
-    public static final Input FOREARM =
-            input(segment("forearmMm", "Forearm", "Elbow to wrist.", 50), ofStature(0.146));
+    public static final Input FOREARM = input(segment("forearmMm", "Forearm", "Elbow to wrist.", 50), ofStature(0.146));
     public static final Input HAND = input(
             segment("handMm", "Hand", "Wrist to fingertip; the grip is at half of it.", 40)
                     .source(MEMORY),
             ofStature(0.108));
     public static final Input SHOULDER_WIDTH = input(
-            segment("shoulderWidthMm", "Shoulder width", "Biacromial breadth.", 100).source(ANSUR), ofStature(0.231));
+            segment("shoulderWidthMm", "Shoulder width", "Biacromial breadth.", 100)
+                    .source(ANSUR),
+            ofStature(0.231));
     public static final Input HIP_WIDTH = input(
             segment("hipWidthMm", "Hip width", "Hip joint to hip joint.", 50).source(MEMORY), ofStature(0.1));
 
@@ -120,8 +123,7 @@ public final class RiderInputs {
     }
 
     private static Input.Presence ofStature(double share) {
-        return derived(
-                Decimals.shortest(share) + " × statureMm", given -> share * given.get(STATURE));
+        return derived(Decimals.shortest(share) + " × statureMm", given -> share * given.get(STATURE));
     }
 
     private static Input input(Quantity.Draft quantity, Input.Presence presence) {

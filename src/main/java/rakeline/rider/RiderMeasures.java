@@ -38,11 +38,10 @@ public final class RiderMeasures {
     public static final Measure<Ridden> HIP_ANGLE_LEAST = hip(
             deg("hipAngleLeastDeg", "Hip angle, least", "Trunk to thigh, least over the crank's turn."),
             Legs::thighHighestRad);
-    public static final Measure<Ridden> TORSO_ANGLE = torso(
-            deg("torsoAngleDeg", "Torso angle", "Trunk, hip to shoulder, to the horizontal."), Torso::angleRad);
+    public static final Measure<Ridden> TORSO_ANGLE =
+            torso(deg("torsoAngleDeg", "Torso angle", "Trunk, hip to shoulder, to the horizontal."), Torso::angleRad);
     public static final Measure<Ridden> SHOULDER_ANGLE = torso(
-            deg("shoulderAngleDeg", "Shoulder angle", "Trunk to upper arm.")
-                    .limit(112, "measured mean, ± 7", HOLLIDAY),
+            deg("shoulderAngleDeg", "Shoulder angle", "Trunk to upper arm.").limit(112, "measured mean, ± 7", HOLLIDAY),
             Torso::shoulderAngleRad);
     public static final Measure<Ridden> MASS_CENTRE_X = body(
             mm("massCentreXMm", "Mass centre, x", "The rider's mass centre ahead of BB, cranks level."),
@@ -103,8 +102,7 @@ public final class RiderMeasures {
 
     private static Measure<Ridden> torso(Quantity.Draft quantity, ToDoubleFunction<Torso> angleRad) {
         return new Measure<>(
-                quantity.declared(),
-                ridden -> ridden.ofTorso(torso -> Math.toDegrees(angleRad.applyAsDouble(torso))));
+                quantity.declared(), ridden -> ridden.ofTorso(torso -> Math.toDegrees(angleRad.applyAsDouble(torso))));
     }
 
     private static Measure<Ridden> body(Quantity.Draft quantity, ToDoubleFunction<List<BodyPart>> formula) {

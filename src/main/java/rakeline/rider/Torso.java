@@ -11,7 +11,13 @@ import rakeline.quantity.Decimals;
  * @param elbowBendRad 0 for a straight arm
  */
 public record Torso(
-        Point hip, Point grip, double trunkMm, double upperArmMm, double foreMm, double forearmMm, double elbowBendRad) {
+        Point hip,
+        Point grip,
+        double trunkMm,
+        double upperArmMm,
+        double foreMm,
+        double forearmMm,
+        double elbowBendRad) {
     /** Trunk and arms of a rider. */
     static Torso of(Rider rider, Point hip, Point grip) {
         double forearm = rider.get(RiderInputs.FOREARM);
@@ -31,9 +37,7 @@ public record Torso(
 
     /** Shoulder to grip. */
     public double armMm() {
-        return Math.sqrt(upperArmMm * upperArmMm
-                + foreMm * foreMm
-                + 2 * upperArmMm * foreMm * Math.cos(elbowBendRad));
+        return Math.sqrt(upperArmMm * upperArmMm + foreMm * foreMm + 2 * upperArmMm * foreMm * Math.cos(elbowBendRad));
     }
 
     public Point shoulder() {

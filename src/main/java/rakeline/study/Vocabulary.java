@@ -14,6 +14,7 @@ import rakeline.geometry.ToeMeasures;
 import rakeline.handling.Ride;
 import rakeline.quantity.Declared;
 import rakeline.quantity.Input;
+import rakeline.quantity.Keyed;
 import rakeline.quantity.Measure;
 import rakeline.quantity.Nearest;
 import rakeline.quantity.Quantity;
@@ -58,6 +59,13 @@ public record Vocabulary(Map<String, Measure<Ride>> measures, Map<String, String
         Map<String, String> names = new LinkedHashMap<>(constants);
         names.putAll(constantsOf(holder, Measure.class, Measure::key));
         return new Vocabulary(more, names);
+    }
+
+    /** The measures that a class declares. */
+    public List<Measure<Ride>> measuresOf(Class<?> holder) {
+        return Declared.listIn(holder, Keyed.class).stream()
+                .map(declared -> measures.get(declared.key()))
+                .toList();
     }
 
     /**
