@@ -18,8 +18,8 @@ record Body(Rider rider, Legs legs, Torso torso, double handHalfWidthMm, double 
 
     List<BodyPart> parts() {
         List<BodyPart> parts = new ArrayList<>();
-        for (SegmentMass spread : rider.table().segments()) {
-            if (BodyTable.isMiddle(spread.segment())) {
+        for (SegmentMass spread : SegmentMasses.of(rider.table())) {
+            if (spread.isMiddle()) {
                 parts.add(part("", spread, middle(spread.segment())));
             } else {
                 parts.add(part("right ", spread, limb(spread.segment(), 1)));
@@ -30,8 +30,7 @@ record Body(Rider rider, Legs legs, Torso torso, double handHalfWidthMm, double 
     }
 
     private BodyPart part(String side, SegmentMass spread, Rod rod) {
-        double mass =
-                rider.get(RiderInputs.MASS) * spread.mass() / rider.table().sum();
+        double mass = rider.get(RiderInputs.MASS) * spread.mass() / SegmentMasses.sum(rider.table());
         String name = spread.segment().name().toLowerCase(Locale.ROOT).replace('_', ' ');
         return rod.part(side + name, mass, spread);
     }

@@ -1,51 +1,20 @@
 package rakeline.rider;
 
-import java.util.List;
 import java.util.Locale;
 
-/**
- * A published table of how a body's mass is spread over its segments. Radii of gyration across are Winter's, those along
- * a segment and of the head de Leva's, all from memory and not verified.
- */
+/** A published table of how a body's mass is spread over its segments. */
 public enum BodyTable {
     /** Head and trunk are one piece, measured from the hip, and so are forearm and hand. */
-    DEMPSTER(
-            "Dempster in Winter, table 4.1",
-            new SegmentMass(Segment.TRUNK, 0.578, 0.66, 0.503, 0.191),
-            new SegmentMass(Segment.UPPER_ARM, 0.028, 0.436, 0.322, 0.158),
-            new SegmentMass(Segment.FOREARM, 0.022, 0.682, 0.468, 0.121),
-            new SegmentMass(Segment.THIGH, 0.100, 0.433, 0.323, 0.149),
-            new SegmentMass(Segment.SHANK, 0.0465, 0.433, 0.302, 0.103),
-            new SegmentMass(Segment.FOOT, 0.0145, 0.50, 0.475, 0.124)),
+    DEMPSTER("Dempster in Winter, table 4.1"),
     /** The table's trunk is measured from its upper end: from the hip it is 1 − 0.4486. */
-    DE_LEVA_MEN(
-            "de Leva 1996, J. Biomech. 29:1223-1230, men",
-            new SegmentMass(Segment.TRUNK, 0.4346, 1 - 0.4486, 0.347, 0.191),
-            new SegmentMass(Segment.HEAD, 0.0694, 0.68, 0.24, 0.20),
-            new SegmentMass(Segment.UPPER_ARM, 0.0271, 0.5772, 0.322, 0.158),
-            new SegmentMass(Segment.FOREARM, 0.0162, 0.4574, 0.276, 0.121),
-            new SegmentMass(Segment.HAND, 0.0061, 0.72, 0.5, 0.4),
-            new SegmentMass(Segment.THIGH, 0.1416, 0.4095, 0.323, 0.149),
-            new SegmentMass(Segment.SHANK, 0.0433, 0.4395, 0.302, 0.103),
-            new SegmentMass(Segment.FOOT, 0.0137, 0.574, 0.475, 0.124)),
+    DE_LEVA_MEN("de Leva 1996, J. Biomech. 29:1223-1230, men"),
     /** The table's trunk is measured from its upper end: from the hip it is 1 − 0.4151. */
-    DE_LEVA_WOMEN(
-            "de Leva 1996, J. Biomech. 29:1223-1230, women",
-            new SegmentMass(Segment.TRUNK, 0.4257, 1 - 0.4151, 0.339, 0.171),
-            new SegmentMass(Segment.HEAD, 0.0668, 0.68, 0.24, 0.20),
-            new SegmentMass(Segment.UPPER_ARM, 0.0255, 0.5754, 0.322, 0.158),
-            new SegmentMass(Segment.FOREARM, 0.0138, 0.4559, 0.276, 0.121),
-            new SegmentMass(Segment.HAND, 0.0056, 0.72, 0.5, 0.4),
-            new SegmentMass(Segment.THIGH, 0.1478, 0.3612, 0.323, 0.149),
-            new SegmentMass(Segment.SHANK, 0.0481, 0.4352, 0.302, 0.103),
-            new SegmentMass(Segment.FOOT, 0.0129, 0.516, 0.475, 0.124));
+    DE_LEVA_WOMEN("de Leva 1996, J. Biomech. 29:1223-1230, women");
 
     private final String source;
-    private final List<SegmentMass> segments;
 
-    BodyTable(String source, SegmentMass... segments) {
+    BodyTable(String source) {
         this.source = source;
-        this.segments = List.of(segments);
     }
 
     public String source() {
@@ -55,20 +24,5 @@ public enum BodyTable {
     /** As a rider file names it: {@code de-leva-men}. */
     public String word() {
         return name().toLowerCase(Locale.ROOT).replace('_', '-');
-    }
-
-    List<SegmentMass> segments() {
-        return segments;
-    }
-
-    /** Both sides added up; a table's own rounding leaves it within a thousandth of 1. */
-    double sum() {
-        return segments.stream()
-                .mapToDouble(each -> isMiddle(each.segment()) ? each.mass() : 2 * each.mass())
-                .sum();
-    }
-
-    static boolean isMiddle(Segment segment) {
-        return segment == Segment.TRUNK || segment == Segment.HEAD;
     }
 }

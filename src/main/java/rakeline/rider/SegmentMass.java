@@ -8,4 +8,9 @@ package rakeline.rider;
  * @param across radius of gyration about an axis square to the segment, through its centre, fraction of its length
  * @param along radius of gyration about the segment itself, fraction of its length
  */
-record SegmentMass(Segment segment, double mass, double centre, double across, double along) {}
+record SegmentMass(Segment segment, double mass, double centre, double across, double along) {
+    /** Whether there is only one of it. */
+    boolean isMiddle() {
+        return segment == Segment.TRUNK || segment == Segment.HEAD;
+    }
+}
