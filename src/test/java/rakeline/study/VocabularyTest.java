@@ -115,6 +115,7 @@ class VocabularyTest {
             case PERCENT -> Set.of("Percent");
             case KILOMETRE_PER_HOUR -> Set.of("Kmh");
             case PER_SQUARE_METRE -> Set.of("PerM2");
+            case KILOGRAM -> Set.of("Kg");
         };
         assertThat(suffixes).anyMatch(quantity.key()::endsWith);
     }
