@@ -37,8 +37,11 @@ public final class Prelude {
             "import static rakeline.geometry.Inputs.*;",
             "import static rakeline.geometry.Measures.*;",
             "import static rakeline.geometry.ToeMeasures.*;",
+            "import static rakeline.geometry.ContactMeasures.*;",
             "import static rakeline.rider.RiderMeasures.*;",
             "import static rakeline.prelude.Prelude.*;",
+            "import static rakeline.prelude.Studies.*;",
+            "import static rakeline.prelude.Fitting.*;",
             "import static rakeline.prelude.Riders.*;");
 
     private static final int DIAL_STEPS = 100;

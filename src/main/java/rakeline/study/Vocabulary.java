@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.TreeSet;
 import java.util.function.Function;
 import rakeline.geometry.Bike;
+import rakeline.geometry.ContactMeasures;
 import rakeline.geometry.Inputs;
 import rakeline.geometry.Measures;
 import rakeline.geometry.Setting;
@@ -33,6 +34,7 @@ public record Vocabulary(Map<String, Measure<Ride>> measures, Map<String, String
                     Map.of(), constantsOf(Inputs.class, Input.class, Input::key))
             .and(Measures.class, Ride::geometry)
             .and(ToeMeasures.class, Ride::geometry)
+            .and(ContactMeasures.class, Ride::geometry)
             .and(RiderMeasures.class, Ride::ridden);
 
     public Vocabulary {
@@ -94,6 +96,19 @@ public record Vocabulary(Map<String, Measure<Ride>> measures, Map<String, String
             return asMeasure(Setting.of(key));
         }
         throw new Refusal(key + " is neither a measure nor an input" + Nearest.hint(key, keys()));
+    }
+
+    /**
+     * What a study tracks: these keys, or where there is none, every measure that a ride has the inputs for.
+     *
+     * @throws Refusal for an unknown key, naming the nearest
+     */
+    public List<Measure<Ride>> chosen(List<String> keys, Ride ride) {
+        return keys.isEmpty()
+                ? measures.values().stream()
+                        .filter(measure -> !(measure.read(ride) instanceof Reading.Lacking))
+                        .toList()
+                : keys.stream().map(this::tracked).toList();
     }
 
     /** Every key that can be set or measured. */

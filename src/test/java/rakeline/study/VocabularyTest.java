@@ -16,6 +16,7 @@ import rakeline.figure.Csv;
 import rakeline.figure.MeasureTable;
 import rakeline.figure.SweepChart;
 import rakeline.geometry.Bikes;
+import rakeline.geometry.ContactMeasures;
 import rakeline.geometry.Inputs;
 import rakeline.geometry.Measures;
 import rakeline.geometry.Setting;
@@ -26,6 +27,7 @@ import rakeline.quantity.Input;
 import rakeline.quantity.Measure;
 import rakeline.quantity.Quantity;
 import rakeline.quantity.Refusal;
+import rakeline.rider.RiderMeasures;
 import rakeline.quantity.Unit;
 
 /** Every number is declared once, and whatever names it reads the declaration. */
@@ -95,7 +97,9 @@ class VocabularyTest {
     void namesOfConstantsAreUnique() {
         int declared = Inputs.all().size()
                 + Declared.listIn(Measures.class, Measure.class).size()
-                + Declared.listIn(ToeMeasures.class, Measure.class).size();
+                + Declared.listIn(ToeMeasures.class, Measure.class).size()
+                + Declared.listIn(ContactMeasures.class, Measure.class).size()
+                + Declared.listIn(RiderMeasures.class, Measure.class).size();
         assertThat(Vocabulary.standard().constants()).hasSize(declared);
     }
 
