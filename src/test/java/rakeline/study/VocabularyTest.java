@@ -27,8 +27,8 @@ import rakeline.quantity.Input;
 import rakeline.quantity.Measure;
 import rakeline.quantity.Quantity;
 import rakeline.quantity.Refusal;
-import rakeline.rider.RiderMeasures;
 import rakeline.quantity.Unit;
+import rakeline.rider.RiderMeasures;
 
 /** Every number is declared once, and whatever names it reads the declaration. */
 class VocabularyTest {
