@@ -61,8 +61,9 @@ final class MapCommand extends Work {
         if (vary.size() != 2) {
             throw new Refusal("--vary is given " + vary.size() + " times; accepted is twice.");
         }
-        Mapped mapped =
-                new GridMap(subject.ride(), axis(vary.get(0)), axis(vary.get(1)), vocabulary.tracked(track)).run();
+        Mapped mapped = new GridMap(
+                        subject.ride(console()), axis(vary.get(0)), axis(vary.get(1)), vocabulary.tracked(track))
+                .run();
         MapFigure figure = MapFigures.of(mapped);
         output.give(
                 console(), figure, figure, figure.table(ROWS_PRINTED, COLUMNS_PRINTED), () -> asJson(mapped, figure));

@@ -106,7 +106,7 @@ final class MatchCommand extends Work {
 
     private Match match() {
         Stock stock = Paths.stock(parts);
-        Ride own = subject.ride();
+        Ride own = subject.ride(console());
         Bike target = Paths.bike(to);
         return new Match(
                 own.bike(), Wanted.of(target), reference(target, own.geometry().hands()), stock);

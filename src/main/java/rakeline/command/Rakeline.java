@@ -61,6 +61,7 @@ public final class Rakeline {
                 .addSubcommand(new SpreadCommand(console, vocabulary))
                 .addSubcommand(new SizesCommand(console, vocabulary))
                 .addSubcommand(new RefitCommand(console, vocabulary))
+                .addSubcommand(new PostureCommand(console, vocabulary))
                 .addSubcommand(new MatchCommand(console))
                 .addSubcommand(new CompareCommand(console, vocabulary))
                 .addSubcommand(new LimitsCommand(console, vocabulary))

@@ -59,7 +59,7 @@ final class SensitivityCommand extends Work {
 
     @Override
     int work() {
-        Ride ride = subject.ride();
+        Ride ride = subject.ride(console());
         List<Varied> inputs = keys(ride).stream().map(this::varied).toList();
         Sensitivities found = new Sensitivity(
                         ride,

@@ -64,7 +64,7 @@ final class SpreadCommand extends Work {
 
     @Override
     int work() {
-        Ride ride = subject.ride();
+        Ride ride = subject.ride(console());
         Scatter scatter = new Spread(
                         ride,
                         Doubt.about(ride.bike(), !wheelsApart),

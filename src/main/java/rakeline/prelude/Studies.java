@@ -68,7 +68,7 @@ public final class Studies {
     }
 
     /** Starts a size run of listed bikes, as in {@code sizes(bikes())}. */
-    public static Sizing sizes(List<Listed> bikes) {
-        return Sizing.of(bikes.stream().map(listed -> Ride.of(listed.bike())).toList());
+    public static Sizing sizes(List<Listed<Bike>> bikes) {
+        return Sizing.of(bikes.stream().map(listed -> Ride.of(listed.item())).toList());
     }
 }

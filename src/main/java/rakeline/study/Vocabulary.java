@@ -15,11 +15,13 @@ import rakeline.geometry.ToeMeasures;
 import rakeline.handling.Ride;
 import rakeline.quantity.Declared;
 import rakeline.quantity.Input;
+import rakeline.quantity.Keyed;
 import rakeline.quantity.Measure;
 import rakeline.quantity.Nearest;
 import rakeline.quantity.Quantity;
 import rakeline.quantity.Reading;
 import rakeline.quantity.Refusal;
+import rakeline.rider.RiderMeasures;
 
 /**
  * Everything that can be set or measured, by key: what files, commands, completion, axes and help read.
@@ -32,7 +34,8 @@ public record Vocabulary(Map<String, Measure<Ride>> measures, Map<String, String
                     Map.of(), constantsOf(Inputs.class, Input.class, Input::key))
             .and(Measures.class, Ride::geometry)
             .and(ToeMeasures.class, Ride::geometry)
-            .and(ContactMeasures.class, Ride::geometry);
+            .and(ContactMeasures.class, Ride::geometry)
+            .and(RiderMeasures.class, Ride::ridden);
 
     public Vocabulary {
         measures = Collections.unmodifiableMap(new LinkedHashMap<>(measures));
@@ -58,6 +61,13 @@ public record Vocabulary(Map<String, Measure<Ride>> measures, Map<String, String
         Map<String, String> names = new LinkedHashMap<>(constants);
         names.putAll(constantsOf(holder, Measure.class, Measure::key));
         return new Vocabulary(more, names);
+    }
+
+    /** The measures that a class declares. */
+    public List<Measure<Ride>> measuresOf(Class<?> holder) {
+        return Declared.listIn(holder, Keyed.class).stream()
+                .map(declared -> measures.get(declared.key()))
+                .toList();
     }
 
     /**

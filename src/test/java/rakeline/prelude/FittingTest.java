@@ -18,8 +18,12 @@ import rakeline.geometry.Bikes;
 import rakeline.geometry.Inputs;
 import rakeline.geometry.parts.Spacers;
 import rakeline.geometry.parts.Stock;
+import rakeline.quantity.Entries;
+import rakeline.quantity.Input;
 import rakeline.quantity.Refusal;
+import rakeline.rider.BodyTable;
 import rakeline.rider.Rider;
+import rakeline.rider.RiderInputs;
 
 /** What a row may say about matching and comparing. */
 class FittingTest {
@@ -44,14 +48,12 @@ class FittingTest {
 
     @Test
     void aRidersPointsAndShoeGoOnTheBike() {
-        Rider rider = new Rider(
-                "Rider",
-                Map.of(
-                        Inputs.CONTACT_SIT_X, -190.0,
-                        Inputs.CONTACT_SIT_Y, 640.0,
-                        Inputs.CONTACT_HAND_X, 520.0,
-                        Inputs.CONTACT_HAND_Y, 610.0,
-                        Inputs.TOE_FORWARD, 90.0));
+        Rider rider = of180(Map.of(
+                Inputs.CONTACT_SIT_X, -190.0,
+                Inputs.CONTACT_SIT_Y, 640.0,
+                Inputs.CONTACT_HAND_X, 520.0,
+                Inputs.CONTACT_HAND_Y, 610.0,
+                Inputs.TOE_FORWARD, 90.0));
         Bike best = match(BIKE).to(rider).with(SPACERS).bike();
         assertThat(best.get("contact.sitXMm")).isEqualTo(-190);
         assertThat(best.get("shoe.toeForwardMm")).isEqualTo(90);
@@ -59,7 +61,7 @@ class FittingTest {
 
     @Test
     void aRiderWithoutContactPointsIsRefused() {
-        assertThatThrownBy(() -> match(BIKE).to(new Rider("Rider", Map.of())))
+        assertThatThrownBy(() -> match(BIKE).to(of180(Map.of())))
                 .isInstanceOf(Refusal.class)
                 .hasMessageContainingAll("Rider", "contact");
     }
@@ -87,5 +89,11 @@ class FittingTest {
                 .filteredOn(column -> column.key().equals("source"))
                 .singleElement()
                 .satisfies(column -> assertThat(column.shown()).contains("16 CFR 1512.17(c)"));
+    }
+
+    private static Rider of180(Map<Input, Double> own) {
+        Entries body = Entries.none()
+                .with(Map.of(RiderInputs.STATURE, 1800.0, RiderInputs.INSEAM, 850.0, RiderInputs.MASS, 75.0));
+        return Rider.of("Rider", body, BodyTable.DEMPSTER, own);
     }
 }

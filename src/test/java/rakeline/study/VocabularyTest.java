@@ -28,6 +28,7 @@ import rakeline.quantity.Measure;
 import rakeline.quantity.Quantity;
 import rakeline.quantity.Refusal;
 import rakeline.quantity.Unit;
+import rakeline.rider.RiderMeasures;
 
 /** Every number is declared once, and whatever names it reads the declaration. */
 class VocabularyTest {
@@ -97,7 +98,8 @@ class VocabularyTest {
         int declared = Inputs.all().size()
                 + Declared.listIn(Measures.class, Measure.class).size()
                 + Declared.listIn(ToeMeasures.class, Measure.class).size()
-                + Declared.listIn(ContactMeasures.class, Measure.class).size();
+                + Declared.listIn(ContactMeasures.class, Measure.class).size()
+                + Declared.listIn(RiderMeasures.class, Measure.class).size();
         assertThat(Vocabulary.standard().constants()).hasSize(declared);
     }
 
@@ -117,6 +119,7 @@ class VocabularyTest {
             case PERCENT -> Set.of("Percent");
             case KILOMETRE_PER_HOUR -> Set.of("Kmh");
             case PER_SQUARE_METRE -> Set.of("PerM2");
+            case KILOGRAM -> Set.of("Kg");
         };
         assertThat(suffixes).anyMatch(quantity.key()::endsWith);
     }
