@@ -7,7 +7,9 @@ import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import rakeline.catalogue.BikeFile;
 import rakeline.catalogue.Bytes;
+import rakeline.catalogue.DynamicsFile;
 import rakeline.geometry.Bike;
+import rakeline.handling.Dynamics;
 import rakeline.quantity.Refusal;
 
 /** Paths of the command line: they resolve against the working directory. */
@@ -43,6 +45,10 @@ final class Paths {
         } catch (IOException e) {
             throw new Refusal(argument + " is not a folder that can be written to: " + e.getMessage() + ".", e);
         }
+    }
+
+    static Dynamics dynamics(String argument) {
+        return DynamicsFile.read(Bytes.read(of(argument), DynamicsFile.SIZE_LIMIT), argument);
     }
 
     static Bike bike(String argument) {

@@ -55,6 +55,8 @@ public final class Rakeline {
                 .addSubcommand(new MeasureCommand(console, vocabulary))
                 .addSubcommand(new SweepCommand(console, vocabulary))
                 .addSubcommand(new RefitCommand(console, vocabulary))
+                .addSubcommand(new StabilityCommand(console))
+                .addSubcommand(new TurnCommand(console, vocabulary))
                 .addSubcommand(new CheckCommand(console, vocabulary))
                 .addSubcommand(new KeysCommand(console, vocabulary));
         standardOptions(line);

@@ -2,7 +2,6 @@ package rakeline.command;
 
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -24,11 +23,9 @@ import rakeline.geometry.Setting;
 import rakeline.handling.Ride;
 import rakeline.quantity.Decimals;
 import rakeline.quantity.Measure;
-import rakeline.quantity.Numbers;
 import rakeline.quantity.Refusal;
 import rakeline.study.Hold;
 import rakeline.study.Mode;
-import rakeline.study.Steps;
 import rakeline.study.Sweep;
 import rakeline.study.Swept;
 import rakeline.study.Vocabulary;
@@ -108,18 +105,7 @@ final class SweepCommand extends Work {
         Mode mode = as == null ? Mode.usualFor(setting) : Mode.of(as);
         List<Measure<Ride>> tracks =
                 track.stream().map(String::trim).map(vocabulary::tracked).toList();
-        return new Sweep(of, setting, steps(vary.substring(equals + 1)), mode, held(), tracks);
-    }
-
-    private Numbers steps(String range) {
-        List<Double> parts = Arrays.stream(range.split(":", -1))
-                .map(part -> Console.number(part, "--vary " + range))
-                .toList();
-        return switch (parts.size()) {
-            case 2 -> Steps.of(parts.get(0), parts.get(1));
-            case 3 -> Steps.of(parts.get(0), parts.get(1), parts.get(2));
-            default -> throw new Refusal("--vary is " + vary + "; accepted is KEY=FROM:TO:STEP.");
-        };
+        return new Sweep(of, setting, StepsArgument.of("--vary", vary.substring(equals + 1), "KEY=FROM:TO:STEP"), mode, held(), tracks);
     }
 
     private Optional<Hold> held() {

@@ -1,7 +1,10 @@
 package rakeline.handling;
 
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import rakeline.quantity.Decimals;
 import rakeline.quantity.Refusal;
 
@@ -37,6 +40,13 @@ public record BicycleParameters(
             definite("I" + letter, ixx > 0 && iyy > 0, ixx, iyy);
         }
 
+        private void put(Map<String, Double> numbers) {
+            numbers.put("r" + letter, radius);
+            numbers.put("m" + letter, mass);
+            numbers.put("I" + letter + "xx", ixx);
+            numbers.put("I" + letter + "yy", iyy);
+        }
+
         private List<String> cautions() {
             return triangle("I" + letter, ixx, iyy, ixx);
         }
@@ -60,6 +70,16 @@ public record BicycleParameters(
             definite("I" + letter, ixx > 0 && iyy > 0 && ixx * izz > ixz * ixz, ixx, ixz, iyy, izz);
         }
 
+        private void put(Map<String, Double> numbers) {
+            numbers.put("x" + letter, x);
+            numbers.put("z" + letter, z);
+            numbers.put("m" + letter, mass);
+            numbers.put("I" + letter + "xx", ixx);
+            numbers.put("I" + letter + "xz", ixz);
+            numbers.put("I" + letter + "yy", iyy);
+            numbers.put("I" + letter + "zz", izz);
+        }
+
         private List<String> cautions() {
             List<String> cautions = new ArrayList<>();
             if (z >= 0 && mass > 0) {
@@ -81,6 +101,20 @@ public record BicycleParameters(
             throw new Refusal("lambdaRad is " + Decimals.shortest(lambdaRad)
                     + "; accepted is above −π/2 and below π/2, the steering axis from the vertical.");
         }
+    }
+
+    /** The numbers by the symbols of a dynamics file. */
+    public Map<String, Double> bySymbol() {
+        Map<String, Double> numbers = new LinkedHashMap<>();
+        numbers.put("w", w);
+        numbers.put("c", c);
+        numbers.put("lambdaRad", lambdaRad);
+        numbers.put("g", g);
+        rear.put(numbers);
+        frame.put(numbers);
+        fork.put(numbers);
+        front.put(numbers);
+        return Collections.unmodifiableMap(numbers);
     }
 
     /** What is possible, and still worth a second look. */

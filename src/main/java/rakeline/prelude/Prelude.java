@@ -35,9 +35,12 @@ public final class Prelude {
             "import rakeline.figure.*;",
             "import rakeline.prelude.*;",
             "import static rakeline.geometry.Inputs.*;",
+            "import static rakeline.geometry.MassInputs.*;",
             "import static rakeline.geometry.Measures.*;",
             "import static rakeline.geometry.ToeMeasures.*;",
-            "import static rakeline.prelude.Prelude.*;");
+            "import static rakeline.handling.HandlingMeasures.*;",
+            "import static rakeline.prelude.Prelude.*;",
+            "import static rakeline.prelude.Handling.*;");
 
     private static final int DIAL_STEPS = 100;
     private static final String BIKES = "demo-data/bikes";

@@ -75,6 +75,7 @@ class LawsTest {
             case PER_SQUARE_METRE -> 1 / (FACTOR * FACTOR);
             case KILOMETRE_PER_HOUR -> Math.sqrt(FACTOR);
             case DEGREE, PERCENT -> 1;
+            default -> throw new AssertionError(measure.key() + " has a unit whose law is not stated here");
         };
     }
 
