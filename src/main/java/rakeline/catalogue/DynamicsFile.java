@@ -28,8 +28,32 @@ public final class DynamicsFile {
 
     /** The keys of the numbers, each of which the file gives. */
     public static final List<String> SYMBOLS = List.of(
-            "w", "c", "lambdaRad", "g", "rR", "mR", "IRxx", "IRyy", "xB", "zB", "mB", "IBxx", "IBxz", "IByy", "IBzz",
-            "xH", "zH", "mH", "IHxx", "IHxz", "IHyy", "IHzz", "rF", "mF", "IFxx", "IFyy");
+            "w",
+            "c",
+            "lambdaRad",
+            "g",
+            "rR",
+            "mR",
+            "IRxx",
+            "IRyy",
+            "xB",
+            "zB",
+            "mB",
+            "IBxx",
+            "IBxz",
+            "IByy",
+            "IBzz",
+            "xH",
+            "zH",
+            "mH",
+            "IHxx",
+            "IHxz",
+            "IHyy",
+            "IHzz",
+            "rF",
+            "mF",
+            "IFxx",
+            "IFyy");
 
     private static final String SOURCE = "source";
 
@@ -58,8 +82,7 @@ public final class DynamicsFile {
     }
 
     private Dynamics dynamics(String name) {
-        String source =
-                members.containsKey(SOURCE) ? members.get(SOURCE).oneLine() : "";
+        String source = members.containsKey(SOURCE) ? members.get(SOURCE).oneLine() : "";
         return Dynamics.of(name, source, parameters());
     }
 

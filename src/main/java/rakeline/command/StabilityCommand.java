@@ -89,8 +89,7 @@ final class StabilityCommand extends Work {
     int work() {
         if (which.subject != null) {
             Ride ride = which.subject.ride();
-            return report(
-                    Dynamics.of(ride.bike().name(), "", ride.mount().parameters()), Optional.of(ride.mount()));
+            return report(Dynamics.of(ride.bike().name(), "", ride.mount().parameters()), Optional.of(ride.mount()));
         }
         return report(Paths.dynamics(which.parameters), Optional.empty());
     }
@@ -130,8 +129,7 @@ final class StabilityCommand extends Work {
         }
         if (!json && csv == null && svg == null) {
             console().data().print(TextTable.write(table));
-            mount.ifPresent(of ->
-                    console().data().print("\n" + TextTable.write(MassTable.of(dynamics.name(), of))));
+            mount.ifPresent(of -> console().data().print("\n" + TextTable.write(MassTable.of(dynamics.name(), of))));
         }
     }
 
@@ -152,12 +150,16 @@ final class StabilityCommand extends Work {
         answer.put("weaveSpeedMps", orNull(stability.weaveSpeedMps()));
         answer.put("capsizeSpeedMps", orNull(stability.capsizeSpeedMps()));
         answer.put("doubleRootSpeedMps", orNull(stability.doubleRootSpeedMps()));
-        answer.put("selfStableMps", stability.selfStable().map(StabilityCommand::pair).orElse(null));
+        answer.put(
+                "selfStableMps",
+                stability.selfStable().map(StabilityCommand::pair).orElse(null));
         mount.ifPresent(of -> putMasses(answer, of));
         answer.put("cautions", dynamics.parameters().cautions());
         if (speeds != null) {
             answer.put("speedsMps", at.toArray());
-            answer.put("eigenvalues", stability.modes(at).stream().map(StabilityCommand::pairs).toList());
+            answer.put(
+                    "eigenvalues",
+                    stability.modes(at).stream().map(StabilityCommand::pairs).toList());
         }
         return answer;
     }
@@ -191,7 +193,9 @@ final class StabilityCommand extends Work {
     }
 
     private static List<double[]> pairs(Modes modes) {
-        return modes.all().stream().map(root -> new double[] {root.re(), root.im()}).toList();
+        return modes.all().stream()
+                .map(root -> new double[] {root.re(), root.im()})
+                .toList();
     }
 
     private static Double orNull(OptionalDouble speed) {

@@ -105,7 +105,13 @@ final class SweepCommand extends Work {
         Mode mode = as == null ? Mode.usualFor(setting) : Mode.of(as);
         List<Measure<Ride>> tracks =
                 track.stream().map(String::trim).map(vocabulary::tracked).toList();
-        return new Sweep(of, setting, StepsArgument.of("--vary", vary.substring(equals + 1), "KEY=FROM:TO:STEP"), mode, held(), tracks);
+        return new Sweep(
+                of,
+                setting,
+                StepsArgument.of("--vary", vary.substring(equals + 1), "KEY=FROM:TO:STEP"),
+                mode,
+                held(),
+                tracks);
     }
 
     private Optional<Hold> held() {

@@ -115,7 +115,8 @@ final class TurnCommand extends Work {
         if (json) {
             Map<String, Object> answer = new LinkedHashMap<>();
             answer.put("bike", ride.bike().name());
-            answer.put("columns", table.columns().stream().map(FigureJson::column).toList());
+            answer.put(
+                    "columns", table.columns().stream().map(FigureJson::column).toList());
             console().json(answer);
         } else {
             console().data().print(TextTable.write(table));

@@ -28,17 +28,23 @@ public final class ApartTable {
                 "Present",
                 "",
                 numbers(lines, Apart.Line::present),
-                lines.stream().map(line -> line.quantity().format(line.present())).toList()));
+                lines.stream()
+                        .map(line -> line.quantity().format(line.present()))
+                        .toList()));
         List<String> heads = heads(apart);
         for (int i = 0; i < heads.size(); i++) {
             int change = i;
             columns.add(percent(
-                    "change" + (i + 1), heads.get(i), lines, line -> line.alonePercent().get(change)));
+                    "change" + (i + 1),
+                    heads.get(i),
+                    lines,
+                    line -> line.alonePercent().get(change)));
         }
         columns.add(percent("together", "Together", lines, Apart.Line::togetherPercent));
         columns.add(percent("remainder", "Remainder", lines, Apart.Line::remainderPercent));
         List<String> cautions = new ArrayList<>(List.of(NO_SCORE));
-        cautions.addAll(Quantity.cautionsOf(lines.stream().map(Apart.Line::quantity).toList()));
+        cautions.addAll(
+                Quantity.cautionsOf(lines.stream().map(Apart.Line::quantity).toList()));
         return new Table(
                 apart.present().bike().name() + ": each change alone and all together",
                 columns,
@@ -49,14 +55,14 @@ public final class ApartTable {
     /** As in {@code Stem length 80 → 100 mm}. */
     private static List<String> heads(Apart apart) {
         List<String> heads = new ArrayList<>();
-        apart.changes().forEach((setting, value) -> heads.add(setting.quantity().label() + " "
-                + Decimals.shortest(setting.valueIn(apart.present().bike())) + " → "
-                + setting.quantity().unit().attach(Decimals.shortest(value))));
+        apart.changes()
+                .forEach((setting, value) -> heads.add(setting.quantity().label() + " "
+                        + Decimals.shortest(setting.valueIn(apart.present().bike())) + " → "
+                        + setting.quantity().unit().attach(Decimals.shortest(value))));
         return heads;
     }
 
-    private static Column percent(
-            String key, String label, List<Apart.Line> lines, ToDoubleFunction<Apart.Line> read) {
+    private static Column percent(String key, String label, List<Apart.Line> lines, ToDoubleFunction<Apart.Line> read) {
         Numbers values = numbers(lines, read);
         return new Column(
                 key,

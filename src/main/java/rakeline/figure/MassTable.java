@@ -15,7 +15,10 @@ public final class MassTable {
         return new Table(
                 name + ": masses taken; " + rider(mount),
                 List.of(
-                        Column.ofWords("key", "Key", used.stream().map(mass -> mass.quantity().key()).toList()),
+                        Column.ofWords(
+                                "key",
+                                "Key",
+                                used.stream().map(mass -> mass.quantity().key()).toList()),
                         new Column(
                                 "value",
                                 "Value",
@@ -30,7 +33,10 @@ public final class MassTable {
                                 used.stream()
                                         .map(mass -> mass.quantity().unit().symbol())
                                         .toList()),
-                        Column.ofWords("from", "From", used.stream().map(MassUsed::origin).toList())),
+                        Column.ofWords(
+                                "from",
+                                "From",
+                                used.stream().map(MassUsed::origin).toList())),
                 "",
                 List.of());
     }

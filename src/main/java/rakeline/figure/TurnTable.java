@@ -24,14 +24,18 @@ public final class TurnTable {
                 ride.bike().name() + ": steady turn at " + Decimals.fixed(turn.speedKmh(), 1) + " km/h; "
                         + MassTable.rider(ride.mount()),
                 List.of(
-                        Column.ofWords("quantity", "Quantity", rows.stream().map(Row::label).toList()),
+                        Column.ofWords(
+                                "quantity",
+                                "Quantity",
+                                rows.stream().map(Row::label).toList()),
                         new Column(
                                 "value",
                                 "Value",
                                 "",
                                 Numbers.generate(rows.size(), i -> rows.get(i).value()),
                                 rows.stream().map(Row::shown).toList()),
-                        Column.ofWords("unit", "Unit", rows.stream().map(Row::unit).toList())),
+                        Column.ofWords(
+                                "unit", "Unit", rows.stream().map(Row::unit).toList())),
                 "",
                 cautions(ride, turn));
     }
@@ -39,8 +43,9 @@ public final class TurnTable {
     /** What belongs beside the numbers of a turn. */
     public static List<String> cautions(Ride ride, SteadyTurn turn) {
         List<String> cautions = new ArrayList<>();
-        cautions.add("Steer and radius are kinematic, rider in the bicycle's plane, tyres without slip; torque and force are"
-                + " linear, for small angles.");
+        cautions.add(
+                "Steer and radius are kinematic, rider in the bicycle's plane, tyres without slip; torque and force are"
+                        + " linear, for small angles.");
         if (turn.beyondLinear()) {
             cautions.add("The steering angle is beyond " + Decimals.shortest(SteadyTurn.LINEAR_TO_DEG)
                     + "°: torque and force are far from small angles.");

@@ -22,8 +22,9 @@ public final class MassInputs {
             + " 2012, chapter Physical Parameters";
     private static final String FRAME_Y = "default: 1.427 rear wheel radii above the ground, as specimen B, Moore 2012,"
             + " chapter Physical Parameters";
-    private static final String FORK_X = "default: 0.6 of the way from the front axle to the bar clamp, close to specimen"
-            + " B, Moore 2012, whose bar height is assumed from memory";
+    private static final String FORK_X =
+            "default: 0.6 of the way from the front axle to the bar clamp, close to specimen"
+                    + " B, Moore 2012, whose bar height is assumed from memory";
     private static final String FORK_Y = FORK_X;
 
     public static final Input FRONT_WHEEL_MASS =
@@ -33,14 +34,18 @@ public final class MassInputs {
     public static final Input FRONT_WHEEL_DIAMETRAL =
             moment("masses.frontWheel.diametralKgM2", "Front wheel diametral inertia", "a diameter", SPECIMEN_A);
 
-    public static final Input REAR_WHEEL_MASS =
-            mass("masses.rearWheel.massKg", "Rear wheel mass", "Mass of the rear wheel with its tyre and sprockets.", 1.6);
+    public static final Input REAR_WHEEL_MASS = mass(
+            "masses.rearWheel.massKg", "Rear wheel mass", "Mass of the rear wheel with its tyre and sprockets.", 1.6);
     public static final Input REAR_WHEEL_SPIN =
             moment("masses.rearWheel.spinKgM2", "Rear wheel spin inertia", "its axle", SPECIMEN_A);
     public static final Input REAR_WHEEL_DIAMETRAL =
             moment("masses.rearWheel.diametralKgM2", "Rear wheel diametral inertia", "a diameter", SPECIMEN_A);
 
-    public static final Input FORK_MASS = mass("masses.fork.massKg", "Fork and bar mass", "Mass of all that steers but the wheel: fork, stem, bar, levers.", 1.8);
+    public static final Input FORK_MASS = mass(
+            "masses.fork.massKg",
+            "Fork and bar mass",
+            "Mass of all that steers but the wheel: fork, stem, bar, levers.",
+            1.8);
     public static final Input FORK_MASS_X = centre("masses.fork.xMm", "Fork and bar mass, x", "ahead of BB", FORK_X);
     public static final Input FORK_MASS_Y = centre("masses.fork.yMm", "Fork and bar mass, y", "above BB", FORK_Y);
     public static final Input FORK_ROLL =
@@ -51,7 +56,11 @@ public final class MassInputs {
             moment("masses.fork.pitchKgM2", "Fork and bar pitch inertia", "the axis to the right", SPECIMEN_B);
     public static final Input FORK_PRODUCT = product("masses.fork.productKgM2", "Fork and bar product of inertia");
 
-    public static final Input FRAME_MASS = mass("masses.frame.massKg", "Frame mass", "Mass of all that neither steers nor is a wheel: frame, post, saddle, cranks.", 4.6);
+    public static final Input FRAME_MASS = mass(
+            "masses.frame.massKg",
+            "Frame mass",
+            "Mass of all that neither steers nor is a wheel: frame, post, saddle, cranks.",
+            4.6);
     public static final Input FRAME_MASS_X = centre("masses.frame.xMm", "Frame mass, x", "ahead of BB", FRAME_X);
     public static final Input FRAME_MASS_Y = centre("masses.frame.yMm", "Frame mass, y", "above BB", FRAME_Y);
     public static final Input FRAME_ROLL =

@@ -61,8 +61,7 @@ public record BicycleParameters(
      * @param mass kg, 0 or above
      * @param ixx kg m²; the matrix of moments about the centre of mass is positive definite
      */
-    public record Body(
-            String letter, double x, double z, double mass, double ixx, double ixz, double iyy, double izz) {
+    public record Body(String letter, double x, double z, double mass, double ixx, double ixz, double iyy, double izz) {
         public Body {
             finite("x" + letter, x);
             finite("z" + letter, z);

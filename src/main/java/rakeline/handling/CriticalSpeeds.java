@@ -48,13 +48,14 @@ final class CriticalSpeeds {
 
     /** Where two real roots of the weave pair meet and begin to oscillate, the lowest. */
     OptionalDouble doubleRoot() {
-        double top = TOP_OF_SEARCH * Math.sqrt(bicycle.parameters().g() * bicycle.parameters().w());
+        double top = TOP_OF_SEARCH
+                * Math.sqrt(bicycle.parameters().g() * bicycle.parameters().w());
         double last = 0;
         for (int i = 1; i <= LOOKED_AT; i++) {
             double next = top * i / LOOKED_AT;
             if (discriminant(last) > 0 && discriminant(next) <= 0) {
-                return OptionalDouble.of(new BracketingNthOrderBrentSolver(1e-15, 1e-15, 5)
-                        .solve(200, this::discriminant, last, next));
+                return OptionalDouble.of(
+                        new BracketingNthOrderBrentSolver(1e-15, 1e-15, 5).solve(200, this::discriminant, last, next));
             }
             last = next;
         }

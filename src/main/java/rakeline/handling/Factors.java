@@ -34,8 +34,7 @@ record Factors(double p, double q, double r, double t) {
         double scale = 1e-7 * (1 + roots[0].norm());
         if (Math.abs(roots[0].getImaginary()) < scale) {
             Arrays.sort(roots, Comparator.comparingDouble(root -> -root.getReal()));
-            return product(
-                    roots[0].getReal(), roots[1].getReal(), 0, roots[2].getReal(), roots[3].getReal());
+            return product(roots[0].getReal(), roots[1].getReal(), 0, roots[2].getReal(), roots[3].getReal());
         }
         double re = roots[0].getReal();
         double im = roots[0].getImaginary();
@@ -95,12 +94,7 @@ record Factors(double p, double q, double r, double t) {
     Modes modes(double speedMps) {
         double weave = Math.fma(p / 2, p / 2, -q);
         double rest = Math.fma(r / 2, r / 2, -t);
-        return new Modes(
-                speedMps,
-                first(p, q, weave),
-                second(p, q, weave),
-                first(r, t, rest),
-                second(r, t, rest));
+        return new Modes(speedMps, first(p, q, weave), second(p, q, weave), first(r, t, rest), second(r, t, rest));
     }
 
     /** Above 0 where the weave pair is two real roots, below where it oscillates. */

@@ -65,8 +65,7 @@ public final class HandlingMeasures {
             "steerStiffnessUprightZeroMps",
             "Upright stiffness zero",
             "Speed at which the upright steer stiffness changes sign.",
-            stability -> of(
-                    new SteerStiffness(stability.bicycle()).uprightZeroMps(), "it changes sign at no speed"));
+            stability -> of(new SteerStiffness(stability.bicycle()).uprightZeroMps(), "it changes sign at no speed"));
     public static final Measure<Ride> STEER_STIFFNESS_LEANING = new Measure<>(
             stiffness(
                     "steerStiffnessLeaningNmPerRad",
@@ -158,8 +157,7 @@ public final class HandlingMeasures {
     }
 
     private static Measure<Ride> turn(Quantity.Draft quantity, ToDoubleFunction<SteadyTurn> read) {
-        return new Measure<>(
-                quantity.declared(), ride -> turning(ride, turn -> Reading.of(read.applyAsDouble(turn))));
+        return new Measure<>(quantity.declared(), ride -> turning(ride, turn -> Reading.of(read.applyAsDouble(turn))));
     }
 
     private static Measure<Ride> hand(String key, String label, String definition, ForceAt read) {

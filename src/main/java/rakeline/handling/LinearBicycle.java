@@ -54,11 +54,25 @@ public record LinearBicycle(BicycleParameters parameters, Square m, Square c1, S
                     m,
                     (b.x() * b.mass() + h.x() * h.mass() + p.w() * f.mass()) / m,
                     (-r.radius() * r.mass() + b.z() * b.mass() + h.z() * h.mass() - f.radius() * f.mass()) / m,
-                    r.ixx() + b.ixx() + h.ixx() + f.ixx() + roll(r) + roll(f) + square(b.z()) * b.mass()
+                    r.ixx()
+                            + b.ixx()
+                            + h.ixx()
+                            + f.ixx()
+                            + roll(r)
+                            + roll(f)
+                            + square(b.z()) * b.mass()
                             + square(h.z()) * h.mass(),
-                    b.ixz() + h.ixz() - b.mass() * b.x() * b.z() - h.mass() * h.x() * h.z()
+                    b.ixz()
+                            + h.ixz()
+                            - b.mass() * b.x() * b.z()
+                            - h.mass() * h.x() * h.z()
                             + f.mass() * p.w() * f.radius(),
-                    r.ixx() + b.izz() + h.izz() + f.ixx() + b.mass() * square(b.x()) + h.mass() * square(h.x())
+                    r.ixx()
+                            + b.izz()
+                            + h.izz()
+                            + f.ixx()
+                            + b.mass() * square(b.x())
+                            + h.mass() * square(h.x())
                             + f.mass() * square(p.w()));
         }
 

@@ -3,6 +3,7 @@ package rakeline.handling;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import rakeline.quantity.Decimals;
 import rakeline.quantity.Lazy;
 import rakeline.quantity.Numbers;
 import rakeline.quantity.Refusal;
@@ -85,6 +86,6 @@ public final class Stability {
     }
 
     private static String shown(OptionalDouble speed) {
-        return speed.isPresent() ? rakeline.quantity.Decimals.fixed(speed.getAsDouble(), 3) + " m/s" : "none";
+        return speed.isPresent() ? Decimals.fixed(speed.getAsDouble(), 3) + " m/s" : "none";
     }
 }

@@ -17,12 +17,7 @@ import rakeline.quantity.Refusal;
  * @param barTorqueNm about the steering axis, above 0 into the turn
  */
 public record SteadyTurn(
-        double speedMps,
-        double leanRad,
-        double radiusM,
-        double groundSteerRad,
-        double steerRad,
-        double barTorqueNm) {
+        double speedMps, double leanRad, double radiusM, double groundSteerRad, double steerRad, double barTorqueNm) {
     /** Beyond this steering angle the linear torque is flagged, degrees. */
     public static final double LINEAR_TO_DEG = 10;
 
@@ -58,8 +53,7 @@ public record SteadyTurn(
     private static SteadyTurn of(Ride ride, double speed, double lean, double radius) {
         SideView side = ride.geometry().side();
         double tan = side.wheelbaseMm() / 1000 / radius;
-        double steer = Math.atan2(
-                tan * Math.cos(lean), side.sinHead() + tan * Math.sin(lean) * side.cosHead());
+        double steer = Math.atan2(tan * Math.cos(lean), side.sinHead() + tan * Math.sin(lean) * side.cosHead());
         Square stiffness = ride.stability().bicycle().stiffness(speed);
         double torque = stiffness.a21() * lean + stiffness.a22() * steer;
         return new SteadyTurn(speed, lean, radius, Math.atan(tan), steer, torque);

@@ -21,7 +21,8 @@ public record SteerStiffness(LinearBicycle bicycle) {
 
     /** The speed at which the upright stiffness changes sign, m/s. */
     public OptionalDouble uprightZeroMps() {
-        double square = -bicycle.parameters().g() * bicycle.k0().a22() / bicycle.k2().a22();
+        double square =
+                -bicycle.parameters().g() * bicycle.k0().a22() / bicycle.k2().a22();
         return square > 0 && Double.isFinite(square) ? OptionalDouble.of(Math.sqrt(square)) : OptionalDouble.empty();
     }
 }

@@ -1,6 +1,7 @@
 package rakeline.prelude;
 
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -8,13 +9,17 @@ import rakeline.catalogue.DynamicsFile;
 import rakeline.figure.ApartTable;
 import rakeline.figure.Chart;
 import rakeline.figure.MassTable;
+import rakeline.figure.ResponseChart;
 import rakeline.figure.StabilityChart;
 import rakeline.figure.Table;
 import rakeline.figure.TurnTable;
 import rakeline.geometry.Bike;
 import rakeline.geometry.Setting;
 import rakeline.handling.Dynamics;
+import rakeline.handling.Response;
+import rakeline.handling.Response.Torque;
 import rakeline.handling.Ride;
+import rakeline.handling.Stability;
 import rakeline.handling.SteadyTurn;
 import rakeline.quantity.Keyed;
 import rakeline.study.Apart;
@@ -50,6 +55,18 @@ public final class Handling {
         return StabilityChart.table(dynamics.name(), dynamics.stability(), Steps.of(from, to, step));
     }
 
+    /** Lean and steer after a step of 1 N m, {@code "steer"} or {@code "lean"} torque, at a speed, m/s. */
+    public static Chart step(Stability of, String torque, double speedMps, double seconds) {
+        return ResponseChart.step(
+                "Linear bicycle", new Response(of.bicycle(), speedMps, Torque.of(torque)), Steps.of(0, seconds));
+    }
+
+    /** Amplitude and phase of lean and steer under a torque that swings, up to an angular frequency, rad/s. */
+    public static Chart swing(Stability of, String torque, double speedMps, double topRadPerS) {
+        return ResponseChart.swing(
+                "Linear bicycle", new Response(of.bicycle(), speedMps, Torque.of(torque)), Steps.of(0, topRadPerS));
+    }
+
     /** The masses that handling rests on, each with its source. */
     public static Table masses(Bike bike) {
         return masses(Ride.of(bike));
@@ -79,10 +96,12 @@ public final class Handling {
     public static Table apart(Ride ride, Map<? extends Keyed, Double> changes, Keyed... measures) {
         Map<Setting, Double> settings = new LinkedHashMap<>();
         changes.entrySet().stream()
-                .sorted(java.util.Comparator.comparing(change -> change.getKey().key()))
+                .sorted(Comparator.comparing(change -> change.getKey().key()))
                 .forEach(change -> settings.put(Setting.of(change.getKey().key()), change.getValue()));
         List<String> keys = Arrays.stream(measures).map(Keyed::key).toList();
         return ApartTable.of(Apart.of(
-                ride, settings, keys.stream().map(Vocabulary.standard()::tracked).toList()));
+                ride,
+                settings,
+                keys.stream().map(Vocabulary.standard()::tracked).toList()));
     }
 }

@@ -1,6 +1,7 @@
 package rakeline.study;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -39,7 +40,7 @@ public record Apart(Ride present, Map<Setting, Double> changes, List<Line> lines
     }
 
     public Apart {
-        changes = java.util.Collections.unmodifiableMap(new LinkedHashMap<>(changes));
+        changes = Collections.unmodifiableMap(new LinkedHashMap<>(changes));
         lines = List.copyOf(lines);
     }
 

@@ -59,16 +59,16 @@ class BenchmarkBicycleTest {
     void rootsAtStandstillAreAsPublished() {
         assertThat(numbers(STABILITY.modes(0)))
                 .usingComparatorWithPrecision(PUBLISHED)
-                .containsExactly(
-                        5.53094371765393, 0, 3.13164324790656, 0, -3.13164324790656, 0, -5.53094371765393, 0);
+                .containsExactly(5.53094371765393, 0, 3.13164324790656, 0, -3.13164324790656, 0, -5.53094371765393, 0);
     }
 
     @Test
     void modesAtManySpeedsAreThoseAtEachAlone() {
         List<Modes> followed = STABILITY.modes(Numbers.generate(11, i -> i));
-        assertThat(IntStream.range(0, 11)).allSatisfy(speed -> assertThat(numbers(followed.get(speed)))
-                .usingComparatorWithPrecision(PUBLISHED)
-                .containsExactly(numbers(STABILITY.modes(speed))));
+        assertThat(IntStream.range(0, 11))
+                .allSatisfy(speed -> assertThat(numbers(followed.get(speed)))
+                        .usingComparatorWithPrecision(PUBLISHED)
+                        .containsExactly(numbers(STABILITY.modes(speed))));
     }
 
     @Test
