@@ -1,6 +1,5 @@
 package rakeline.command;
 
-import java.nio.charset.StandardCharsets;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -8,15 +7,13 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
-import rakeline.desk.SafeFile;
-import rakeline.figure.Csv;
+import rakeline.figure.Chart;
 import rakeline.figure.MassTable;
 import rakeline.figure.StabilityChart;
 import rakeline.figure.Table;
 import rakeline.figure.TextTable;
-import rakeline.figure.paint.Palette;
-import rakeline.figure.paint.Svg;
 import rakeline.handling.Dynamics;
 import rakeline.handling.LinearBicycle;
 import rakeline.handling.MassUsed;
@@ -27,6 +24,7 @@ import rakeline.handling.SelfStable;
 import rakeline.handling.Square;
 import rakeline.handling.Stability;
 import rakeline.quantity.Numbers;
+import rakeline.quantity.Refusal;
 import rakeline.study.Steps;
 
 /** Prints what the linear bicycle does hands off. */
@@ -49,7 +47,6 @@ import rakeline.study.Steps;
             "[{\"key\", \"value\", \"given\", \"from\"}], every mass taken with its source."
         })
 final class StabilityCommand extends Work {
-    private static final int SVG_WIDTH = 800;
     private static final int CURVE_STEPS = 401;
     private static final Numbers USUAL_SPEEDS = Steps.of(0, 10, 1);
 
@@ -59,14 +56,8 @@ final class StabilityCommand extends Work {
     @Option(names = "--speeds", paramLabel = "FROM:TO:STEP", description = "Speeds, m/s; 0:10:1 where not given.")
     private String speeds;
 
-    @Option(names = "--csv", paramLabel = "FILE", description = "Writes the eigenvalues as CSV; - is standard output.")
-    private String csv;
-
-    @Option(names = "--svg", paramLabel = "FILE", description = "Writes the chart.")
-    private String svg;
-
-    @Option(names = "--json", description = "Prints JSON.")
-    private boolean json;
+    @Mixin
+    private Output output = new Output();
 
     StabilityCommand(Console console) {
         super(console);
@@ -95,46 +86,27 @@ final class StabilityCommand extends Work {
     }
 
     private int report(Dynamics dynamics, Optional<Mount> mount) {
-        Numbers at = speeds == null ? USUAL_SPEEDS : StepsArgument.of("--speeds", speeds, "FROM:TO:STEP");
-        Table table = StabilityChart.table(dynamics.name(), dynamics.stability(), at);
-        writeFiles(dynamics, at, table);
-        print(dynamics, mount, at, table);
+        Numbers at = speeds == null ? USUAL_SPEEDS : speeds();
+        Stability stability = dynamics.stability();
+        Table table = StabilityChart.table(dynamics.name(), stability, at);
+        Chart chart = StabilityChart.of(dynamics.name(), stability, fine(at));
+        dynamics.parameters().cautions().forEach(console()::message);
+        output.give(console(), chart, table, table, () -> asJson(dynamics, mount, at));
+        if (output.isText() && mount.isPresent()) {
+            console().data().print("\n" + TextTable.write(MassTable.of(dynamics.name(), mount.get())));
+        }
         return DONE;
     }
 
-    /** Files first: where one cannot be written, nothing is printed. */
-    private void writeFiles(Dynamics dynamics, Numbers at, Table table) {
-        if (csv != null && !csvIsPrinted()) {
-            SafeFile.onDisk().write(Paths.of(csv), Csv.write(table).getBytes(StandardCharsets.UTF_8));
-        }
-        if (svg != null) {
-            Numbers fine = Numbers.generate(CURVE_STEPS, i -> at.at(0) + (last(at) - at.at(0)) * i / (CURVE_STEPS - 1));
-            SafeFile.onDisk()
-                    .write(
-                            Paths.of(svg),
-                            Svg.bytes(
-                                    StabilityChart.of(dynamics.name(), dynamics.stability(), fine),
-                                    SVG_WIDTH,
-                                    Palette.LIGHT));
-        }
+    private Numbers speeds() {
+        return StepsArgument.of(StepsArgument.numbers(speeds, "--speeds " + speeds))
+                .orElseThrow(() -> new Refusal("--speeds is " + speeds + "; accepted is FROM:TO:STEP."));
     }
 
-    private void print(Dynamics dynamics, Optional<Mount> mount, Numbers at, Table table) {
-        dynamics.parameters().cautions().forEach(console()::message);
-        if (json) {
-            console().json(asJson(dynamics, mount, at));
-        }
-        if (csvIsPrinted()) {
-            console().data().print(Csv.write(table));
-        }
-        if (!json && csv == null && svg == null) {
-            console().data().print(TextTable.write(table));
-            mount.ifPresent(of -> console().data().print("\n" + TextTable.write(MassTable.of(dynamics.name(), of))));
-        }
-    }
-
-    private boolean csvIsPrinted() {
-        return "-".equals(csv);
+    /** From the first speed to the last in steps fine enough for a curve. */
+    private static Numbers fine(Numbers at) {
+        double from = at.at(0);
+        return Numbers.generate(CURVE_STEPS, i -> from + (last(at) - from) * i / (CURVE_STEPS - 1));
     }
 
     private static double last(Numbers numbers) {

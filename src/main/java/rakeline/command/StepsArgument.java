@@ -2,28 +2,32 @@ package rakeline.command;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import rakeline.quantity.Numbers;
-import rakeline.quantity.Refusal;
 import rakeline.study.Steps;
 
-/** An argument of the form {@code FROM:TO} or {@code FROM:TO:STEP}. */
+/** Numbers of the form {@code FROM:TO} or {@code FROM:TO:STEP}. */
 final class StepsArgument {
     private StepsArgument() {}
 
     /**
-     * The steps, both ends included.
+     * The numbers between the colons.
      *
-     * @param option as it is named in a refusal
-     * @param accepted the form of the whole argument
+     * @param place as it is named in a refusal
+     * @throws rakeline.quantity.Refusal for what is no number
      */
-    static Numbers of(String option, String range, String accepted) {
-        List<Double> parts = Arrays.stream(range.split(":", -1))
-                .map(part -> Console.number(part, option + " " + range))
+    static List<Double> numbers(String range, String place) {
+        return Arrays.stream(range.split(":", -1))
+                .map(part -> Console.number(part, place))
                 .toList();
-        return switch (parts.size()) {
-            case 2 -> Steps.of(parts.get(0), parts.get(1));
-            case 3 -> Steps.of(parts.get(0), parts.get(1), parts.get(2));
-            default -> throw new Refusal(option + " is " + range + "; accepted is " + accepted + ".");
+    }
+
+    /** The steps, both ends included, 201 without a step; none for fewer numbers or more. */
+    static Optional<Numbers> of(List<Double> range) {
+        return switch (range.size()) {
+            case 2 -> Optional.of(Steps.of(range.get(0), range.get(1)));
+            case 3 -> Optional.of(Steps.of(range.get(0), range.get(1), range.get(2)));
+            default -> Optional.empty();
         };
     }
 }

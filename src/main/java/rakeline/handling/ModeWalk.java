@@ -17,14 +17,11 @@ final class ModeWalk {
 
     private final Characteristic characteristic;
     private final double step;
-    private double speed;
-    private Factors factors;
 
     private ModeWalk(LinearBicycle bicycle) {
         this.characteristic = Characteristic.of(bicycle);
         BicycleParameters parameters = bicycle.parameters();
         this.step = STEP * Math.sqrt(parameters.g() * parameters.w());
-        this.factors = Factors.atRest(characteristic.at(0));
     }
 
     /**
@@ -35,18 +32,29 @@ final class ModeWalk {
     static List<Modes> at(LinearBicycle bicycle, Numbers ascending) {
         ModeWalk walk = new ModeWalk(bicycle);
         List<Modes> modes = new ArrayList<>(ascending.size());
+        Factors factors = walk.atRest();
+        double here = 0;
         for (int i = 0; i < ascending.size(); i++) {
-            modes.add(walk.to(ascending.at(i)).modes(ascending.at(i)));
+            factors = walk.along(factors, here, ascending.at(i));
+            here = ascending.at(i);
+            modes.add(factors.modes(here));
         }
         return modes;
     }
 
     /** The factors at one speed, m/s. */
     static Factors factorsAt(LinearBicycle bicycle, double speedMps) {
-        return new ModeWalk(bicycle).to(speedMps);
+        ModeWalk walk = new ModeWalk(bicycle);
+        return walk.along(walk.atRest(), 0, speedMps);
     }
 
-    private Factors to(double target) {
+    private Factors atRest() {
+        return Factors.atRest(characteristic.at(0));
+    }
+
+    private Factors along(Factors from, double here, double target) {
+        Factors factors = from;
+        double speed = here;
         while (speed < target) {
             double next = target - speed <= step * 1.000001 ? target : speed + step;
             factors = between(factors, speed, next);

@@ -40,6 +40,7 @@ public final class Prelude {
             "import static rakeline.geometry.ToeMeasures.*;",
             "import static rakeline.handling.HandlingMeasures.*;",
             "import static rakeline.prelude.Prelude.*;",
+            "import static rakeline.prelude.Studies.*;",
             "import static rakeline.prelude.Handling.*;");
 
     private static final int DIAL_STEPS = 100;

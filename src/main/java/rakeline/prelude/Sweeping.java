@@ -79,22 +79,22 @@ public final class Sweeping {
     }
 
     /** Holds a measure at its starting value; {@link Holding#by} says what is solved for. */
-    public Holding hold(String key) {
+    public Holding<Sweeping> hold(String key) {
         return hold(key, Double.NaN);
     }
 
     /** Holds a measure at a value; {@link Holding#by} says what is solved for. */
-    public Holding hold(String key, double value) {
-        return new Holding(this, Vocabulary.standard().measure(key), value);
+    public Holding<Sweeping> hold(String key, double value) {
+        return new Holding<>(this::holding, Vocabulary.standard().measure(key), value);
     }
 
     /** Holds a measure at its starting value; {@link Holding#by} says what is solved for. */
-    public Holding hold(Measure<?> measure) {
+    public Holding<Sweeping> hold(Measure<?> measure) {
         return hold(measure.key());
     }
 
     /** Holds a measure at a value; {@link Holding#by} says what is solved for. */
-    public Holding hold(Measure<?> measure, double value) {
+    public Holding<Sweeping> hold(Measure<?> measure, double value) {
         return hold(measure.key(), value);
     }
 
@@ -157,28 +157,5 @@ public final class Sweeping {
 
     private Sweeping holding(Hold newHold) {
         return new Sweeping(bike, hands, vary, steps, mode, Optional.of(newHold), tracks);
-    }
-
-    /** A hold that still has to say what it solves for. */
-    public static final class Holding {
-        private final Sweeping sweeping;
-        private final Measure<Ride> measure;
-        private final double value;
-
-        private Holding(Sweeping sweeping, Measure<Ride> measure, double value) {
-            this.sweeping = sweeping;
-            this.measure = measure;
-            this.value = value;
-        }
-
-        /** Solves for the input with this key at each step. */
-        public Sweeping by(String key) {
-            return sweeping.holding(new Hold(measure, value, Setting.of(key)));
-        }
-
-        /** Solves for this input at each step. */
-        public Sweeping by(Input input) {
-            return sweeping.holding(new Hold(measure, value, Setting.of(input)));
-        }
     }
 }

@@ -89,6 +89,19 @@ public record Vocabulary(Map<String, Measure<Ride>> measures, Map<String, String
         throw new Refusal(key + " is neither a measure nor an input" + Nearest.hint(key, keys()));
     }
 
+    /**
+     * What a study tracks: these keys, or where there is none, every measure that a ride has the inputs for.
+     *
+     * @throws Refusal for an unknown key, naming the nearest
+     */
+    public List<Measure<Ride>> chosen(List<String> keys, Ride ride) {
+        return keys.isEmpty()
+                ? measures.values().stream()
+                        .filter(measure -> !(measure.read(ride) instanceof Reading.Lacking))
+                        .toList()
+                : keys.stream().map(this::tracked).toList();
+    }
+
     /** Every key that can be set or measured. */
     public List<String> keys() {
         TreeSet<String> keys = new TreeSet<>(Setting.keys());
