@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
+import java.util.Random;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -100,6 +101,21 @@ class LinearBicycleTest {
                 .allSatisfy(modes -> assertThat(modes.all())
                         .allSatisfy(root -> assertThat(residual(stability.bicycle(), modes.speedMps(), root))
                                 .isLessThan(1e-10)));
+    }
+
+    /** Also where real roots of both factors meet, so that the modes have to be found anew. */
+    @Test
+    void rootsOfSeededBicyclesSolveTheEquationsOfMotion() {
+        Random random = new Random(7);
+        for (int i = 0; i < 60; i++) {
+            Stability stability = Stability.of(seeded(random));
+            stability.doubleRootSpeedMps();
+            for (Modes modes : stability.modes(Numbers.generate(12, step -> 1.1 * step))) {
+                assertThat(modes.all())
+                        .allSatisfy(root -> assertThat(residual(stability.bicycle(), modes.speedMps(), root))
+                                .isLessThan(1e-10));
+            }
+        }
     }
 
     @Test
@@ -199,5 +215,43 @@ class LinearBicycleTest {
                 body.ixz() * moment,
                 body.iyy() * moment,
                 body.izz() * moment);
+    }
+
+    private static BicycleParameters seeded(Random random) {
+        double w = random.nextDouble(0.6, 1.8);
+        return new BicycleParameters(
+                w,
+                random.nextDouble(-0.15, 0.25),
+                random.nextDouble(-0.3, 0.7),
+                9.81,
+                wheel("R", random),
+                new Body(
+                        "B",
+                        random.nextDouble(0, w),
+                        random.nextDouble(-1.2, -0.3),
+                        random.nextDouble(1, 90),
+                        random.nextDouble(0.3, 9),
+                        random.nextDouble(-0.2, 0.2),
+                        random.nextDouble(0.5, 9),
+                        random.nextDouble(0.3, 3)),
+                new Body(
+                        "H",
+                        random.nextDouble(0.6, 1.1) * w,
+                        random.nextDouble(-1, -0.4),
+                        random.nextDouble(0.5, 8),
+                        random.nextDouble(0.05, 0.3),
+                        random.nextDouble(-0.02, 0),
+                        random.nextDouble(0.05, 0.3),
+                        random.nextDouble(0.01, 0.1)),
+                wheel("F", random));
+    }
+
+    private static Wheel wheel(String letter, Random random) {
+        return new Wheel(
+                letter,
+                random.nextDouble(0.2, 0.4),
+                random.nextDouble(0.5, 4.5),
+                random.nextDouble(0.01, 0.1),
+                random.nextDouble(0.02, 0.3));
     }
 }
