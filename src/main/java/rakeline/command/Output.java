@@ -53,9 +53,14 @@ final class Output {
         if (csvIsPrinted()) {
             console.data().print(Csv.write(listed));
         }
-        if (!json && csv == null && svg == null) {
+        if (isText()) {
             console.data().print(TextTable.write(read));
         }
+    }
+
+    /** Whether text for a terminal is all that is asked for. */
+    boolean isText() {
+        return !json && csv == null && svg == null;
     }
 
     private boolean csvIsPrinted() {

@@ -7,10 +7,12 @@ import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import rakeline.catalogue.BikeFile;
 import rakeline.catalogue.Bytes;
+import rakeline.catalogue.DynamicsFile;
 import rakeline.catalogue.PartsFile;
 import rakeline.catalogue.RiderFile;
 import rakeline.geometry.Bike;
 import rakeline.geometry.parts.Stock;
+import rakeline.handling.Dynamics;
 import rakeline.quantity.Refusal;
 import rakeline.rider.Rider;
 
@@ -47,6 +49,10 @@ final class Paths {
         } catch (IOException e) {
             throw new Refusal(argument + " is not a folder that can be written to: " + e.getMessage() + ".", e);
         }
+    }
+
+    static Dynamics dynamics(String argument) {
+        return DynamicsFile.read(Bytes.read(of(argument), DynamicsFile.SIZE_LIMIT), argument);
     }
 
     static Bike bike(String argument) {

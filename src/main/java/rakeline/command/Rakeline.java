@@ -65,6 +65,8 @@ public final class Rakeline {
                 .addSubcommand(new MatchCommand(console))
                 .addSubcommand(new CompareCommand(console, vocabulary))
                 .addSubcommand(new LimitsCommand(console, vocabulary))
+                .addSubcommand(new StabilityCommand(console))
+                .addSubcommand(new TurnCommand(console, vocabulary))
                 .addSubcommand(new CheckCommand(console, vocabulary))
                 .addSubcommand(new ReconcileCommand(console, vocabulary))
                 .addSubcommand(new ImportCommand(console))

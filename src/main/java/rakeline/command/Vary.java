@@ -1,13 +1,11 @@
 package rakeline.command;
 
-import java.util.Arrays;
 import java.util.List;
 import rakeline.geometry.Setting;
 import rakeline.quantity.Numbers;
 import rakeline.quantity.Refusal;
 import rakeline.study.Mode;
 import rakeline.study.Span;
-import rakeline.study.Steps;
 import rakeline.study.Varied;
 
 /**
@@ -38,9 +36,7 @@ record Vary(String argument, String form, Setting setting, List<Double> range) {
         if (equals < 1) {
             throw refusal(argument, form);
         }
-        List<Double> range = Arrays.stream(argument.substring(equals + 1).split(":", -1))
-                .map(part -> Console.number(part, "--vary " + argument))
-                .toList();
+        List<Double> range = StepsArgument.numbers(argument.substring(equals + 1), "--vary " + argument);
         return new Vary(argument, form, Setting.of(argument.substring(0, equals)), range);
     }
 
@@ -55,11 +51,7 @@ record Vary(String argument, String form, Setting setting, List<Double> range) {
 
     /** The values from FROM to TO; 201 without a step. */
     Numbers steps() {
-        return switch (range.size()) {
-            case 2 -> Steps.of(range.get(0), range.get(1));
-            case 3 -> Steps.of(range.get(0), range.get(1), range.get(2));
-            default -> throw refusal(argument, form);
-        };
+        return StepsArgument.of(range).orElseThrow(() -> refusal(argument, form));
     }
 
     /** The range from FROM to TO; where the key may stand alone, everything that is accepted. */

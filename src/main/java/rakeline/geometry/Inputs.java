@@ -9,7 +9,7 @@ import static rakeline.quantity.Unit.KILOMETRE_PER_HOUR;
 import static rakeline.quantity.Unit.MILLIMETRE;
 
 import java.util.List;
-import java.util.concurrent.atomic.AtomicInteger;
+import java.util.stream.Stream;
 import rakeline.quantity.Declared;
 import rakeline.quantity.Input;
 import rakeline.quantity.Quantity;
@@ -17,8 +17,6 @@ import rakeline.quantity.Unit;
 
 /** The numbers that a bike file may give; each is declared here and nowhere else. */
 public final class Inputs {
-    private static final AtomicInteger NEXT_SLOT = new AtomicInteger();
-
     private static final String FORK_CAUTION = "Another fork changes stresses and clearances as well as geometry: ask"
             + " the frame maker, and let a qualified mechanic fit it.";
     private static final String WHEEL_CAUTION = "Another wheel or tyre changes clearances as well as geometry: keep"
@@ -380,7 +378,9 @@ public final class Inputs {
                     .within(0.001, 5),
             byDefault(0.1));
 
-    private static final List<Input> ALL = Declared.listIn(Inputs.class, Input.class);
+    private static final List<Input> ALL = Stream.of(Inputs.class, MassInputs.class)
+            .flatMap(holder -> Declared.listIn(holder, Input.class).stream())
+            .toList();
     private static final List<Input> FOLLOWERS = ALL.stream()
             .filter(input -> input.presence() instanceof Input.Presence.Derived)
             .toList();
@@ -398,7 +398,7 @@ public final class Inputs {
     }
 
     private static Input input(Quantity.Draft quantity, Input.Presence presence) {
-        return new Input(quantity.declared(), presence, NEXT_SLOT.getAndIncrement());
+        return Slots.declared(quantity, presence);
     }
 
     private static Quantity.Draft mm(String key, String label, String definition) {

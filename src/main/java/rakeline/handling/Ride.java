@@ -4,6 +4,7 @@ import java.util.Optional;
 import rakeline.geometry.Bike;
 import rakeline.geometry.Geometry;
 import rakeline.geometry.Hands;
+import rakeline.quantity.Lazy;
 import rakeline.rider.Ridden;
 import rakeline.rider.Rider;
 
@@ -13,6 +14,9 @@ import rakeline.rider.Rider;
  */
 public final class Ride {
     private final Ridden ridden;
+
+    private final Lazy<Mount> mount = Lazy.of(this::weigh);
+    private final Lazy<Stability> stability = Lazy.of(this::linearise);
 
     private Ride(Ridden ridden) {
         this.ridden = ridden;
@@ -53,5 +57,28 @@ public final class Ride {
 
     public Bike bike() {
         return geometry().bike();
+    }
+
+    /** The 25 numbers of the linear bicycle, and what they rest on. */
+    public Mount mount() {
+        return mount.get();
+    }
+
+    /** Whether every mass is known: no rider, or one whose posture closes. */
+    public boolean canBeWeighed() {
+        return ridden.rider().isEmpty() || !ridden.body().isEmpty();
+    }
+
+    /** What the bicycle with its rider does hands off. */
+    public Stability stability() {
+        return stability.get();
+    }
+
+    private Mount weigh() {
+        return Mount.of(ridden);
+    }
+
+    private Stability linearise() {
+        return Stability.of(mount().parameters());
     }
 }

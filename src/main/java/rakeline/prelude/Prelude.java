@@ -35,15 +35,18 @@ public final class Prelude {
             "import rakeline.figure.*;",
             "import rakeline.prelude.*;",
             "import static rakeline.geometry.Inputs.*;",
+            "import static rakeline.geometry.MassInputs.*;",
             "import static rakeline.geometry.Measures.*;",
             "import static rakeline.geometry.ToeMeasures.*;",
             "import static rakeline.geometry.ContactMeasures.*;",
             "import static rakeline.rider.RiderMeasures.*;",
+            "import static rakeline.handling.HandlingMeasures.*;",
             "import static rakeline.prelude.Prelude.*;",
             "import static rakeline.prelude.Studies.*;",
             "import static rakeline.prelude.Fitting.*;",
             "import static rakeline.prelude.Charts.*;",
-            "import static rakeline.prelude.Riders.*;");
+            "import static rakeline.prelude.Riders.*;",
+            "import static rakeline.prelude.Handling.*;");
 
     private static final int DIAL_STEPS = 100;
     private static final String BIKES = "demo-data/bikes";

@@ -9,7 +9,14 @@ public enum Unit {
     KILOMETRE_PER_HOUR("km/h", "Kmh"),
     PER_SQUARE_METRE("1/m²", "PerM2"),
     MILLIMETRE_PER_DEGREE("mm/°", "Mm"),
-    KILOGRAM("kg", "Kg");
+    KILOGRAM("kg", "Kg"),
+    KILOGRAM_SQUARE_METRE("kg m²", "KgM2"),
+    METRE_PER_SECOND("m/s", "Mps"),
+    PER_SECOND("1/s", "PerS"),
+    SECOND("s", "S"),
+    NEWTON("N", "N"),
+    NEWTON_METRE("N m", "Nm"),
+    NEWTON_METRE_PER_RADIAN("N m/rad", "NmPerRad");
 
     private final String symbol;
     private final String keySuffix;

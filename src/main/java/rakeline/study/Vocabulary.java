@@ -9,9 +9,11 @@ import java.util.function.Function;
 import rakeline.geometry.Bike;
 import rakeline.geometry.ContactMeasures;
 import rakeline.geometry.Inputs;
+import rakeline.geometry.MassInputs;
 import rakeline.geometry.Measures;
 import rakeline.geometry.Setting;
 import rakeline.geometry.ToeMeasures;
+import rakeline.handling.HandlingMeasures;
 import rakeline.handling.Ride;
 import rakeline.quantity.Declared;
 import rakeline.quantity.Input;
@@ -31,11 +33,12 @@ import rakeline.rider.RiderMeasures;
  */
 public record Vocabulary(Map<String, Measure<Ride>> measures, Map<String, String> constants) {
     private static final Vocabulary STANDARD = new Vocabulary(
-                    Map.of(), constantsOf(Inputs.class, Input.class, Input::key))
+                    Map.of(), constantsOfInputs(Inputs.class, MassInputs.class))
             .and(Measures.class, Ride::geometry)
             .and(ToeMeasures.class, Ride::geometry)
             .and(ContactMeasures.class, Ride::geometry)
-            .and(RiderMeasures.class, Ride::ridden);
+            .and(RiderMeasures.class, Ride::ridden)
+            .and(HandlingMeasures.class, ride -> ride);
 
     public Vocabulary {
         measures = Collections.unmodifiableMap(new LinkedHashMap<>(measures));
@@ -141,6 +144,14 @@ public record Vocabulary(Map<String, Measure<Ride>> measures, Map<String, String
     private static Reading readInput(Setting setting, Bike bike) {
         double value = setting.valueIn(bike);
         return Double.isNaN(value) ? Reading.lacking(setting.key()) : Reading.of(value);
+    }
+
+    private static Map<String, String> constantsOfInputs(Class<?>... holders) {
+        Map<String, String> names = new LinkedHashMap<>();
+        for (Class<?> holder : holders) {
+            names.putAll(constantsOf(holder, Input.class, Input::key));
+        }
+        return names;
     }
 
     private static <T> Map<String, String> constantsOf(Class<?> holder, Class<T> type, Function<T, String> key) {

@@ -74,7 +74,8 @@ class LawsTest {
             case MILLIMETRE, METRE, MILLIMETRE_PER_DEGREE -> FACTOR;
             case PER_SQUARE_METRE -> 1 / (FACTOR * FACTOR);
             case KILOMETRE_PER_HOUR -> Math.sqrt(FACTOR);
-            case DEGREE, PERCENT, KILOGRAM -> 1;
+            case DEGREE, PERCENT -> 1;
+            default -> throw new AssertionError(measure.key() + " has a unit whose law is not stated here");
         };
     }
 

@@ -21,6 +21,7 @@ import rakeline.geometry.Inputs;
 import rakeline.geometry.Measures;
 import rakeline.geometry.Setting;
 import rakeline.geometry.ToeMeasures;
+import rakeline.handling.HandlingMeasures;
 import rakeline.handling.Ride;
 import rakeline.quantity.Declared;
 import rakeline.quantity.Input;
@@ -99,7 +100,8 @@ class VocabularyTest {
                 + Declared.listIn(Measures.class, Measure.class).size()
                 + Declared.listIn(ToeMeasures.class, Measure.class).size()
                 + Declared.listIn(ContactMeasures.class, Measure.class).size()
-                + Declared.listIn(RiderMeasures.class, Measure.class).size();
+                + Declared.listIn(RiderMeasures.class, Measure.class).size()
+                + Declared.listIn(HandlingMeasures.class, Measure.class).size();
         assertThat(Vocabulary.standard().constants()).hasSize(declared);
     }
 
@@ -120,6 +122,13 @@ class VocabularyTest {
             case KILOMETRE_PER_HOUR -> Set.of("Kmh");
             case PER_SQUARE_METRE -> Set.of("PerM2");
             case KILOGRAM -> Set.of("Kg");
+            case KILOGRAM_SQUARE_METRE -> Set.of("KgM2");
+            case METRE_PER_SECOND -> Set.of("Mps");
+            case PER_SECOND -> Set.of("PerS");
+            case SECOND -> Set.of("S");
+            case NEWTON -> Set.of("N");
+            case NEWTON_METRE -> Set.of("Nm");
+            case NEWTON_METRE_PER_RADIAN -> Set.of("NmPerRad");
         };
         assertThat(suffixes).anyMatch(quantity.key()::endsWith);
     }

@@ -77,7 +77,8 @@ public final class ChartPainter extends FigurePainter {
 
     @Override
     List<String> notes(double width) {
-        return Stream.concat(LimitLines.notes(chart, width), GapNotes.of(chart).stream())
+        return Stream.of(UprightLimits.notes(chart), LimitLines.notes(chart, width), GapNotes.of(chart).stream())
+                .flatMap(notes -> notes)
                 .toList();
     }
 
@@ -109,6 +110,7 @@ public final class ChartPainter extends FigurePainter {
         Steps steps = Steps.of(chart, view);
         Optional<Crosshair> crosshair = crosshair(layout, view.step());
         new ChartAxes(chart, layout, palette(), crosshair.map(Crosshair::xTag)).draw(pen);
+        new UprightLimits(chart, layout, palette()).draw(pen);
         IntStream.range(0, styles.size())
                 .forEach(i -> new PanelPainter(chart, i, layout, steps, styles.get(i), palette()).draw(pen));
         crosshair.ifPresent(cross -> cross.draw(pen));

@@ -37,7 +37,7 @@ record LimitLines(List<Limit> limits, PanelLayout layout, double sheetWidth, Pal
         return width >= WIDE && limits.size() <= FEW;
     }
 
-    private static String note(Quantity quantity, Limit limit) {
+    static String note(Quantity quantity, Limit limit) {
         String value = Lettering.number(quantity.unit().attach(Decimals.shortest(limit.value())));
         return quantity.label() + " " + value + ", " + limit.label()
                 + (limit.source().isBlank() ? "." : ": " + limit.source() + ".");
@@ -57,6 +57,11 @@ record LimitLines(List<Limit> limits, PanelLayout layout, double sheetWidth, Pal
     }
 
     private void drawLine(Graphics2D pen, Line2D line) {
+        drawLine(pen, line, palette);
+    }
+
+    /** Thin and dotted. */
+    static void drawLine(Graphics2D pen, Line2D line, Palette palette) {
         pen.setColor(palette.caution());
         pen.setStroke(new BasicStroke(palette.line(1), BasicStroke.CAP_BUTT, BasicStroke.JOIN_MITER, 10, dots(), 0));
         pen.draw(line);

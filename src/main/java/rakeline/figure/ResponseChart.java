@@ -1,0 +1,84 @@
+package rakeline.figure;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.function.ToDoubleFunction;
+import org.hipparchus.complex.Complex;
+import rakeline.handling.Response;
+import rakeline.quantity.Decimals;
+import rakeline.quantity.Numbers;
+import rakeline.quantity.Quantity;
+import rakeline.quantity.Unit;
+
+/** How the linear bicycle answers a torque, over time or over frequency. */
+public final class ResponseChart {
+    private static final Quantity TIME = Quantity.of("timeS", "Time", Unit.SECOND, "Since the torque set in.")
+            .decimals(2)
+            .declared();
+    private static final Quantity FREQUENCY = Quantity.of(
+                    "frequencyPerS", "Angular frequency", Unit.PER_SECOND, "Of the torque, rad/s.")
+            .decimals(2)
+            .declared();
+
+    private ResponseChart() {}
+
+    /**
+     * After a steady torque of 1 N m.
+     *
+     * @param times s
+     */
+    public static Chart step(String name, Response response, Numbers times) {
+        List<Response.State> states = response.step(times);
+        return chart(
+                title(name, response, "a step of 1 N m"),
+                TIME,
+                times,
+                List.of(
+                        panel("leanDeg", "Lean", states, state -> Math.toDegrees(state.leanRad())),
+                        panel("steerDeg", "Steer", states, state -> Math.toDegrees(state.steerRad()))));
+    }
+
+    /**
+     * Amplitude and phase for each newton metre of a torque that swings.
+     *
+     * @param omegas rad/s
+     */
+    public static Chart swing(String name, Response response, Numbers omegas) {
+        List<Response.Swing> swings = omegas.stream().mapToObj(response::at).toList();
+        return chart(
+                title(name, response, "a swing of 1 N m"),
+                FREQUENCY,
+                omegas,
+                List.of(
+                        panel("leanDeg", "Lean", swings, swing -> size(swing.leanRadPerNm())),
+                        panel("leanPhaseDeg", "Lean, phase", swings, swing -> phase(swing.leanRadPerNm())),
+                        panel("steerDeg", "Steer", swings, swing -> size(swing.steerRadPerNm())),
+                        panel("steerPhaseDeg", "Steer, phase", swings, swing -> phase(swing.steerRadPerNm()))));
+    }
+
+    private static Chart chart(String title, Quantity x, Numbers steps, List<Chart.Panel> panels) {
+        return new Chart(title, x, steps, Double.NaN, panels, List.of(), "", List.of(StabilityChart.LEFT_OUT));
+    }
+
+    private static String title(String name, Response response, String what) {
+        return name + ": " + what + " of " + response.torque().name().toLowerCase(Locale.ROOT) + " torque at "
+                + Decimals.fixed(response.speedMps(), 2) + " m/s";
+    }
+
+    private static <T> Chart.Panel panel(String key, String label, List<T> states, ToDoubleFunction<T> read) {
+        return new Chart.Panel(
+                Quantity.of(key, label, Unit.DEGREE, "To the side to which the torque acts.")
+                        .decimals(2)
+                        .declared(),
+                Numbers.generate(states.size(), i -> read.applyAsDouble(states.get(i))),
+                Double.NaN);
+    }
+
+    private static double size(Complex radians) {
+        return Math.toDegrees(radians.norm());
+    }
+
+    private static double phase(Complex radians) {
+        return Math.toDegrees(radians.getArgument());
+    }
+}

@@ -1,0 +1,107 @@
+package rakeline.prelude;
+
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import rakeline.catalogue.DynamicsFile;
+import rakeline.figure.ApartTable;
+import rakeline.figure.Chart;
+import rakeline.figure.MassTable;
+import rakeline.figure.ResponseChart;
+import rakeline.figure.StabilityChart;
+import rakeline.figure.Table;
+import rakeline.figure.TurnTable;
+import rakeline.geometry.Bike;
+import rakeline.geometry.Setting;
+import rakeline.handling.Dynamics;
+import rakeline.handling.Response;
+import rakeline.handling.Response.Torque;
+import rakeline.handling.Ride;
+import rakeline.handling.Stability;
+import rakeline.handling.SteadyTurn;
+import rakeline.quantity.Keyed;
+import rakeline.study.Apart;
+import rakeline.study.Steps;
+import rakeline.study.Vocabulary;
+
+/** What a row may call about handling by its bare name. */
+public final class Handling {
+    private Handling() {}
+
+    /** The linear bicycle of a dynamics file: its 25 numbers and what follows from them. */
+    public static Dynamics dynamics(String path) {
+        return DynamicsFile.read(Surroundings.current().roots().read(path, DynamicsFile.SIZE_LIMIT), path);
+    }
+
+    /** Eigenvalues over speed, m/s, of the linear bicycle. */
+    public static Chart eigenvalues(Dynamics dynamics, double from, double to) {
+        return StabilityChart.of(dynamics.name(), dynamics.stability(), Steps.of(from, to));
+    }
+
+    /** Eigenvalues over speed, m/s, of a bike without a rider. */
+    public static Chart eigenvalues(Bike bike, double from, double to) {
+        return eigenvalues(Ride.of(bike), from, to);
+    }
+
+    /** Eigenvalues over speed, m/s, of a bike and who rides it. */
+    public static Chart eigenvalues(Ride ride, double from, double to) {
+        return StabilityChart.of(ride.bike().name(), ride.stability(), Steps.of(from, to));
+    }
+
+    /** The eigenvalues as numbers, at speeds a step apart, m/s. */
+    public static Table eigenvalues(Dynamics dynamics, double from, double to, double step) {
+        return StabilityChart.table(dynamics.name(), dynamics.stability(), Steps.of(from, to, step));
+    }
+
+    /** Lean and steer after a step of 1 N m, {@code "steer"} or {@code "lean"} torque, at a speed, m/s. */
+    public static Chart step(Stability of, String torque, double speedMps, double seconds) {
+        return ResponseChart.step(
+                "Linear bicycle", new Response(of.bicycle(), speedMps, Torque.of(torque)), Steps.of(0, seconds));
+    }
+
+    /** Amplitude and phase of lean and steer under a torque that swings, up to an angular frequency, rad/s. */
+    public static Chart swing(Stability of, String torque, double speedMps, double topRadPerS) {
+        return ResponseChart.swing(
+                "Linear bicycle", new Response(of.bicycle(), speedMps, Torque.of(torque)), Steps.of(0, topRadPerS));
+    }
+
+    /** The masses that handling rests on, each with its source. */
+    public static Table masses(Bike bike) {
+        return masses(Ride.of(bike));
+    }
+
+    /** The masses that handling rests on, each with its source. */
+    public static Table masses(Ride ride) {
+        return MassTable.of(ride.bike().name(), ride.mount());
+    }
+
+    /** A steady turn at a speed, km/h, and a lean, degrees. */
+    public static Table turn(Bike bike, double speedKmh, double leanDeg) {
+        return turn(Ride.of(bike), speedKmh, leanDeg);
+    }
+
+    /** A steady turn at a speed, km/h, and a lean, degrees. */
+    public static Table turn(Ride ride, double speedKmh, double leanDeg) {
+        return TurnTable.of(ride, SteadyTurn.leaning(ride, speedKmh, leanDeg));
+    }
+
+    /** Each change alone with the others held, all together and the remainder, in per cent of the present bike. */
+    public static Table apart(Bike bike, Map<? extends Keyed, Double> changes, Keyed... measures) {
+        return apart(Ride.of(bike), changes, measures);
+    }
+
+    /** Each change alone with the others held, all together and the remainder, in per cent of the present bike. */
+    public static Table apart(Ride ride, Map<? extends Keyed, Double> changes, Keyed... measures) {
+        Map<Setting, Double> settings = new LinkedHashMap<>();
+        changes.entrySet().stream()
+                .sorted(Comparator.comparing(change -> change.getKey().key()))
+                .forEach(change -> settings.put(Setting.of(change.getKey().key()), change.getValue()));
+        List<String> keys = Arrays.stream(measures).map(Keyed::key).toList();
+        return ApartTable.of(Apart.of(
+                ride,
+                settings,
+                keys.stream().map(Vocabulary.standard()::tracked).toList()));
+    }
+}

@@ -1,0 +1,59 @@
+package rakeline.command;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import org.junit.jupiter.api.Test;
+
+/** A steady turn, and what stem and bar change of it. */
+class TurnCommandTest {
+    private static final String ROAD = "demo-data/bikes/road-xs.bike.json";
+
+    @Test
+    void jsonGivesSteerRadiusTorqueAndHands() {
+        JsonNode json = CommandLineRun.of("turn", ROAD, "--speed", "10", "--lean", "10", "--json")
+                .isDone()
+                .json();
+        double hoods = json.at("/hands/hoods/leverMm").doubleValue();
+        assertThat(json.get("beyondLinear").booleanValue()).isTrue();
+        assertThat(json.at("/hands/hoods/oneHandN").doubleValue())
+                .isCloseTo(json.get("barTorqueNm").doubleValue() * 1000 / hoods, within(1e-9));
+        assertThat(json.get("toeContactSpeedKmh").doubleValue()).isBetween(5.0, 12.0);
+    }
+
+    @Test
+    void eachChangeAloneAndTheRemainderMakeTheWhole() {
+        JsonNode columns = CommandLineRun.of(
+                        "turn",
+                        ROAD,
+                        "--speed",
+                        "20",
+                        "--lean",
+                        "10",
+                        "--change",
+                        "cockpit.stemLengthMm=100",
+                        "--change",
+                        "cockpit.bar.widthMm=420",
+                        "--json")
+                .isDone()
+                .json()
+                .get("columns");
+        double stem = columns.at("/2/values/0").doubleValue();
+        double bar = columns.at("/3/values/0").doubleValue();
+        assertThat(columns.at("/4/values/0").doubleValue())
+                .isCloseTo(stem + bar + columns.at("/5/values/0").doubleValue(), within(1e-9));
+        assertThat(stem).isPositive();
+    }
+
+    @Test
+    void leanAndRadiusTogetherAreRefused() {
+        CommandLineRun.of("turn", ROAD, "--speed", "10", "--lean", "10", "--radius", "5")
+                .isRefusedFor("--lean", "--radius");
+    }
+
+    @Test
+    void speedsOfZeroAreRefused() {
+        CommandLineRun.of("turn", ROAD, "--speed", "0", "--lean", "10").isRefusedFor("speed", "above 0");
+    }
+}
