@@ -167,6 +167,14 @@ public final class SafeFile {
                         .equals(known);
     }
 
+    /** Takes away a file that was written here. */
+    void delete(Path file) {
+        Trouble.writing(file, () -> {
+            files.delete(file);
+            return file;
+        });
+    }
+
     /** Moves a file of the program's own aside, under the first name that is free. */
     Path setAside(Path file) {
         String name = file.getFileName().toString();

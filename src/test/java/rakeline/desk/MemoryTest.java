@@ -73,7 +73,7 @@ class MemoryTest {
                 .isEqualTo(new Recalled<>(
                         Preferences.standard(),
                         file + " was broken and is now called preferences.json.broken: is.theme (line 1) is \"pink\";"
-                                + " accepted is light, dark, contrast, system."));
+                                + " accepted is light, dark, contrast."));
     }
 
     @Test
