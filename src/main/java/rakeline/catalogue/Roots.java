@@ -13,6 +13,7 @@ import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Consumer;
 import java.util.stream.Stream;
 import rakeline.quantity.Refusal;
 
@@ -21,12 +22,18 @@ import rakeline.quantity.Refusal;
  * bundled with the program. The working directory is not among them.
  *
  * @param folders existing or not; the first that holds a name wins
+ * @param reading told of each place that is looked at, before it is read
  */
-public record Roots(List<Path> folders) {
+public record Roots(List<Path> folders, Consumer<Path> reading) {
     private static final String BUNDLED = "/rakeline/bundled/";
 
     public Roots {
         folders = List.copyOf(folders);
+    }
+
+    /** Places whose reading nobody follows. */
+    public Roots(List<Path> folders) {
+        this(folders, file -> {});
     }
 
     /** Only what is bundled. */
@@ -43,6 +50,7 @@ public record Roots(List<Path> folders) {
     public byte[] read(String name, long limit) {
         for (Path folder : folders) {
             Path file = inside(folder, name);
+            reading.accept(file);
             if (Files.exists(file)) {
                 return Bytes.read(stayingIn(folder, file, name), limit);
             }

@@ -46,10 +46,17 @@ public class DialBenchmark {
             "Bike xs = bike(\"demo-data/bikes/endurance-xs.bike.json\");",
             "double head = dial(\"Head angle\", \"°\", 69, 74, 0.1, 71.3);",
             "Bike it = xs.with(\"frame.headAngleDeg\", head);",
-            "sweep(it).over(\"fork.offsetMm\", 40, 50, 0.1).track(\"trailMm\", \"toeRoomMm\").chart()");
+            "double trail = measure(it, TRAIL);",
+            "double flop = trail * sin(toRadians(head)) * cos(toRadians(head));",
+            "double mechanical = trail * sin(toRadians(head));",
+            "String words = \"trail \" + round(trail);",
+            "double[] several = DoubleStream.iterate(69, x -> x + 0.05).limit(101).map(x -> x - trail).toArray();",
+            "words + \", \" + flop + \", \" + mechanical + several.length",
+            "sweep(it).over(\"fork.offsetMm\", 40, 50, STEP).track(\"trailMm\", \"toeRoomMm\").chart()");
 
     private Session ten;
     private Session sweep;
+    private Session full;
     private int turn;
 
     @Setup
@@ -58,14 +65,18 @@ public class DialBenchmark {
         ten.show(page(TEN));
         ten.settle();
         sweep = Sessions.open(Session.Settings.standard());
-        sweep.show(page(SWEEP));
+        sweep.show(page(sweep("0.1", "")));
         sweep.settle();
+        full = Sessions.open(Session.Settings.standard());
+        full.show(page(sweep("0.01", "")));
+        full.settle();
     }
 
     @TearDown
     public void close() {
         ten.close();
         sweep.close();
+        full.close();
     }
 
     @Benchmark
@@ -82,11 +93,29 @@ public class DialBenchmark {
         return ten.settle();
     }
 
-    /** 101 steps with the toes' room: to be within a frame of 1/60 s at the 95th percentile. */
+    /** Ten rows with 101 steps of the toes' room: to be within a frame of 1/60 s at the 95th percentile. */
     @Benchmark
     public List<Outcome> sweepDialMoved() throws InterruptedException {
         sweep.dial("head", next());
         return sweep.settle();
+    }
+
+    /** The same ten rows from source. */
+    @Benchmark
+    public List<Outcome> sweepFromSource() throws InterruptedException {
+        sweep.show(page(sweep("0.1", " // " + turn++)));
+        return sweep.settle();
+    }
+
+    /** 1001 steps, each solved cold: to be there within 150 ms of rest. */
+    @Benchmark
+    public List<Outcome> fullSweepDialMoved() throws InterruptedException {
+        full.dial("head", next());
+        return full.settle();
+    }
+
+    private static List<String> sweep(String step, String mark) {
+        return SWEEP.stream().map(text -> text.replace("STEP", step) + mark).toList();
     }
 
     private double next() {

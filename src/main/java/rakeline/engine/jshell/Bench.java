@@ -12,7 +12,6 @@ import java.nio.file.Path;
 import java.util.Optional;
 import java.util.concurrent.BlockingQueue;
 import java.util.concurrent.Callable;
-import rakeline.catalogue.Roots;
 import rakeline.engine.Result;
 import rakeline.engine.Unpacker;
 
@@ -78,8 +77,7 @@ final class Bench {
         Unpacker in = frame.body();
         switch (frame.kind()) {
             case FOLDERS ->
-                surroundings.readFrom(
-                        new Roots(in.texts().stream().map(Path::of).toList()));
+                surroundings.readFrom(in.texts().stream().map(Path::of).toList(), this::reading);
             case LOAD -> in.list(from -> loader.add(from.text(), from.bytes()));
             case ROW -> beginRow();
             case DIAL -> surroundings.setDial(in.text(), in.real());
@@ -89,6 +87,14 @@ final class Bench {
             case INVOKE -> invoke(in.text(), in.text(), in.text(), in.flag());
             case SHOW -> show(in.text(), in.text());
             default -> throw new IOException("a worker is not asked for " + frame.kind());
+        }
+    }
+
+    private void reading(Path file) {
+        try {
+            unstopped(() -> wire.send(Wire.Kind.READ, Stamp.of(file)::write));
+        } catch (IOException e) {
+            Runtime.getRuntime().halt(0);
         }
     }
 

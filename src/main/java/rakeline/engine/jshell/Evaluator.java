@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.Supplier;
-import java.util.stream.Collectors;
 import jdk.jshell.JShell;
 import jdk.jshell.Snippet;
 import rakeline.engine.Layout;
@@ -22,7 +21,7 @@ final class Evaluator implements AutoCloseable {
     private final SourceReader reader;
     private final Places places;
     private final Map<String, Recording> recordings = new HashMap<>();
-    private final Map<String, Integer> versions = new HashMap<>();
+    private final Versions versions = new Versions();
     private final Map<String, Boolean> changing = new HashMap<>();
 
     Evaluator(Supplier<Worker> worker, Stopper stopper) {
@@ -55,9 +54,7 @@ final class Evaluator implements AutoCloseable {
     /** Whether the row has been compiled, to its end, against the rows above it as they now are. */
     boolean canRepeat(String id) {
         Recording recording = recordings.get(id);
-        return recording != null
-                && recording.complete()
-                && recording.needs().entrySet().stream().allMatch(need -> version(need.getKey()) == need.getValue());
+        return recording != null && recording.complete() && versions.stand(recording.needs());
     }
 
     /** Whether calls of the row are known, be it only those up to its first failure. */
@@ -77,7 +74,7 @@ final class Evaluator implements AutoCloseable {
         for (int i = snippets.size() - 1; i >= 0; i--) {
             drop(snippets.get(i));
         }
-        versions.merge(id, 1, Integer::sum);
+        versions.next(id);
         Recording recording = recordings.remove(id);
         if (recording != null) {
             recording.variables().forEach(this::letGo);
@@ -102,7 +99,7 @@ final class Evaluator implements AutoCloseable {
         CompileErrors errors = new CompileErrors(row.source(), page.namesFor(row.id()));
         RowRun run = new RowRun(row, shell, control, places, errors, tally(row, page, limit, printed), printed);
         Run done = run.go();
-        recordings.put(row.id(), run.recording().compiledAgainst(versionsNeeded(row, page)));
+        recordings.put(row.id(), run.recording().compiledAgainst(versions.needed(row, page)));
         changing.putAll(run.changing());
         return done;
     }
@@ -126,17 +123,6 @@ final class Evaluator implements AutoCloseable {
 
     private Tally tally(PageRow row, Layout page, Duration limit, Printed printed) {
         return new Tally(control, stopper, new Failures(places, page, row.id()), limit, printed);
-    }
-
-    private Map<String, Integer> versionsNeeded(PageRow row, Layout page) {
-        return page.needs(row.id()).stream()
-                .map(Layout.Need::rowId)
-                .distinct()
-                .collect(Collectors.toMap(id -> id, this::version));
-    }
-
-    private int version(String id) {
-        return versions.getOrDefault(id, 0);
     }
 
     /** Tells the worker where dials and pickers stand; one that is gone is told when it is replaced. */

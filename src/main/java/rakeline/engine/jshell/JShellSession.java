@@ -10,6 +10,7 @@ import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.LinkedBlockingQueue;
+import java.util.concurrent.TimeUnit;
 import java.util.function.Consumer;
 import rakeline.engine.Outcome;
 import rakeline.engine.PageRow;
@@ -20,6 +21,7 @@ import rakeline.worksheet.Worksheet;
 /** A session on JShell: one thread takes what it is asked, in turn, and runs rows when nothing more is asked. */
 final class JShellSession implements Session {
     private static final long FAREWELL_MILLIS = 5_000;
+    private static final long FILES_MILLIS = 500;
 
     private final List<Consumer<Event>> listeners = new CopyOnWriteArrayList<>();
     private final BlockingQueue<Runnable> asked = new LinkedBlockingQueue<>();
@@ -145,7 +147,7 @@ final class JShellSession implements Session {
     private void step(PageRun page) throws InterruptedException {
         if (!page.hasWork() && asked.isEmpty() && !hasMoved()) {
             rest(page);
-            asked.take().run();
+            awaitQuestion(page).ifPresent(Runnable::run);
         }
         for (Runnable next = asked.poll(); next != null; next = asked.poll()) {
             onlyDials = false;
@@ -158,6 +160,18 @@ final class JShellSession implements Session {
             idle = false;
             page.runNext();
         }
+    }
+
+    /** Waits for what is asked next; looks now and then whether files that rows have read are still as they were. */
+    private Optional<Runnable> awaitQuestion(PageRun page) throws InterruptedException {
+        if (!page.readsFiles()) {
+            return Optional.of(asked.take());
+        }
+        Optional<Runnable> next = Optional.ofNullable(asked.poll(FILES_MILLIS, TimeUnit.MILLISECONDS));
+        if (next.isEmpty()) {
+            page.checkFiles();
+        }
+        return next;
     }
 
     private void takeMoves(PageRun page) {

@@ -34,7 +34,7 @@ import java.util.function.Supplier;
  * Finds the names that a snippet takes from outside itself, scope by scope; methods apart from all else. Where scopes
  * are too subtle for it, as with patterns in conditions, it errs towards a name being the snippet's own.
  */
-final class NameScan extends TreeScanner<Void, Void> {
+class NameScan extends TreeScanner<Void, Void> {
     private final Deque<Set<String>> scopes = new ArrayDeque<>();
     private final Set<String> uses = new HashSet<>();
     private final Set<String> assigns = new HashSet<>();
@@ -42,6 +42,23 @@ final class NameScan extends TreeScanner<Void, Void> {
 
     NameScan() {
         scopes.push(new HashSet<>());
+    }
+
+    /** The names that are read where the expression stands; those in lambdas and classes are read later, if at all. */
+    static Set<String> usedAtOnce(Tree expression) {
+        NameScan scan = new NameScan() {
+            @Override
+            public Void visitLambdaExpression(LambdaExpressionTree tree, Void none) {
+                return null;
+            }
+
+            @Override
+            public Void visitClass(ClassTree tree, Void none) {
+                return null;
+            }
+        };
+        scan.scan(expression, null);
+        return scan.uses();
     }
 
     /** Scans what stands at the top level, where a variable is no local. */

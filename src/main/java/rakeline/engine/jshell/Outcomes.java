@@ -63,7 +63,21 @@ final class Outcomes {
     }
 
     void set(String id, Run run) {
-        put(new Outcome(id, "", run.state(), run.message(), run.printed(), run.result(), run.controls()));
+        put(outcome(id, run));
+    }
+
+    /** How the row stands after it was run again; said only where that is news. Whether it is. */
+    boolean bring(String id, Run run) {
+        Outcome brought = outcome(id, run);
+        boolean isNews = !named(brought, byId.get(id).name()).equals(byId.get(id));
+        if (isNews) {
+            put(brought);
+        }
+        return isNews;
+    }
+
+    private static Outcome outcome(String id, Run run) {
+        return new Outcome(id, "", run.state(), run.message(), run.printed(), run.result(), run.controls());
     }
 
     private void put(Outcome outcome) {

@@ -1,8 +1,10 @@
 package rakeline.engine.jshell;
 
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
@@ -18,7 +20,7 @@ import rakeline.worksheet.Worksheet;
 
 /** A page being run: what is to run, and how each row stands. Belongs to the session's thread. */
 final class PageRun {
-    private final RowRunner runner;
+    private final Rows runner;
     private final Stopper stopper;
     private final Values values;
     private final Consumer<Session.Event> listener;
@@ -26,12 +28,13 @@ final class PageRun {
     private final Set<String> pending = new HashSet<>();
     private final Set<String> forced = new HashSet<>();
     private final Set<String> deadly = new HashSet<>();
+    private final Map<String, Set<Stamp>> files = new HashMap<>();
     private final PageReader reader;
     private Layout page = Layout.of(List.of());
     private int done;
     private volatile Optional<PageRow> running = Optional.empty();
 
-    PageRun(RowRunner runner, Stopper stopper, Values values, Consumer<Session.Event> listener) {
+    PageRun(Rows runner, Stopper stopper, Values values, Consumer<Session.Event> listener) {
         this.runner = runner;
         this.stopper = stopper;
         this.values = values;
@@ -57,9 +60,10 @@ final class PageRun {
         Layout before = page;
         page = reader.read(worksheet);
         pending.removeIf(id -> !page.has(id));
+        files.keySet().removeIf(id -> !page.has(id));
         outcomes.show(page);
         Planner.Changes changes = Planner.changes(before, page, this::changing);
-        runner.evaluator().forget(gone(before));
+        runner.forget(gone(before));
         plan(changes.toRun(), changes.fromSource());
         plan(guessing(before), Set.of());
         move(values.take(worksheet));
@@ -72,8 +76,7 @@ final class PageRun {
         Set<String> rows = new HashSet<>();
         for (PageRow row : page.rows()) {
             String id = row.id();
-            boolean failed =
-                    outcomes.state(id) == State.FAILED && !runner.evaluator().canRepeat(id);
+            boolean failed = outcomes.state(id) == State.FAILED && !runner.canRepeat(id);
             if (failed && before.has(id) && !before.namesFor(id).equals(page.namesFor(id))) {
                 rows.add(id);
             }
@@ -129,6 +132,28 @@ final class PageRun {
     /** Gives up what is still to run; those rows stay out of date. */
     void abandon() {
         pending.clear();
+        forced.clear();
+    }
+
+    /** Whether a row that has run read a file. */
+    boolean readsFiles() {
+        return page.rows().stream().anyMatch(row -> !files(row.id()).isEmpty());
+    }
+
+    /** Rows that read a file which has changed since run again, with what follows from them. */
+    void checkFiles() {
+        Set<String> outdated = new LinkedHashSet<>();
+        for (PageRow row : page.rows()) {
+            if (!pending.contains(row.id()) && files(row.id()).stream().anyMatch(Stamp::isOutdated)) {
+                outdated.add(row.id());
+                files.remove(row.id());
+            }
+        }
+        plan(Planner.downstream(page, outdated, this::changing), Set.of());
+    }
+
+    private Set<Stamp> files(String id) {
+        return files.getOrDefault(id, Set.of());
     }
 
     /** A worker has ended; if it was the one in force, another takes over. */
@@ -145,11 +170,12 @@ final class PageRun {
                 .findFirst()
                 .orElseThrow();
         pending.remove(row.id());
+        boolean isForced = forced.remove(row.id());
         Optional<String> refusal = page.refusal(row.id());
         Optional<String> missing = missing(row.id());
         if (refusal.isPresent()) {
             outcomes.set(row.id(), State.FAILED, refusal.get());
-        } else if (row.row().waits() && !forced.remove(row.id())) {
+        } else if (row.row().waits() && !isForced) {
             boolean hasRun = outcomes.has(row.id()) && outcomes.state(row.id()) == State.OUT_OF_DATE;
             outcomes.set(row.id(), hasRun ? State.OUT_OF_DATE : State.WAITING);
         } else if (missing.isPresent()) {
@@ -168,6 +194,7 @@ final class PageRun {
         outcomes.set(row.id(), State.RUNNING);
         Run run = attempt(row);
         running = Optional.empty();
+        files.put(row.id(), run.files());
         boolean edited = stopper.cause().equals(Optional.of(Stopper.Cause.EDITED)) && run.state() == State.STOPPED;
         if (edited) {
             pending.add(row.id());
@@ -211,25 +238,42 @@ final class PageRun {
         }
     }
 
-    /** Brings back the values of the rows that have run; false: one of them ended this worker too. */
+    /** Brings back the values of the rows that have run; false: one of them came out otherwise in this worker. */
     private boolean replayAll() {
         for (PageRow row : page.rows()) {
-            if (isToReplay(row.id())) {
-                Run run = runner.replay(row, page);
-                if (run.lost().isPresent()) {
-                    deadly.add(row.id());
-                    outcomes.set(row.id(), run);
-                    return false;
-                }
+            if (isToReplay(row.id()) && !replay(row)) {
+                return false;
             }
         }
         return true;
     }
 
+    private boolean replay(PageRow row) {
+        State before = outcomes.state(row.id());
+        Run run = runner.replay(row, page);
+        files.put(row.id(), run.files());
+        boolean isNews = outcomes.bring(row.id(), run);
+        if (!isNews && run.lost().isEmpty()) {
+            return true;
+        }
+        Set<String> affected = new LinkedHashSet<>(Planner.downstream(page, Set.of(row.id()), this::changing));
+        boolean standsAlone = run.state() == before
+                && run.lost().isEmpty()
+                && ties().with(row.id()).size() == 1;
+        if (run.lost().isPresent() || run.state() == State.STOPPED || standsAlone) {
+            affected.remove(row.id());
+        }
+        run.lost().ifPresent(how -> deadly.add(row.id()));
+        pending.addAll(affected);
+        affected.stream().filter(this::goesOutOfDate).forEach(id -> outcomes.set(id, State.OUT_OF_DATE));
+        return standsAlone;
+    }
+
     private boolean isToReplay(String id) {
         State state = outcomes.state(id);
         boolean ran = state == State.FRESH || (state == State.FAILED && !deadly.contains(id));
-        return ran && runner.evaluator().isKnown(id) && !pending.contains(id);
+        boolean stands = page.refusal(id).isEmpty() && missing(id).isEmpty();
+        return ran && stands && runner.isKnown(id) && !pending.contains(id);
     }
 
     private void run(Set<String> ids) {
@@ -256,12 +300,12 @@ final class PageRun {
         Set<String> stale = new LinkedHashSet<>();
         for (String id : ids) {
             boolean needsStale = page.needs(id).stream().anyMatch(need -> stale.contains(need.rowId()));
-            if (rewritten.contains(id) || needsStale || !runner.evaluator().canRepeat(id)) {
+            if (rewritten.contains(id) || needsStale || !runner.canRepeat(id)) {
                 stale.add(id);
             }
         }
         boolean startsOver = ids.stream().anyMatch(this::keepsState);
-        runner.evaluator().forget(List.copyOf(stale));
+        runner.forget(List.copyOf(stale));
         pending.addAll(ids);
         ids.stream().filter(this::goesOutOfDate).forEach(id -> outcomes.set(id, State.OUT_OF_DATE));
         if (startsOver) {
@@ -271,7 +315,7 @@ final class PageRun {
 
     /** Static fields of a class are what they were at first only in a worker that has not loaded it. */
     private boolean keepsState(String id) {
-        return page.row(id).source().keepsState() && runner.evaluator().isKnown(id);
+        return page.row(id).source().keepsState() && runner.isKnown(id);
     }
 
     private boolean goesOutOfDate(String id) {
@@ -324,7 +368,7 @@ final class PageRun {
     }
 
     private boolean changing(String variable) {
-        return runner.evaluator().changing(variable);
+        return runner.changing(variable);
     }
 
     private Entangled ties() {

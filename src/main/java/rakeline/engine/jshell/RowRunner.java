@@ -1,6 +1,7 @@
 package rakeline.engine.jshell;
 
 import java.time.Duration;
+import java.util.List;
 import java.util.OptionalInt;
 import java.util.Set;
 import java.util.concurrent.CompletableFuture;
@@ -10,7 +11,7 @@ import rakeline.engine.PageRow;
 import rakeline.engine.RowSource;
 
 /** Runs single rows in whichever worker is in force, within their time limits, and brings in another worker. */
-final class RowRunner implements AutoCloseable {
+final class RowRunner implements Rows, AutoCloseable {
     private final Standby standby;
     private final Stopper stopper;
     private final Values values;
@@ -31,21 +32,18 @@ final class RowRunner implements AutoCloseable {
         this.evaluator = newEvaluator();
     }
 
-    Evaluator evaluator() {
-        return evaluator;
-    }
-
-    RowSource read(String text) {
+    @Override
+    public RowSource read(String text) {
         return evaluator.read(text);
     }
 
-    /** A row is about to run: from now on it can be stopped. */
-    void begin(PageRow row) {
+    @Override
+    public void begin(PageRow row) {
         stopper.arm(evaluator.worker(), limitOf(row));
     }
 
-    /** Runs the row that was begun, as it was compiled where that still holds. */
-    Run run(PageRow row, Layout page) {
+    @Override
+    public Run run(PageRow row, Layout page) {
         try {
             return evaluator.canRepeat(row.id())
                     ? evaluator.repeat(row, page, limitOf(row))
@@ -55,8 +53,8 @@ final class RowRunner implements AutoCloseable {
         }
     }
 
-    /** Runs again what was compiled of a row, in a worker that took over from another. */
-    Run replay(PageRow row, Layout page) {
+    @Override
+    public Run replay(PageRow row, Layout page) {
         begin(row);
         try {
             return evaluator.repeat(row, page, limitOf(row));
@@ -65,13 +63,33 @@ final class RowRunner implements AutoCloseable {
         }
     }
 
+    @Override
+    public boolean canRepeat(String id) {
+        return evaluator.canRepeat(id);
+    }
+
+    @Override
+    public boolean isKnown(String id) {
+        return evaluator.isKnown(id);
+    }
+
+    @Override
+    public boolean changing(String variable) {
+        return evaluator.changing(variable);
+    }
+
+    @Override
+    public void forget(List<String> idsInPageOrder) {
+        evaluator.forget(idsInPageOrder);
+    }
+
     private Duration limitOf(PageRow row) {
         OptionalInt own = row.row().timeLimitSeconds();
         return own.isPresent() ? Duration.ofSeconds(own.getAsInt()) : limit;
     }
 
-    /** Goes on with another worker that knows the classes and dials, but in which nothing has run. */
-    void replaceWorker() {
+    @Override
+    public void replaceWorker() {
         evaluator.worker().close();
         boolean taken = false;
         while (!taken) {
@@ -79,24 +97,24 @@ final class RowRunner implements AutoCloseable {
         }
     }
 
-    /** Starts over: nothing is compiled, nothing has run. */
-    void startOver() {
+    @Override
+    public void startOver() {
         evaluator.close();
         evaluator = newEvaluator();
     }
 
-    /** Tells the worker where dials and pickers stand; a worker that is gone is told when it is replaced. */
-    void tell(Set<String> names) {
+    @Override
+    public void tell(Set<String> names) {
         evaluator.tell(values, names);
     }
 
-    /** Tells the worker the page's rack. */
-    void tellRack() {
+    @Override
+    public void tellRack() {
         evaluator.tellRack(values);
     }
 
-    /** Whether this is the worker in force. */
-    boolean uses(Worker worker) {
+    @Override
+    public boolean uses(Worker worker) {
         return evaluator.worker() == worker;
     }
 

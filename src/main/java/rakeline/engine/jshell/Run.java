@@ -2,6 +2,7 @@ package rakeline.engine.jshell;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import rakeline.engine.Control;
 import rakeline.engine.Result;
 import rakeline.engine.State;
@@ -9,6 +10,7 @@ import rakeline.engine.State;
 /**
  * What came of running a row once.
  *
+ * @param files that it read, or looked for
  * @param lost how the worker ended, where it did, in words that follow "row …"
  */
 record Run(
@@ -17,12 +19,14 @@ record Run(
         String printed,
         Optional<Result> result,
         List<Control> controls,
-        Optional<String> lost) {
+        Optional<String> lost,
+        Set<Stamp> files) {
     Run {
         controls = List.copyOf(controls);
+        files = Set.copyOf(files);
     }
 
     static Run broken(String message) {
-        return new Run(State.FAILED, message, "", Optional.empty(), List.of(), Optional.empty());
+        return new Run(State.FAILED, message, "", Optional.empty(), List.of(), Optional.empty(), Set.of());
     }
 }

@@ -48,7 +48,17 @@ final class SnippetReader {
         top.forEach(scan::scanTop);
         Optional<SnippetSource.Declared> control = top.size() == 1 ? control(top.get(0)) : Optional.empty();
         return new SnippetSource(
-                offset, wrapped.text(), defines(top), scan.uses(), scan.assigns(), control, fault(scan, control), true);
+                offset,
+                wrapped.text(),
+                defines(top),
+                scan.uses(),
+                scan.assigns(),
+                control,
+                fault(scan, control)
+                        .or(() -> top.stream()
+                                .flatMap(tree -> circular(tree).stream())
+                                .findFirst()),
+                true);
     }
 
     private List<Tree> topLevel() {
@@ -163,16 +173,32 @@ final class SnippetReader {
                 .map(this::misplaced);
     }
 
+    /** A first value made from the variable itself would be another each time that the row runs. */
+    private Optional<SnippetSource.Fault> circular(Tree tree) {
+        if (!(tree instanceof VariableTree variable) || variable.getInitializer() == null) {
+            return Optional.empty();
+        }
+        String name = variable.getName().toString();
+        return NameScan.usedAtOnce(variable.getInitializer()).contains(name)
+                ? Optional.of(fault(
+                        variable.getInitializer(),
+                        name + " is used in its own first value; give it one from" + " the names above."))
+                : Optional.empty();
+    }
+
     private SnippetSource.Fault misplaced(MethodInvocationTree call) {
         String name = calledName(call);
-        int place = offset + start(call) - wrapped.wrapping().shift();
-        RowSource row = new RowSource(rowText, List.of());
-        return new SnippetSource.Fault(
-                row.lineAt(place),
-                row.columnAt(place),
+        return fault(
+                call,
                 name + "(…) stands only as the whole initialiser of a variable of the page, as in "
                         + (name.equals("dial") ? "double head = dial(…);" : "Bike mine = pick(…);")
                         + " not in a loop, a method, a lambda or an expression.");
+    }
+
+    private SnippetSource.Fault fault(Tree tree, String sentence) {
+        int place = offset + start(tree) - wrapped.wrapping().shift();
+        RowSource row = new RowSource(rowText, List.of());
+        return new SnippetSource.Fault(row.lineAt(place), row.columnAt(place), sentence);
     }
 
     private int start(Tree tree) {

@@ -61,11 +61,12 @@ final class Tally {
     /** How the row stands. */
     Run run() {
         String notice = String.join("\n", notices);
-        return ended.orElseGet(() -> new Run(State.FRESH, notice, printed.text(), result, controls, Optional.empty()));
+        return ended.orElseGet(() ->
+                new Run(State.FRESH, notice, printed.text(), result, controls, Optional.empty(), printed.files()));
     }
 
     private boolean end(State state, String message, Optional<String> lost) {
-        ended = Optional.of(new Run(state, message, printed.text(), Optional.empty(), controls, lost));
+        ended = Optional.of(new Run(state, message, printed.text(), Optional.empty(), controls, lost, printed.files()));
         return false;
     }
 

@@ -55,11 +55,16 @@ final class Values {
     /** Tells a worker where the named dials and pickers stand. */
     void tell(Set<String> names, Worker worker) throws Worker.Lost {
         for (String name : names) {
-            double value = dials.getOrDefault(name, Double.NaN);
+            double value = dial(name);
             String path = picks.getOrDefault(name, "");
             worker.tell(Wire.Kind.DIAL, out -> out.text(name).real(value));
             worker.tell(Wire.Kind.PICK, out -> out.text(name).text(path));
         }
+    }
+
+    /** The value that a dial stands at; NaN where none is stored. */
+    double dial(String name) {
+        return dials.getOrDefault(name, Double.NaN);
     }
 
     private static <T> Set<String> differing(Map<String, T> before, Map<String, T> after) {

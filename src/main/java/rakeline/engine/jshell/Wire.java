@@ -46,6 +46,8 @@ final class Wire implements Closeable {
         PRINTED('t'),
         /** Worker: more was printed than is kept. */
         CUT('c'),
+        /** Worker: a file that a row reads, as it stands. */
+        READ('w'),
         /** Worker: what came of INVOKE or SHOW. */
         ANSWER('a'),
         /** Worker: it ends in an orderly way. */

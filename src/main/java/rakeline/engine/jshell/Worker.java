@@ -115,6 +115,7 @@ final class Worker implements AutoCloseable {
                 switch (frame.kind()) {
                     case PRINTED -> printed.add(frame.body().bytes());
                     case CUT -> printed.cut();
+                    case READ -> printed.read(Stamp.read(frame.body()));
                     case EXITING -> orderly = true;
                     case ANSWER -> {
                         return Answer.read(frame.body());

@@ -96,6 +96,7 @@ final class WorkerLauncher {
                 "-Xmx" + settings.heapMegabytes() + "m",
                 "-XX:+ExitOnOutOfMemoryError",
                 "-XX:+UseSerialGC",
+                "-XX:-OmitStackTraceInFastThrow",
                 "-Xshare:auto",
                 "-Djava.awt.headless=true",
                 "-Dfile.encoding=UTF-8",

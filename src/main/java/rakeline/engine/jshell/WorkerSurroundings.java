@@ -1,9 +1,11 @@
 package rakeline.engine.jshell;
 
+import java.nio.file.Path;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Consumer;
 import rakeline.catalogue.Roots;
 import rakeline.engine.Control;
 import rakeline.prelude.DialRequest;
@@ -22,8 +24,9 @@ final class WorkerSurroundings implements Surroundings {
     private Optional<Control> declared = Optional.empty();
     private String notice = "";
 
-    void readFrom(Roots newRoots) {
-        roots = newRoots;
+    /** @param reading told of each file that is looked at, before it is read */
+    void readFrom(List<Path> folders, Consumer<Path> reading) {
+        roots = new Roots(folders, reading);
     }
 
     /** NaN: none is stored. */

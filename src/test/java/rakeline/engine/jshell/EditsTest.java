@@ -82,6 +82,14 @@ class EditsTest {
     }
 
     @Test
+    void aRowSetToWaitAfterAllRanWaits() throws InterruptedException {
+        page.run(Pages.of(Pages.row("a", "1")));
+        page.session().runAll();
+        page.settle();
+        assertThat(page.run(Pages.of(Pages.waiting("a", "2"))).state("a")).isEqualTo(State.OUT_OF_DATE);
+    }
+
+    @Test
     void runningARowRunsTheWaitingRowsThatItNeeds() throws InterruptedException {
         page.run(Pages.of(Pages.waiting("a", "int a = 1;"), Pages.waiting("b", "a + 1")));
         page.session().runRow("b");

@@ -138,6 +138,19 @@ class SourceReaderTest {
     }
 
     @Test
+    void aFirstValueMadeFromTheVariableItselfIsAFault() {
+        assertThat(reader.read("int a = a + 1;").fault().orElseThrow().sentence())
+                .isEqualTo("a is used in its own first value; give it one from the names above.");
+    }
+
+    @Test
+    void aFunctionMayCallItself() {
+        assertThat(reader.read("IntUnaryOperator f = n -> n < 1 ? 1 : n * f.applyAsInt(n - 1);")
+                        .fault())
+                .isEmpty();
+    }
+
+    @Test
     void whatIsNoJavaIsOneSnippetThatDoesNotParse() {
         RowSource row = read("int k = 3 +;");
         assertThat(row.snippets()).hasSize(1);
