@@ -5,8 +5,8 @@ import java.time.Duration;
 import java.util.Optional;
 import java.util.UUID;
 import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
-import java.util.concurrent.ScheduledExecutorService;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.concurrent.atomic.AtomicReference;
@@ -27,7 +27,7 @@ public final class Journal implements AutoCloseable {
 
     private static final Duration RETRY = Duration.ofSeconds(2);
 
-    private final ScheduledExecutorService thread = Executors.newSingleThreadScheduledExecutor(Journal::named);
+    private final ExecutorService thread = Executors.newSingleThreadExecutor(Journal::named);
     private final AtomicReference<Optional<Draft>> latest = new AtomicReference<>(Optional.empty());
     private final AtomicBoolean due = new AtomicBoolean();
     private final SafeFile disk;
@@ -77,7 +77,8 @@ public final class Journal implements AutoCloseable {
 
     private void schedule(Duration delay) {
         if (due.compareAndSet(false, true)) {
-            thread.schedule(this::catchUp, delay.toMillis(), TimeUnit.MILLISECONDS);
+            CompletableFuture.delayedExecutor(delay.toMillis(), TimeUnit.MILLISECONDS, thread)
+                    .execute(this::catchUp);
         }
     }
 
@@ -114,6 +115,6 @@ public final class Journal implements AutoCloseable {
     public void close() {
         flush();
         CompletableFuture.runAsync(() -> claim.ifPresent(Claim::close), thread).join();
-        thread.shutdownNow();
+        thread.shutdown();
     }
 }

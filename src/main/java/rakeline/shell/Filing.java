@@ -52,7 +52,7 @@ final class Filing implements Bench.View {
     }
 
     private void remember(PageFile stored) {
-        boolean known = trusted.filter(before -> before == stored).isPresent();
+        boolean known = trusted.filter(before -> before.equals(stored)).isPresent();
         trusted = Optional.of(stored);
         if (!known && !trust.now().isIn(stored.page())) {
             trust.change(before -> before.with(stored.page()), bench::notice);

@@ -57,7 +57,7 @@ final class Rescue implements Bench.View {
     }
 
     private boolean isKept(PageModel now) {
-        return kept.filter(draft -> draft.page() == now.page()
+        return kept.filter(draft -> draft.page().equals(now.page())
                         && draft.allowed() == now.allowed()
                         && draft.file().equals(now.origin().path()))
                 .isPresent();
