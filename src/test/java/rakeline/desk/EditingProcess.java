@@ -43,7 +43,7 @@ final class EditingProcess {
             page = edited(number);
             journal.keep(new Draft(
                     page, Optional.of(stored.file()), true, Clock.systemUTC().instant()));
-            System.out.println(number + " " + System.currentTimeMillis());
+            System.out.print(number + " " + System.currentTimeMillis() + "\n");
             System.out.flush();
             if (random.nextInt(20) == 0) {
                 save();

@@ -98,7 +98,7 @@ class KillTest {
             for (String line = lines.readLine(); line != null; line = lines.readLine()) {
                 edits.add(Edit.parse(line));
                 if (edits.get(edits.size() - 1).at() > edits.get(0).at() + lifeMs) {
-                    process.destroyForcibly();
+                    process.toHandle().destroyForcibly();
                 }
             }
         }

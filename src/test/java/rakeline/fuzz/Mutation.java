@@ -63,10 +63,11 @@ final class Mutation {
         }
         MatchResult piece = pieces.get(random.nextInt(pieces.size()));
         MatchResult other = pieces.get(random.nextInt(pieces.size()));
-        String in = switch (random.nextInt(4)) {
+        String in = switch (random.nextInt(6)) {
             case 0 -> "";
             case 1 -> other.group();
             case 2 -> piece.group() + piece.group();
+            case 3, 4 -> piece.group().replaceAll("[0-9](?=[^0-9]*$)", String.valueOf(random.nextInt(10)));
             default -> OTHERS.get(random.nextInt(OTHERS.size()));
         };
         return (text.substring(0, piece.start()) + in + text.substring(piece.end())).getBytes(UTF_8);
