@@ -90,7 +90,7 @@ public final class BikeFile {
             throw piece.unlike("a number with a decimal point, " + accepted + " "
                     + input.quantity().unit().symbol());
         }
-        values.put(input, number.value());
+        values.put(input, number.value() + 0.0); // no negative zero
     }
 
     private static String hint(String key) {
@@ -103,6 +103,7 @@ public final class BikeFile {
         Map<String, Provenance> byKey = new HashMap<>();
         if (piece != null) {
             piece.members("provenance", INPUTS.keySet()).forEach((key, origin) -> byKey.put(key, origin(origin)));
+            byKey.values().removeIf(Provenance::saysNothing);
         }
         return byKey;
     }

@@ -4,6 +4,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import rakeline.figure.Column;
+import rakeline.quantity.Quantity;
+import rakeline.study.Hold;
+import rakeline.study.Target;
 
 /** Figures' columns as plain values for JSON. */
 final class FigureJson {
@@ -15,6 +18,32 @@ final class FigureJson {
         json.put("label", column.label());
         json.put("unit", column.unit());
         json.put("values", values(column));
+        return json;
+    }
+
+    /** What is held. */
+    static Map<String, Object> hold(Hold hold) {
+        Map<String, Object> json = new LinkedHashMap<>();
+        json.put("key", hold.measure().key());
+        json.put("value", hold.target());
+        json.put("by", hold.by().key());
+        return json;
+    }
+
+    /** A target, or a floor. */
+    static Map<String, Object> target(Target target) {
+        Map<String, Object> json = new LinkedHashMap<>();
+        json.put("key", target.key());
+        json.put("value", target.value());
+        return json;
+    }
+
+    /** What a quantity is called; more may be added. */
+    static Map<String, Object> quantity(Quantity quantity) {
+        Map<String, Object> json = new LinkedHashMap<>();
+        json.put("key", quantity.key());
+        json.put("label", quantity.label());
+        json.put("unit", quantity.unit().symbol());
         return json;
     }
 

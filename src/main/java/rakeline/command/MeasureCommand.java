@@ -33,7 +33,7 @@ final class MeasureCommand extends Work {
 
     @Override
     int work() {
-        Ride ride = subject.ride();
+        Ride ride = subject.ride(console());
         if (json) {
             Map<String, Object> answer = new LinkedHashMap<>();
             answer.put("bike", ride.bike().name());

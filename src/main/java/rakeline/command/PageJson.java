@@ -8,6 +8,7 @@ import rakeline.engine.Result;
 import rakeline.figure.Chart;
 import rakeline.figure.Drawing;
 import rakeline.figure.Figure;
+import rakeline.figure.MapFigure;
 import rakeline.figure.Table;
 
 /** A page that has run as plain values for JSON. */
@@ -70,7 +71,7 @@ final class PageJson {
     }
 
     private static String kind(Figure figure) {
-        if (figure instanceof Chart) {
+        if (figure instanceof Chart || figure instanceof MapFigure) {
             return "chart";
         }
         return figure instanceof Table ? "table" : figure instanceof Drawing ? "drawing" : "";

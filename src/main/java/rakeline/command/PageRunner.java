@@ -15,6 +15,7 @@ import rakeline.engine.jshell.Sessions;
 import rakeline.figure.Chart;
 import rakeline.figure.Csv;
 import rakeline.figure.Figure;
+import rakeline.figure.MapFigure;
 import rakeline.figure.TextTable;
 import rakeline.figure.paint.Palette;
 import rakeline.figure.paint.Svg;
@@ -136,8 +137,14 @@ final class PageRunner {
     }
 
     private static String shownText(Figure figure) {
-        Figure shown = figure instanceof Chart chart ? chart.table(STEPS_PRINTED) : figure;
-        return "\n" + TextTable.write(shown) + "\n";
+        return "\n" + TextTable.write(shortened(figure)) + "\n";
+    }
+
+    private static Figure shortened(Figure figure) {
+        if (figure instanceof MapFigure map) {
+            return map.table(MapCommand.ROWS_PRINTED, MapCommand.COLUMNS_PRINTED);
+        }
+        return figure instanceof Chart chart ? chart.table(STEPS_PRINTED) : figure;
     }
 
     private static Worksheet withoutWaiting(Worksheet page) {

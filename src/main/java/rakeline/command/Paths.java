@@ -7,8 +7,12 @@ import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import rakeline.catalogue.BikeFile;
 import rakeline.catalogue.Bytes;
+import rakeline.catalogue.PartsFile;
+import rakeline.catalogue.RiderFile;
 import rakeline.geometry.Bike;
+import rakeline.geometry.parts.Stock;
 import rakeline.quantity.Refusal;
+import rakeline.rider.Rider;
 
 /** Paths of the command line: they resolve against the working directory. */
 final class Paths {
@@ -47,5 +51,13 @@ final class Paths {
 
     static Bike bike(String argument) {
         return BikeFile.read(Bytes.read(of(argument), BikeFile.SIZE_LIMIT), argument);
+    }
+
+    static Stock stock(String argument) {
+        return PartsFile.read(Bytes.read(of(argument), PartsFile.SIZE_LIMIT), argument);
+    }
+
+    static Rider rider(String argument) {
+        return RiderFile.read(Bytes.read(of(argument), RiderFile.SIZE_LIMIT), argument);
     }
 }

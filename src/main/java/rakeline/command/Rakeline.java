@@ -54,8 +54,21 @@ public final class Rakeline {
                 .addSubcommand(new RunCommand(console))
                 .addSubcommand(new MeasureCommand(console, vocabulary))
                 .addSubcommand(new SweepCommand(console, vocabulary))
+                .addSubcommand(new MapCommand(console, vocabulary))
+                .addSubcommand(new SeekCommand(console, vocabulary))
+                .addSubcommand(new SolveCommand(console, vocabulary))
+                .addSubcommand(new SensitivityCommand(console, vocabulary))
+                .addSubcommand(new SpreadCommand(console, vocabulary))
+                .addSubcommand(new SizesCommand(console, vocabulary))
                 .addSubcommand(new RefitCommand(console, vocabulary))
+                .addSubcommand(new PostureCommand(console, vocabulary))
+                .addSubcommand(new MatchCommand(console))
+                .addSubcommand(new CompareCommand(console, vocabulary))
+                .addSubcommand(new LimitsCommand(console, vocabulary))
                 .addSubcommand(new CheckCommand(console, vocabulary))
+                .addSubcommand(new ReconcileCommand(console, vocabulary))
+                .addSubcommand(new ImportCommand(console))
+                .addSubcommand(new ExportCommand(console))
                 .addSubcommand(new KeysCommand(console, vocabulary));
         standardOptions(line);
         line.getSubcommands().values().forEach(Rakeline::standardOptions);

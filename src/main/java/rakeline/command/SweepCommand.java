@@ -1,34 +1,22 @@
 package rakeline.command;
 
-import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
-import java.util.Arrays;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
-import rakeline.desk.SafeFile;
 import rakeline.figure.Chart;
 import rakeline.figure.Column;
-import rakeline.figure.Csv;
 import rakeline.figure.Figure;
 import rakeline.figure.SweepChart;
 import rakeline.figure.Table;
-import rakeline.figure.TextTable;
-import rakeline.figure.paint.Palette;
-import rakeline.figure.paint.Svg;
-import rakeline.geometry.Setting;
 import rakeline.handling.Ride;
 import rakeline.quantity.Decimals;
 import rakeline.quantity.Measure;
-import rakeline.quantity.Numbers;
-import rakeline.quantity.Refusal;
-import rakeline.study.Hold;
 import rakeline.study.Mode;
-import rakeline.study.Steps;
 import rakeline.study.Sweep;
 import rakeline.study.Swept;
 import rakeline.study.Vocabulary;
@@ -45,8 +33,6 @@ import rakeline.study.Vocabulary;
             "\"label\", \"unit\", \"values\"}], \"gaps\": [{\"step\", \"key\", \"reason\"}]}."
         })
 final class SweepCommand extends Work {
-    private static final int SVG_WIDTH = 800;
-
     @Mixin
     private Subject subject = new Subject();
 
@@ -57,11 +43,8 @@ final class SweepCommand extends Work {
             description = "The input that is swept, both ends included; 201 values without a step.")
     private String vary;
 
-    @Option(names = "--hold", paramLabel = "MEASURE[=VALUE]", description = "Held, at its starting value or this one.")
-    private String hold;
-
-    @Option(names = "--by", paramLabel = "KEY", description = "The input that is solved for to hold it.")
-    private String by;
+    @Mixin
+    private HoldOption hold = new HoldOption();
 
     @Option(
             names = "--track",
@@ -74,14 +57,8 @@ final class SweepCommand extends Work {
     @Option(names = "--as", paramLabel = "WAY", description = "refit or redraw.")
     private String as;
 
-    @Option(names = "--csv", paramLabel = "FILE", description = "Writes CSV; - is standard output.")
-    private String csv;
-
-    @Option(names = "--svg", paramLabel = "FILE", description = "Writes the chart.")
-    private String svg;
-
-    @Option(names = "--json", description = "Prints JSON.")
-    private boolean json;
+    @Mixin
+    private Output output = new Output();
 
     private final Vocabulary vocabulary;
 
@@ -92,75 +69,18 @@ final class SweepCommand extends Work {
 
     @Override
     int work() {
-        Swept swept = sweep(subject.ride()).run();
+        Swept swept = sweep(subject.ride(console())).run();
         Chart chart = SweepChart.of(swept);
-        write(swept, chart);
+        output.give(console(), chart, named(swept, chart), chart, () -> asJson(swept, chart));
         swept.gaps().forEach(gap -> console().message(sentence(swept, gap)));
         return DONE;
     }
 
     private Sweep sweep(Ride of) {
-        int equals = vary.indexOf('=');
-        if (equals < 1) {
-            throw new Refusal("--vary is " + vary + "; accepted is KEY=FROM:TO:STEP.");
-        }
-        Setting setting = Setting.of(vary.substring(0, equals));
-        Mode mode = as == null ? Mode.usualFor(setting) : Mode.of(as);
+        Vary varied = Vary.of(vary, Vary.STEPPED);
         List<Measure<Ride>> tracks =
                 track.stream().map(String::trim).map(vocabulary::tracked).toList();
-        return new Sweep(of, setting, steps(vary.substring(equals + 1)), mode, held(), tracks);
-    }
-
-    private Numbers steps(String range) {
-        List<Double> parts = Arrays.stream(range.split(":", -1))
-                .map(part -> Console.number(part, "--vary " + range))
-                .toList();
-        return switch (parts.size()) {
-            case 2 -> Steps.of(parts.get(0), parts.get(1));
-            case 3 -> Steps.of(parts.get(0), parts.get(1), parts.get(2));
-            default -> throw new Refusal("--vary is " + vary + "; accepted is KEY=FROM:TO:STEP.");
-        };
-    }
-
-    private Optional<Hold> held() {
-        if (hold == null && by == null) {
-            return Optional.empty();
-        }
-        if (hold == null || by == null) {
-            throw new Refusal("--hold and --by belong together: what is held, and the input that is solved for.");
-        }
-        int equals = hold.indexOf('=');
-        double target = equals < 0 ? Double.NaN : Console.number(hold.substring(equals + 1), "--hold " + hold);
-        String key = equals < 0 ? hold : hold.substring(0, equals);
-        return Optional.of(new Hold(vocabulary.measure(key), target, Setting.of(by)));
-    }
-
-    /** Files first: where one cannot be written, nothing is printed. */
-    private void write(Swept swept, Chart chart) {
-        if (csv != null && !csvIsPrinted()) {
-            SafeFile.onDisk()
-                    .write(Paths.of(csv), Csv.write(named(swept, chart)).getBytes(StandardCharsets.UTF_8));
-        }
-        if (svg != null) {
-            SafeFile.onDisk().write(Paths.of(svg), Svg.bytes(chart, SVG_WIDTH, Palette.LIGHT));
-        }
-        print(swept, chart);
-    }
-
-    private void print(Swept swept, Chart chart) {
-        if (json) {
-            console().json(asJson(swept, chart));
-        }
-        if (csvIsPrinted()) {
-            console().data().print(Csv.write(named(swept, chart)));
-        }
-        if (!json && csv == null && svg == null) {
-            console().data().print(TextTable.write(chart));
-        }
-    }
-
-    private boolean csvIsPrinted() {
-        return "-".equals(csv);
+        return new Sweep(of, varied.setting(), varied.steps(), varied.varied(as).mode(), hold.hold(vocabulary), tracks);
     }
 
     /** A refit says so in a column of its own. */
@@ -169,8 +89,7 @@ final class SweepCommand extends Work {
             return chart;
         }
         List<Column> columns = new ArrayList<>(chart.columns());
-        columns.add(Column.ofWords(
-                "as", "As", java.util.Collections.nCopies(chart.steps().size(), Mode.REFIT.word())));
+        columns.add(Column.ofWords("as", "As", Collections.nCopies(chart.steps().size(), Mode.REFIT.word())));
         return new Table(chart.title(), columns, chart.held(), chart.cautions());
     }
 
@@ -180,17 +99,9 @@ final class SweepCommand extends Work {
         json.put("title", swept.title());
         json.put("vary", swept.sweep().vary().key());
         json.put("as", swept.sweep().mode().word());
-        json.put("held", swept.sweep().hold().map(SweepCommand::asJson).orElse(null));
+        json.put("held", swept.sweep().hold().map(FigureJson::hold).orElse(null));
         json.put("columns", chart.columns().stream().map(FigureJson::column).toList());
         json.put("gaps", swept.gaps().stream().map(gap -> asJson(swept, gap)).toList());
-        return json;
-    }
-
-    private static Map<String, Object> asJson(Hold hold) {
-        Map<String, Object> json = new LinkedHashMap<>();
-        json.put("key", hold.measure().key());
-        json.put("value", hold.target());
-        json.put("by", hold.by().key());
         return json;
     }
 

@@ -48,7 +48,7 @@ public final class Backups {
         if (before.isEmpty() || disk.isChanged(before.get(0).file(), Stamp.of(bytes))) {
             Path file = folder(of).resolve(NAME.format(now) + WorksheetFile.EXTENSION);
             disk.writeOwn(file, bytes);
-            versions(of).stream().skip(KEPT).forEach(old -> disk.remove(old.file()));
+            versions(of).stream().skip(KEPT).forEach(old -> disk.delete(old.file()));
         }
     }
 

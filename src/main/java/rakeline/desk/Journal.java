@@ -85,7 +85,7 @@ public final class Journal implements AutoCloseable {
     private void catchUp() {
         due.set(false);
         try {
-            latest.get().ifPresentOrElse(this::write, () -> disk.remove(file));
+            latest.get().ifPresentOrElse(this::write, () -> disk.delete(file));
             tell("");
         } catch (Refusal refusal) {
             tell(refusal.getMessage());

@@ -53,7 +53,7 @@ public final class Recovery {
 
         /** Removes it for good. */
         public void discard() {
-            disk.remove(journal);
+            disk.delete(journal);
             claim.close();
         }
 

@@ -178,8 +178,8 @@ public final class SafeFile {
                 .toList();
     }
 
-    /** Removes a file of the program's own, if it is there. */
-    void remove(Path file) {
+    /** Takes away a file that was written here. */
+    void delete(Path file) {
         Trouble.writing(file, () -> {
             files.delete(file);
             return file;

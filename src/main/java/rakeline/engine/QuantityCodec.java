@@ -18,7 +18,10 @@ final class QuantityCodec {
         out.text(quantity.definition()).text(quantity.caution());
         out.list(
                 quantity.limits(),
-                (to, limit) -> to.real(limit.value()).text(limit.label()).text(limit.source()));
+                (to, limit) -> to.real(limit.value())
+                        .text(limit.label())
+                        .text(limit.source())
+                        .text(limit.side().name()));
         out.text(quantity.source());
     }
 
@@ -33,7 +36,7 @@ final class QuantityCodec {
                 in.real(),
                 in.text(),
                 in.text(),
-                in.list(from -> new Limit(from.real(), from.text(), from.text())),
+                in.list(from -> new Limit(from.real(), from.text(), from.text(), Limit.Side.valueOf(from.text()))),
                 in.text());
     }
 }

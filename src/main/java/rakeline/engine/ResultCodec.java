@@ -6,6 +6,7 @@ import rakeline.figure.Chart;
 import rakeline.figure.Column;
 import rakeline.figure.Drawing;
 import rakeline.figure.Figure;
+import rakeline.figure.MapFigure;
 import rakeline.figure.Table;
 import rakeline.quantity.Numbers;
 
@@ -19,6 +20,7 @@ public final class ResultCodec {
     private static final int DRAWING = 3;
     private static final int VALUE = 4;
     private static final int TEXT = 5;
+    private static final int MAP = 6;
 
     private ResultCodec() {}
 
@@ -45,6 +47,7 @@ public final class ResultCodec {
             case TABLE -> new Result.Shown(readTable(unpacker));
             case DRAWING -> new Result.Shown(DrawingCodec.read(unpacker));
             case VALUE -> new Result.Value(unpacker.text(), unpacker.real(), unpacker.list(DrawingCodec::read));
+            case MAP -> new Result.Shown(MapCodec.read(unpacker));
             case TEXT -> new Result.Text(unpacker.text());
             default -> throw new IOException("no result is of kind " + kind);
         };
@@ -58,6 +61,9 @@ public final class ResultCodec {
                             .mapToLong(panel -> panel.values().size())
                             .sum();
         }
+        if (figure instanceof MapFigure map) {
+            return MapCodec.numbers(map);
+        }
         long marks = figure instanceof Drawing drawing ? DrawingCodec.numbers(drawing) : 0;
         return marks + figure.columns().stream().mapToLong(Column::size).sum();
     }
@@ -69,6 +75,8 @@ public final class ResultCodec {
             writeTable(out.number(TABLE), table);
         } else if (figure instanceof Drawing drawing) {
             DrawingCodec.write(out.number(DRAWING), drawing);
+        } else if (figure instanceof MapFigure map) {
+            MapCodec.write(out.number(MAP), map);
         }
     }
 

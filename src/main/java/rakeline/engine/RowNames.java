@@ -9,6 +9,7 @@ import java.util.function.Function;
 import rakeline.figure.Chart;
 import rakeline.figure.Drawing;
 import rakeline.figure.Figure;
+import rakeline.figure.MapFigure;
 import rakeline.figure.Table;
 
 /** What rows are called: by what they define, or else by what they show, numbered where that happens twice. */
@@ -56,6 +57,9 @@ public final class RowNames {
         }
         if (figure instanceof Table) {
             return "table";
+        }
+        if (figure instanceof MapFigure) {
+            return "map";
         }
         return figure instanceof Drawing ? "drawing" : "figure";
     }

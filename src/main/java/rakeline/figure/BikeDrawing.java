@@ -20,6 +20,7 @@ public final class BikeDrawing {
         List<Drawing.Mark> marks = new ArrayList<>();
         for (int overlay = 0; overlay < rides.size(); overlay++) {
             marks.addAll(SideMarks.of(rides.get(overlay).geometry(), overlay));
+            marks.addAll(RiderMarks.of(rides.get(overlay).ridden(), overlay));
         }
         if (!rides.isEmpty()) {
             marks.addAll(SideMarks.dimensions(rides.get(0).geometry()));

@@ -2,8 +2,8 @@ package rakeline.figure;
 
 import java.util.List;
 
-/** Something to look at: a chart, a table or a drawing. */
-public sealed interface Figure permits Chart, Table, Drawing {
+/** Something to look at: a chart, a table, a drawing or a map. */
+public sealed interface Figure permits Chart, Table, Drawing, MapFigure {
     /** One line; may be empty. */
     String title();
 

@@ -18,7 +18,8 @@ import rakeline.quantity.Refusal;
  * frame rigid instead.
  */
 public final class Bike {
-    private static final Set<String> NEEDED_GROUPS = Set.of("frame", "fork", "wheels.front", "wheels.rear");
+    /** The groups without which there is no bicycle. */
+    public static final Set<String> NEEDED_GROUPS = Set.of("frame", "fork", "wheels.front", "wheels.rear");
 
     /** What moves a radius when it changes. */
     private static final Set<Input> TYRES =

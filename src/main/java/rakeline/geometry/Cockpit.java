@@ -11,14 +11,14 @@ public record Cockpit(Point stemRoot, Point clamp) {
     public static Cockpit of(Bike bike, SideView side) {
         double up = bike.get(Inputs.HEADSET_COVER) + bike.get(Inputs.SPACERS) + bike.get(Inputs.STEM_CLAMP_HEIGHT) / 2;
         Point root = side.onAxis(up);
-        double length = bike.get(Inputs.STEM_LENGTH);
-        double angleRad = Math.toRadians(bike.get(Inputs.STEM_ANGLE));
-        double ahead = length * Math.cos(angleRad);
-        double rise = length * Math.sin(angleRad);
-        return new Cockpit(
-                root,
-                new Point(
-                        root.x() + ahead * side.sinHead() - rise * side.cosHead(),
-                        root.y() + ahead * side.cosHead() + rise * side.sinHead()));
+        return new Cockpit(root, root.plus(stem(side, bike.get(Inputs.STEM_LENGTH), bike.get(Inputs.STEM_ANGLE))));
+    }
+
+    /** From the steering axis to the bar clamp's centre. */
+    public static Point stem(SideView side, double lengthMm, double angleDeg) {
+        double ahead = lengthMm * Math.cos(Math.toRadians(angleDeg));
+        double rise = lengthMm * Math.sin(Math.toRadians(angleDeg));
+        return new Point(
+                ahead * side.sinHead() - rise * side.cosHead(), ahead * side.cosHead() + rise * side.sinHead());
     }
 }

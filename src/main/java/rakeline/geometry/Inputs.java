@@ -19,8 +19,6 @@ import rakeline.quantity.Unit;
 public final class Inputs {
     private static final AtomicInteger NEXT_SLOT = new AtomicInteger();
 
-    private static final String ISO_4210 =
-            "ISO 4210-2:2015 Annex A (informative), read in a secondary copy; check the" + " current text";
     private static final String FORK_CAUTION = "Another fork changes stresses and clearances as well as geometry: ask"
             + " the frame maker, and let a qualified mechanic fit it.";
     private static final String WHEEL_CAUTION = "Another wheel or tyre changes clearances as well as geometry: keep"
@@ -46,8 +44,8 @@ public final class Inputs {
                     .symbol("α")
                     .within(50, 85)
                     .uncertainty(0.2)
-                    .limit(65, "recommended from 65°", ISO_4210)
-                    .limit(75, "recommended to 75°", ISO_4210)
+                    .limit(65, "recommended from 65°", Sources.ISO_4210)
+                    .atMost(75, "recommended to 75°", Sources.ISO_4210)
                     .source("uncertainty: digital level, Moore 2012, chapter Physical Parameters"),
             required());
     public static final Input SEAT_ANGLE = input(
@@ -333,6 +331,8 @@ public final class Inputs {
     public static final Input POST_MINIMUM_INSERTION = input(
             mm("seatpost.minimumInsertionMm", "Minimum insertion", "The post's lower end up to its insertion mark.")
                     .within(0, 250)
+                    .limit(54.4, "two diameters of a 27.2 mm post", Sources.INSERTION)
+                    .limit(63.2, "two diameters of a 31.6 mm post", Sources.INSERTION)
                     .caution(PART_LIMIT_CAUTION),
             required());
     public static final Input RAIL_TRAVEL = input(
@@ -430,7 +430,9 @@ public final class Inputs {
                         "Rolling radius, measured; where not given, half the bead seat plus the tyre, which is"
                                 + " nominal and may be off by about 1 %.")
                 .within(100, 450)
-                .uncertainty(2);
+                .uncertainty(2)
+                .limit(275, "race rules from, half the diameter", Sources.RACE_RULES)
+                .atMost(350, "race rules to, half the diameter", Sources.RACE_RULES);
     }
 
     private static Quantity.Draft charted(String name, String label, double from, double to) {

@@ -16,10 +16,6 @@ import rakeline.quantity.Reading;
 
 /** What follows from a bike file's numbers in the side view, the cockpit and the seat post; each declared once. */
 public final class Measures {
-    private static final String ISO_4210 =
-            "ISO 4210-2:2015 Annex A (informative), read in a secondary copy; check the" + " current text";
-    private static final String RACE_RULES =
-            "UCI Part 1 arts 1.3.015-1.3.018, older edition, read in a secondary" + " copy; check the current text";
     private static final String STANDOVER_CAUTION = "Straddle the bicycle in riding shoes: makers' manuals ask for"
             + " 50 mm to spare on the road, 75 unpaved, 100 off road (common practice).";
     private static final String PART_LIMIT_CAUTION =
@@ -33,8 +29,11 @@ public final class Measures {
 
     // Side view
 
-    public static final Measure<Geometry> BB_HEIGHT =
-            side(mm("bbHeightMm", "BB height", "Rear wheel radius minus BB drop."), SideView::bbHeightMm);
+    public static final Measure<Geometry> BB_HEIGHT = side(
+            mm("bbHeightMm", "BB height", "Rear wheel radius minus BB drop.")
+                    .limit(240, "race rules from", Sources.RACE_RULES)
+                    .atMost(300, "race rules to", Sources.RACE_RULES),
+            SideView::bbHeightMm);
     public static final Measure<Geometry> FRONT_CENTRE = side(
             mm("frontCentreMm", "Front-centre", "BB to the front axle, true length.")
                     .limit(575, "designers' floor, often", "common practice, 622 wheels")
@@ -42,13 +41,13 @@ public final class Measures {
             SideView::frontCentreMm);
     public static final Measure<Geometry> FRONT_CENTRE_X = side(
             mm("frontCentreXMm", "Front-centre, horizontal", "BB to the front axle, horizontal.")
-                    .limit(540, "race rules from", RACE_RULES)
-                    .limit(650, "race rules to", RACE_RULES),
+                    .limit(540, "race rules from", Sources.RACE_RULES)
+                    .atMost(650, "race rules to", Sources.RACE_RULES),
             SideView::frontAxleXMm);
     public static final Measure<Geometry> REAR_CENTRE_X = side(
             mm("rearCentreXMm", "Rear-centre, horizontal", "BB to the rear axle, horizontal.")
-                    .limit(350, "race rules from", RACE_RULES)
-                    .limit(500, "race rules to", RACE_RULES),
+                    .limit(350, "race rules from", Sources.RACE_RULES)
+                    .atMost(500, "race rules to", Sources.RACE_RULES),
             side -> -side.rearAxleXMm());
     public static final Measure<Geometry> WHEELBASE =
             side(mm("wheelbaseMm", "Wheelbase", "Horizontal, axle to axle."), SideView::wheelbaseMm);
@@ -87,8 +86,8 @@ public final class Measures {
                             PERCENT,
                             "Height at which the steering axis cuts the vertical through the front axle, in % of the"
                                     + " front wheel radius.")
-                    .limit(15, "recommended from 15 %", ISO_4210)
-                    .limit(60, "recommended to 60 %", ISO_4210),
+                    .limit(15, "recommended from 15 %", Sources.ISO_4210)
+                    .atMost(60, "recommended to 60 %", Sources.ISO_4210),
             SideView::axisCrossingPercent);
     public static final Measure<Geometry> EFFECTIVE_TOP_TUBE = measure(
             mm(
@@ -217,7 +216,8 @@ public final class Measures {
     // Saddle and post
 
     public static final Measure<Geometry> POST_EXTENSION = post(
-            mm("postExtensionMm", "Post extension", "Seat tube's upper edge to the clamp's foot, along the axis."),
+            mm("postExtensionMm", "Post extension", "Seat tube's upper edge to the clamp's foot, along the axis.")
+                    .limit(0, "the clamp meets the tube", "frame.seatTubeMm"),
             (geometry, saddle) -> saddle.extensionMm());
     public static final Measure<Geometry> RAIL_SHIFT = rails(
             mm("railShiftMm", "Rail shift", "Saddle moved on its rails to reach the sit point, positive forward."),
@@ -225,7 +225,10 @@ public final class Measures {
     public static final Measure<Geometry> POST_INSERTION_LEFT = post(
             mm("postInsertionLeftMm", "Post insertion left", "Post length minus extension minus minimum insertion.")
                     .caution(PART_LIMIT_CAUTION)
-                    .limit(0, "the post's mark", "seatpost.minimumInsertionMm; 16 CFR 1512.15(b) asks for a mark"),
+                    .limit(
+                            0,
+                            "the post's mark",
+                            "seatpost.minimumInsertionMm; " + Sources.INSERTION + " asks for a mark"),
             (geometry, saddle) -> geometry.bike().get(Inputs.POST_LENGTH)
                     - saddle.extensionMm()
                     - geometry.bike().get(Inputs.POST_MINIMUM_INSERTION));

@@ -38,6 +38,11 @@ public final class Ride {
         return new Ride(ridden.on(bike));
     }
 
+    /** The same with the hands elsewhere on the bar. */
+    public Ride with(Hands hands) {
+        return new Ride(ridden.with(hands));
+    }
+
     public Ridden ridden() {
         return ridden;
     }

@@ -11,9 +11,6 @@ import com.fasterxml.jackson.core.io.JsonEOFException;
 import com.fasterxml.jackson.core.json.JsonReadFeature;
 import java.io.IOException;
 import java.io.UncheckedIOException;
-import java.nio.ByteBuffer;
-import java.nio.charset.CharacterCodingException;
-import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -52,23 +49,7 @@ public final class JsonText {
      * @throws Refusal where it is not JSON, naming line and column
      */
     public static Piece parse(byte[] bytes) {
-        String text = decoded(bytes);
-        String unmarked = text.startsWith("\uFEFF") ? text.substring(1) : text;
-        if (unmarked.isBlank()) {
-            throw new Refusal("the file is empty.");
-        }
-        return parse(unmarked);
-    }
-
-    private static String decoded(byte[] bytes) {
-        try {
-            return StandardCharsets.UTF_8
-                    .newDecoder()
-                    .decode(ByteBuffer.wrap(bytes))
-                    .toString();
-        } catch (CharacterCodingException e) {
-            throw new Refusal("the file is not text in UTF-8.", e);
-        }
+        return parse(Utf8.text(bytes));
     }
 
     private static Piece parse(String text) {

@@ -1,6 +1,12 @@
 package rakeline.prelude;
 
-import rakeline.geometry.Bike;
+import java.util.function.Function;
 
-/** A bike with the path by which files name it. */
-public record Listed(String path, Bike bike) {}
+/**
+ * Something to pick, with the path by which files name it.
+ *
+ * @param name as it is shown
+ * @param reader reads another of its kind, for a path that is stored and no longer listed
+ * @param <T> a bike, a rider
+ */
+public record Listed<T>(String path, String name, T item, Function<String, T> reader) {}

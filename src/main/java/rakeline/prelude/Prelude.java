@@ -37,7 +37,13 @@ public final class Prelude {
             "import static rakeline.geometry.Inputs.*;",
             "import static rakeline.geometry.Measures.*;",
             "import static rakeline.geometry.ToeMeasures.*;",
-            "import static rakeline.prelude.Prelude.*;");
+            "import static rakeline.geometry.ContactMeasures.*;",
+            "import static rakeline.rider.RiderMeasures.*;",
+            "import static rakeline.prelude.Prelude.*;",
+            "import static rakeline.prelude.Studies.*;",
+            "import static rakeline.prelude.Fitting.*;",
+            "import static rakeline.prelude.Charts.*;",
+            "import static rakeline.prelude.Riders.*;");
 
     private static final int DIAL_STEPS = 100;
     private static final String BIKES = "demo-data/bikes";
@@ -87,24 +93,29 @@ public final class Prelude {
     }
 
     /** The bikes to choose from: those on the worksheet's rack, or where it has none, the bundled ones. */
-    public static List<Listed> bikes() {
+    public static List<Listed<Bike>> bikes() {
         List<String> rack = Surroundings.current().rack();
         List<String> paths = rack.isEmpty() ? Surroundings.current().roots().bundledIn(BIKES, BIKE_FILE) : rack;
-        return paths.stream().map(path -> new Listed(path, bike(path))).toList();
+        return paths.stream()
+                .map(path -> {
+                    Bike bike = bike(path);
+                    return new Listed<>(path, bike.name(), bike, Prelude::bike);
+                })
+                .toList();
     }
 
     /** A picker: a choice that a person makes; only as the whole initialiser of a variable. */
-    public static Bike pick(String label, List<Listed> bikes) {
+    public static <T> T pick(String label, List<Listed<T>> items) {
         String path = Surroundings.current()
                 .pick(new PickRequest(
                         label,
-                        bikes.stream().map(Listed::path).toList(),
-                        bikes.stream().map(listed -> listed.bike().name()).toList()));
-        return bikes.stream()
+                        items.stream().map(Listed::path).toList(),
+                        items.stream().map(Listed::name).toList()));
+        return items.stream()
                 .filter(listed -> listed.path().equals(path))
                 .findFirst()
-                .map(Listed::bike)
-                .orElseGet(() -> bike(path));
+                .map(Listed::item)
+                .orElseGet(() -> items.get(0).reader().apply(path));
     }
 
     /** One measure of a bike by key; NaN where it has no value. */

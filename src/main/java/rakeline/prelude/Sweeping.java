@@ -28,8 +28,7 @@ import rakeline.study.Vocabulary;
  * one.
  */
 public final class Sweeping {
-    private final Bike bike;
-    private final Hands hands;
+    private final Ride ride;
     private final Optional<Setting> vary;
     private final Numbers steps;
     private final Optional<Mode> mode;
@@ -37,15 +36,13 @@ public final class Sweeping {
     private final List<Measure<Ride>> tracks;
 
     private Sweeping(
-            Bike bike,
-            Hands hands,
+            Ride ride,
             Optional<Setting> vary,
             Numbers steps,
             Optional<Mode> mode,
             Optional<Hold> hold,
             List<Measure<Ride>> tracks) {
-        this.bike = bike;
-        this.hands = hands;
+        this.ride = ride;
         this.vary = vary;
         this.steps = steps;
         this.mode = mode;
@@ -54,8 +51,11 @@ public final class Sweeping {
     }
 
     static Sweeping of(Bike bike) {
-        return new Sweeping(
-                bike, Hands.HOODS, Optional.empty(), Numbers.none(), Optional.empty(), Optional.empty(), List.of());
+        return of(Ride.of(bike));
+    }
+
+    static Sweeping of(Ride ride) {
+        return new Sweeping(ride, Optional.empty(), Numbers.none(), Optional.empty(), Optional.empty(), List.of());
     }
 
     /** Sweeps an input over 201 values, ends included. */
@@ -79,22 +79,22 @@ public final class Sweeping {
     }
 
     /** Holds a measure at its starting value; {@link Holding#by} says what is solved for. */
-    public Holding hold(String key) {
+    public Holding<Sweeping> hold(String key) {
         return hold(key, Double.NaN);
     }
 
     /** Holds a measure at a value; {@link Holding#by} says what is solved for. */
-    public Holding hold(String key, double value) {
-        return new Holding(this, Vocabulary.standard().measure(key), value);
+    public Holding<Sweeping> hold(String key, double value) {
+        return new Holding<>(this::holding, Vocabulary.standard().measure(key), value);
     }
 
     /** Holds a measure at its starting value; {@link Holding#by} says what is solved for. */
-    public Holding hold(Measure<?> measure) {
+    public Holding<Sweeping> hold(Measure<?> measure) {
         return hold(measure.key());
     }
 
     /** Holds a measure at a value; {@link Holding#by} says what is solved for. */
-    public Holding hold(Measure<?> measure, double value) {
+    public Holding<Sweeping> hold(Measure<?> measure, double value) {
         return hold(measure.key(), value);
     }
 
@@ -120,7 +120,7 @@ public final class Sweeping {
 
     /** Measures hands on tops, hoods or drops. */
     public Sweeping hands(String word) {
-        return new Sweeping(bike, Hands.of(word), vary, steps, mode, hold, tracks);
+        return new Sweeping(ride.with(Hands.of(word)), vary, steps, mode, hold, tracks);
     }
 
     /** The result as a chart. */
@@ -137,48 +137,24 @@ public final class Sweeping {
     public Swept run() {
         Setting swept =
                 vary.orElseThrow(() -> new Refusal("the sweep does not say over what; add .over(key, from, to)."));
-        return new Sweep(Ride.of(bike, hands), swept, steps, mode.orElseGet(() -> Mode.usualFor(swept)), hold, tracks)
-                .run();
+        return new Sweep(ride, swept, steps, mode.orElseGet(() -> Mode.usualFor(swept)), hold, tracks).run();
     }
 
     private Sweeping over(Setting setting, Numbers values) {
-        return new Sweeping(bike, hands, Optional.of(setting), values, mode, hold, tracks);
+        return new Sweeping(ride, Optional.of(setting), values, mode, hold, tracks);
     }
 
     private Sweeping with(Mode newMode) {
-        return new Sweeping(bike, hands, vary, steps, Optional.of(newMode), hold, tracks);
+        return new Sweeping(ride, vary, steps, Optional.of(newMode), hold, tracks);
     }
 
     private Sweeping tracking(List<Measure<Ride>> more) {
         List<Measure<Ride>> all = new ArrayList<>(tracks);
         all.addAll(more);
-        return new Sweeping(bike, hands, vary, steps, mode, hold, List.copyOf(all));
+        return new Sweeping(ride, vary, steps, mode, hold, List.copyOf(all));
     }
 
     private Sweeping holding(Hold newHold) {
-        return new Sweeping(bike, hands, vary, steps, mode, Optional.of(newHold), tracks);
-    }
-
-    /** A hold that still has to say what it solves for. */
-    public static final class Holding {
-        private final Sweeping sweeping;
-        private final Measure<Ride> measure;
-        private final double value;
-
-        private Holding(Sweeping sweeping, Measure<Ride> measure, double value) {
-            this.sweeping = sweeping;
-            this.measure = measure;
-            this.value = value;
-        }
-
-        /** Solves for the input with this key at each step. */
-        public Sweeping by(String key) {
-            return sweeping.holding(new Hold(measure, value, Setting.of(key)));
-        }
-
-        /** Solves for this input at each step. */
-        public Sweeping by(Input input) {
-            return sweeping.holding(new Hold(measure, value, Setting.of(input)));
-        }
+        return new Sweeping(ride, vary, steps, mode, Optional.of(newHold), tracks);
     }
 }

@@ -44,9 +44,9 @@ public record Input(Quantity quantity, Presence presence, int slot) implements K
         return quantity.key();
     }
 
-    /** The key up to its last dot: {@code cockpit.bar} of {@code cockpit.bar.widthMm}. */
+    /** The key up to its last dot: {@code cockpit.bar} of {@code cockpit.bar.widthMm}; empty for a key without one. */
     public String group() {
-        return key().substring(0, key().lastIndexOf('.'));
+        return key().substring(0, Math.max(0, key().lastIndexOf('.')));
     }
 
     /** The key after its last dot. */

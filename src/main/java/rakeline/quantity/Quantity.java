@@ -134,9 +134,19 @@ public record Quantity(
             return new Draft(head, symbol, accepted, decimals, uncertainty, value, limits, source);
         }
 
+        /** A floor. */
         public Draft limit(double value, String limitLabel, String limitSource) {
+            return limit(new Limit(value, limitLabel, limitSource));
+        }
+
+        /** A ceiling. */
+        public Draft atMost(double value, String limitLabel, String limitSource) {
+            return limit(new Limit(value, limitLabel, limitSource, Limit.Side.AT_MOST));
+        }
+
+        private Draft limit(Limit limit) {
             List<Limit> more = new ArrayList<>(limits);
-            more.add(new Limit(value, limitLabel, limitSource));
+            more.add(limit);
             return new Draft(head, symbol, accepted, decimals, uncertainty, caution, more, source);
         }
 

@@ -8,7 +8,8 @@ public enum Unit {
     PERCENT("%", "Percent"),
     KILOMETRE_PER_HOUR("km/h", "Kmh"),
     PER_SQUARE_METRE("1/m²", "PerM2"),
-    MILLIMETRE_PER_DEGREE("mm/°", "Mm");
+    MILLIMETRE_PER_DEGREE("mm/°", "Mm"),
+    KILOGRAM("kg", "Kg");
 
     private final String symbol;
     private final String keySuffix;

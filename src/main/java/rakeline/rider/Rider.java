@@ -1,22 +1,137 @@
 package rakeline.rider;
 
+import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import rakeline.geometry.Bike;
+import rakeline.quantity.Decimals;
+import rakeline.quantity.Entries;
 import rakeline.quantity.Input;
+import rakeline.quantity.Refusal;
 
-/**
- * A body, and the shoe and contact points that go with it.
- *
- * @param name as the file gives it
- * @param own shoe and contact numbers that win over the bike's
- */
-public record Rider(String name, Map<Input, Double> own) {
-    public Rider {
-        own = Map.copyOf(own);
+/** A body, and the shoe and contact points that go with it. Never changes. */
+public final class Rider {
+    private final String name;
+    private final Entries given;
+    private final BodyTable table;
+    private final Map<Input, Double> own;
+    private final Entries resolved;
+
+    private Rider(String name, Entries given, BodyTable table, Map<Input, Double> own) {
+        this.name = name;
+        this.given = given;
+        this.table = table;
+        this.own = Map.copyOf(own);
+        this.resolved = given.completed(RiderInputs.all(), input -> true);
+    }
+
+    /**
+     * A rider of given numbers.
+     *
+     * @param given numbers of {@link RiderInputs}
+     * @param own shoe and contact numbers of the bike's inputs, which win over the bike's
+     * @throws Refusal for a missing key or a number out of its range
+     */
+    public static Rider of(String name, Entries given, BodyTable table, Map<Input, Double> own) {
+        for (Input input : RiderInputs.all()) {
+            if (given.has(input)) {
+                input.quantity().check(given.get(input));
+            } else if (input.presence() instanceof Input.Presence.Required) {
+                throw missing(input);
+            }
+        }
+        own.forEach((input, value) -> input.quantity().check(value));
+        return new Rider(name, given, table, own);
+    }
+
+    /** The refusal of a key that is needed and not there. */
+    public static Refusal missing(Input input) {
+        return new Refusal(input.key() + " is missing; accepted is "
+                + input.quantity().accepted() + " " + input.quantity().unit().symbol() + ".");
+    }
+
+    public String name() {
+        return name;
+    }
+
+    /** The value given, or what is assumed in its place; NaN where there is neither. */
+    public double get(Input input) {
+        return resolved.get(input);
+    }
+
+    /** How a body's mass is spread. */
+    public BodyTable table() {
+        return table;
+    }
+
+    /** Shoe and contact numbers that win over the bike's. */
+    public Map<Input, Double> own() {
+        return own;
+    }
+
+    /** What was not given, with the value taken in its place. */
+    public Map<Input, Double> assumed() {
+        Map<Input, Double> assumed = new LinkedHashMap<>();
+        List<Input> all = RiderInputs.all();
+        all.stream()
+                .filter(input -> !given.has(input) && resolved.has(input))
+                .forEach(input -> assumed.put(input, resolved.get(input)));
+        return assumed;
+    }
+
+    /** The same rider with one number changed. */
+    public Rider with(Input input, double value) {
+        return of(name, given.with(input, value), table, own);
+    }
+
+    /** The same rider with another table of masses. */
+    public Rider with(BodyTable other) {
+        return new Rider(name, given, other, own);
     }
 
     /** The bike with the rider's shoe and contact points in place of its own. */
     public Bike on(Bike bike) {
-        return bike.redraw(own);
+        return own.isEmpty() ? bike : bike.redraw(own);
+    }
+
+    /** The groups that both this rider and a bike give; the rider's win. */
+    public List<String> groupsWonFrom(Bike bike) {
+        return own.keySet().stream()
+                .map(Input::group)
+                .distinct()
+                .filter(bike::hasGroup)
+                .sorted()
+                .toList();
+    }
+
+    /** From the pedal axis to the shoe's tip, from the body: 0.26 × foot + shoe + cleat setback (common practice). */
+    public double toeForwardMm() {
+        double setback = resolved.has(RiderInputs.CLEAT_SETBACK) ? get(RiderInputs.CLEAT_SETBACK) : 0;
+        return 0.26 * get(RiderInputs.FOOT) + get(RiderInputs.SHOE_AHEAD) + setback;
+    }
+
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof Rider rider
+                && name.equals(rider.name)
+                && given.equals(rider.given)
+                && table == rider.table
+                && own.equals(rider.own);
+    }
+
+    @Override
+    public int hashCode() {
+        return name.hashCode() * 31 + given.hashCode();
+    }
+
+    /** One line: name and the numbers by which a body is known. */
+    @Override
+    public String toString() {
+        return name + " · stature " + show(RiderInputs.STATURE) + " · inseam " + show(RiderInputs.INSEAM) + " · "
+                + show(RiderInputs.MASS) + " kg";
+    }
+
+    private String show(Input input) {
+        return Decimals.shortest(get(input));
     }
 }

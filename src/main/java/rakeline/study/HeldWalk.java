@@ -45,8 +45,8 @@ final class HeldWalk {
 
     HeldWalk(Sweep sweep, Variation variation, BiConsumer<Integer, String> miss) {
         this.sweep = sweep;
-        this.variation = variation;
         this.hold = sweep.hold().orElseThrow();
+        this.variation = variation.solvingFor(hold.by());
         this.miss = miss;
     }
 
@@ -65,6 +65,14 @@ final class HeldWalk {
             at = solve(step, at, bikes);
         }
         return bikes;
+    }
+
+    /** The bike that holds the measure at a value, near a number already solved for; empty where there is none near. */
+    Optional<Bike> near(double value, double guess) {
+        OptionalDouble root = root(value, guess);
+        return root.isPresent() && isClose(guess, root.getAsDouble())
+                ? Optional.of(variation.at(value, root.getAsDouble()))
+                : Optional.empty();
     }
 
     /** Walks from the bike as it is to the first step, in as many strides as a sweep's step would make. */
@@ -132,7 +140,7 @@ final class HeldWalk {
             miss.accept(step, unreached());
             return from;
         }
-        bikes.set(step, Optional.of(variation.at(value, hold.by(), root.getAsDouble())));
+        bikes.set(step, Optional.of(variation.at(value, root.getAsDouble())));
         return new Spot(value, root.getAsDouble());
     }
 
@@ -143,7 +151,7 @@ final class HeldWalk {
 
     private double excess(double value, double by) {
         try {
-            Bike bike = variation.at(value, hold.by(), by);
+            Bike bike = variation.at(value, by);
             return hold.measure().read(sweep.start().on(bike)).orNaN() - hold.target();
         } catch (Refusal e) {
             return Double.NaN;

@@ -15,9 +15,14 @@ public final class Steps {
 
     /** 201 values, ends included. */
     public static Numbers of(double from, double to) {
+        return evenly(from, to, USUAL);
+    }
+
+    /** So many values, ends included. */
+    static Numbers evenly(double from, double to, int count) {
         checkEnds(from, to);
-        int last = USUAL - 1;
-        return Numbers.generate(USUAL, i -> i == last ? to : from + i * (to - from) / last);
+        int last = count - 1;
+        return Numbers.generate(count, i -> i == last ? to : from + i * (to - from) / last);
     }
 
     /**
@@ -40,9 +45,9 @@ public final class Steps {
         return Numbers.generate(last + 1, i -> i == last ? to : from + i * signed);
     }
 
-    private static void checkEnds(double from, double to) {
+    static void checkEnds(double from, double to) {
         if (!Double.isFinite(from) || !Double.isFinite(to) || from == to) {
-            throw new Refusal("a sweep from " + Decimals.shortest(from) + " to " + Decimals.shortest(to)
+            throw new Refusal("the range from " + Decimals.shortest(from) + " to " + Decimals.shortest(to)
                     + " goes nowhere; accepted are two different numbers.");
         }
     }

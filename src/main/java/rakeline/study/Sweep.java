@@ -47,7 +47,7 @@ public record Sweep(
     }
 
     Variation variation() {
-        return new Variation(bike(), vary, mode);
+        return Variation.of(bike(), vary, mode);
     }
 
     /** The bike as it is. */

@@ -40,7 +40,8 @@ final class SweepRun {
                 asked.tracks());
     }
 
-    private static Hold settle(Hold hold, Ride start) {
+    /** The hold, its target settled: a value that is not given is that of the start. */
+    static Hold settle(Hold hold, Ride start) {
         checkComplete(hold.measure(), start);
         if (Double.isNaN(hold.by().valueIn(start.bike()))) {
             throw new Refusal(hold.by().key() + " is not given in "
@@ -53,7 +54,8 @@ final class SweepRun {
         return Double.isNaN(hold.target()) ? hold.at(now.orNaN()) : hold;
     }
 
-    private static void checkComplete(Measure<Ride> measure, Ride start) {
+    /** Refuses a measure that the bike lacks a number for. */
+    static void checkComplete(Measure<Ride> measure, Ride start) {
         if (measure.read(start) instanceof Reading.Lacking lacking) {
             throw new Refusal(measure.key() + " " + lacking.reason() + " in "
                     + start.bike().name() + ".");

@@ -1,49 +1,76 @@
 package rakeline.study;
 
+import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import rakeline.geometry.Bike;
 import rakeline.geometry.Refit;
 import rakeline.geometry.Setting;
 import rakeline.quantity.Input;
+import rakeline.quantity.Refusal;
 
-/** A bike with one number that varies. */
-public record Variation(Bike base, Setting vary, Mode mode) {
+/**
+ * A bike with one number that varies, or several: those that are redrawn are drawn first, then those that are refitted
+ * are exchanged together.
+ */
+public record Variation(Bike base, List<Varied> varied) {
     public Variation {
-        if (mode == Mode.REFIT) {
-            Refit.check(base, vary.inputs());
+        varied = List.copyOf(varied);
+        checkDistinct(varied);
+        for (Varied each : varied) {
+            if (each.mode() == Mode.REFIT) {
+                Refit.check(base, each.setting().inputs());
+            }
         }
+    }
+
+    /** With one number that varies. */
+    public static Variation of(Bike base, Setting vary, Mode mode) {
+        return new Variation(base, List.of(new Varied(vary, mode)));
+    }
+
+    /** With another number that is solved for: exchanged with the others where they are refitted and it can be. */
+    Variation solvingFor(Setting by) {
+        boolean refitted = varied.stream().anyMatch(each -> each.mode() == Mode.REFIT);
+        boolean exchanged = by.inputs().stream().allMatch(Refit::exchanges);
+        List<Varied> all = new ArrayList<>(varied);
+        all.add(new Varied(by, refitted && exchanged ? Mode.REFIT : Mode.REDRAW));
+        return new Variation(base, all);
     }
 
     /**
-     * The bike at a value.
+     * The bike at values, one for each number that varies.
      *
-     * @throws rakeline.quantity.Refusal where no bike has it
+     * @throws Refusal where no bike has them
      */
-    public Bike at(double value) {
-        return apply(base, changes(vary, value));
+    public Bike at(double... values) {
+        Map<Input, Double> drawn = changes(Mode.REDRAW, values);
+        Map<Input, Double> exchanged = changes(Mode.REFIT, values);
+        Bike redrawn = drawn.isEmpty() ? base : base.redraw(drawn);
+        return exchanged.isEmpty() ? redrawn : Refit.of(redrawn, exchanged).bike();
     }
 
-    /** The bike at a value, another of its numbers changed as well: exchanged with it, or drawn anew before. */
-    public Bike at(double value, Setting by, double byValue) {
-        Map<Input, Double> varied = changes(vary, value);
-        Map<Input, Double> solved = changes(by, byValue);
-        if (mode == Mode.REDRAW || by.inputs().stream().allMatch(Refit::exchanges)) {
-            varied.putAll(solved);
-            return apply(base, varied);
-        }
-        return apply(base.redraw(solved), varied);
-    }
-
-    private Bike apply(Bike bike, Map<Input, Double> changes) {
-        return mode == Mode.REDRAW
-                ? bike.redraw(changes)
-                : Refit.of(bike, changes).bike();
-    }
-
-    private static Map<Input, Double> changes(Setting setting, double value) {
+    private Map<Input, Double> changes(Mode mode, double... values) {
         Map<Input, Double> changes = new HashMap<>();
-        setting.inputs().forEach(input -> changes.put(input, value));
+        for (int i = 0; i < values.length; i++) {
+            if (varied.get(i).mode() == mode) {
+                for (Input input : varied.get(i).setting().inputs()) {
+                    changes.put(input, values[i]);
+                }
+            }
+        }
         return changes;
+    }
+
+    private static void checkDistinct(List<Varied> varied) {
+        Set<Input> seen = new HashSet<>();
+        for (Varied each : varied) {
+            if (!each.setting().inputs().stream().allMatch(seen::add)) {
+                throw new Refusal(each.key() + " is varied twice; accepted are different inputs.");
+            }
+        }
     }
 }

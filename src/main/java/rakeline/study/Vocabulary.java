@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.TreeSet;
 import java.util.function.Function;
 import rakeline.geometry.Bike;
+import rakeline.geometry.ContactMeasures;
 import rakeline.geometry.Inputs;
 import rakeline.geometry.Measures;
 import rakeline.geometry.Setting;
@@ -14,11 +15,13 @@ import rakeline.geometry.ToeMeasures;
 import rakeline.handling.Ride;
 import rakeline.quantity.Declared;
 import rakeline.quantity.Input;
+import rakeline.quantity.Keyed;
 import rakeline.quantity.Measure;
 import rakeline.quantity.Nearest;
 import rakeline.quantity.Quantity;
 import rakeline.quantity.Reading;
 import rakeline.quantity.Refusal;
+import rakeline.rider.RiderMeasures;
 
 /**
  * Everything that can be set or measured, by key: what files, commands, completion, axes and help read.
@@ -30,7 +33,9 @@ public record Vocabulary(Map<String, Measure<Ride>> measures, Map<String, String
     private static final Vocabulary STANDARD = new Vocabulary(
                     Map.of(), constantsOf(Inputs.class, Input.class, Input::key))
             .and(Measures.class, Ride::geometry)
-            .and(ToeMeasures.class, Ride::geometry);
+            .and(ToeMeasures.class, Ride::geometry)
+            .and(ContactMeasures.class, Ride::geometry)
+            .and(RiderMeasures.class, Ride::ridden);
 
     public Vocabulary {
         measures = Collections.unmodifiableMap(new LinkedHashMap<>(measures));
@@ -56,6 +61,13 @@ public record Vocabulary(Map<String, Measure<Ride>> measures, Map<String, String
         Map<String, String> names = new LinkedHashMap<>(constants);
         names.putAll(constantsOf(holder, Measure.class, Measure::key));
         return new Vocabulary(more, names);
+    }
+
+    /** The measures that a class declares. */
+    public List<Measure<Ride>> measuresOf(Class<?> holder) {
+        return Declared.listIn(holder, Keyed.class).stream()
+                .map(declared -> measures.get(declared.key()))
+                .toList();
     }
 
     /**
@@ -84,6 +96,19 @@ public record Vocabulary(Map<String, Measure<Ride>> measures, Map<String, String
             return asMeasure(Setting.of(key));
         }
         throw new Refusal(key + " is neither a measure nor an input" + Nearest.hint(key, keys()));
+    }
+
+    /**
+     * What a study tracks: these keys, or where there is none, every measure that a ride has the inputs for.
+     *
+     * @throws Refusal for an unknown key, naming the nearest
+     */
+    public List<Measure<Ride>> chosen(List<String> keys, Ride ride) {
+        return keys.isEmpty()
+                ? measures.values().stream()
+                        .filter(measure -> !(measure.read(ride) instanceof Reading.Lacking))
+                        .toList()
+                : keys.stream().map(this::tracked).toList();
     }
 
     /** Every key that can be set or measured. */

@@ -53,7 +53,14 @@ class MeasureCommandTest {
 
     @Test
     void jsonHoldsEveryMeasureOfAWholeBike() {
-        JsonNode measures = CommandLineRun.of("measure", demo(), "--set", "ride.steerDeg=10", "--json")
+        JsonNode measures = CommandLineRun.of(
+                        "measure",
+                        demo(),
+                        "--rider",
+                        "demo-data/riders/rider-178.rider.json",
+                        "--set",
+                        "ride.steerDeg=10",
+                        "--json")
                 .isDone()
                 .json()
                 .get("measures");

@@ -17,6 +17,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 import rakeline.figure.Chart;
 import rakeline.figure.Column;
 import rakeline.figure.Drawing;
+import rakeline.figure.MapFigure;
 import rakeline.figure.Table;
 import rakeline.quantity.Limit;
 import rakeline.quantity.Numbers;
@@ -81,9 +82,23 @@ class ResultCodecTest {
                 new Result.Shown(chart),
                 new Result.Shown(table),
                 new Result.Shown(drawing),
+                new Result.Shown(map()),
                 Result.Value.of("71.3", 71.3),
                 new Result.Value("a bike", Double.NaN, List.of(drawing)),
                 new Result.Text("zwei\nZeilen"));
+    }
+
+    private static MapFigure map() {
+        return new MapFigure(
+                "Trail",
+                new MapFigure.Axis(HEAD, Numbers.of(69, 70, 71), 70.5),
+                new MapFigure.Axis(TRAIL, Numbers.of(50, 40), Double.NaN),
+                TRAIL,
+                Numbers.of(1, 2, Double.NaN, 4, -0.0, 6),
+                Double.NaN,
+                List.of("No value in 1 of 6 places: no such fork."),
+                "fork",
+                List.of("Caution."));
     }
 
     private static byte[] written(Result result) throws IOException {

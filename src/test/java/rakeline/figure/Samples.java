@@ -207,4 +207,23 @@ public final class Samples {
     private static Dimension dimension(Point from, Point to, double offset, String text, String key) {
         return new Dimension(from, to, offset, text, key, Ink.FINE, 0);
     }
+
+    /** Trail over head angle and offset; without a value above an offset of {@code mostOffset}. */
+    public static MapFigure map(Quantity measure, int columns, int rows, double mostOffset) {
+        Numbers heads = Numbers.generate(columns, i -> 69 + 5.0 * i / (columns - 1));
+        Numbers offsets = Numbers.generate(rows, j -> 40 + 15.0 * j / (rows - 1));
+        Numbers values = Numbers.generate(
+                columns * rows,
+                i -> offsets.at(i % rows) > mostOffset ? Double.NaN : trail(heads.at(i / rows), offsets.at(i % rows)));
+        return new MapFigure(
+                "Road XS: trail over head angle 69 to 74° and fork offset 40 to 55 mm, redrawn",
+                new MapFigure.Axis(HEAD_ANGLE, heads, 71.3),
+                new MapFigure.Axis(OFFSET, offsets, 47),
+                measure,
+                values,
+                trail(71.3, 47),
+                mostOffset < 55 ? List.of("No value in some places: no such fork.") : List.of(),
+                HELD,
+                List.of(CAUTION));
+    }
 }

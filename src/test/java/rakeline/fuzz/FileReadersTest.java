@@ -14,6 +14,8 @@ import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import rakeline.catalogue.BikeFile;
+import rakeline.catalogue.PartsFile;
+import rakeline.catalogue.RiderFile;
 import rakeline.quantity.Refusal;
 import rakeline.worksheet.WorksheetFile;
 
@@ -50,7 +52,9 @@ class FileReadersTest {
     static Stream<Reader> readers() {
         return Stream.of(
                 new Reader("worksheets", Path.of("worksheets"), ".rakeline", WorksheetFile::read),
-                new Reader("bikes", Path.of("demo-data"), ".bike.json", BikeFile::read));
+                new Reader("bikes", Path.of("demo-data"), ".bike.json", BikeFile::read),
+                new Reader("riders", Path.of("demo-data"), ".rider.json", RiderFile::read),
+                new Reader("parts", Path.of("demo-data"), ".parts.json", PartsFile::read));
     }
 
     private static byte[] bytes(Path file) {

@@ -74,7 +74,7 @@ class LawsTest {
             case MILLIMETRE, METRE, MILLIMETRE_PER_DEGREE -> FACTOR;
             case PER_SQUARE_METRE -> 1 / (FACTOR * FACTOR);
             case KILOMETRE_PER_HOUR -> Math.sqrt(FACTOR);
-            case DEGREE, PERCENT -> 1;
+            case DEGREE, PERCENT, KILOGRAM -> 1;
         };
     }
 

@@ -19,16 +19,24 @@ class ReconcileTest {
         assertThat(coarse).isGreaterThan(3 * fine);
     }
 
-    /** The trail's slopes in closed form: by head angle −(R − f cos α)/sin² α, by offset −1/sin α, by radius cot α. */
+    /** The trail's slopes in closed form: by head angle −(R − f cos α)/sin² α, by offset −1/sin α; tyre and rim are sizes by name. */
     @Test
     void theToleranceOfTheTrailIsTheSumOfItsSlopes() {
         Residual trail = only(Bikes.plain().with("charted.trailMm", 70));
         double head = Math.toRadians(70.5);
         double byDegree = Math.toRadians((339 - 47 * Math.cos(head)) / Math.pow(Math.sin(head), 2));
         double byOffset = 1 / Math.sin(head);
-        double byRadius = 1 / Math.tan(head);
-        double expected = 0.5 + byDegree * 0.05 + byOffset * 0.5 + byRadius * 0.5 + byRadius / 2 * 0.5;
+        double expected = 0.5 + byDegree * 0.05 + byOffset * 0.5;
         assertThat(trail.tolerance()).isCloseTo(expected, within(1e-6));
+    }
+
+    /** By radius cot α. */
+    @Test
+    void aRadiusThatIsGivenIsRounded() {
+        Bike nominal = Bikes.plain().with("charted.trailMm", 70);
+        double more = only(nominal.with("wheels.front.radiusMm", 339)).tolerance()
+                - only(nominal).tolerance();
+        assertThat(more).isCloseTo(0.5 / Math.tan(Math.toRadians(70.5)), within(1e-6));
     }
 
     @Test

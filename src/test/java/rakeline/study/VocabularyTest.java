@@ -16,6 +16,7 @@ import rakeline.figure.Csv;
 import rakeline.figure.MeasureTable;
 import rakeline.figure.SweepChart;
 import rakeline.geometry.Bikes;
+import rakeline.geometry.ContactMeasures;
 import rakeline.geometry.Inputs;
 import rakeline.geometry.Measures;
 import rakeline.geometry.Setting;
@@ -27,6 +28,7 @@ import rakeline.quantity.Measure;
 import rakeline.quantity.Quantity;
 import rakeline.quantity.Refusal;
 import rakeline.quantity.Unit;
+import rakeline.rider.RiderMeasures;
 
 /** Every number is declared once, and whatever names it reads the declaration. */
 class VocabularyTest {
@@ -95,7 +97,9 @@ class VocabularyTest {
     void namesOfConstantsAreUnique() {
         int declared = Inputs.all().size()
                 + Declared.listIn(Measures.class, Measure.class).size()
-                + Declared.listIn(ToeMeasures.class, Measure.class).size();
+                + Declared.listIn(ToeMeasures.class, Measure.class).size()
+                + Declared.listIn(ContactMeasures.class, Measure.class).size()
+                + Declared.listIn(RiderMeasures.class, Measure.class).size();
         assertThat(Vocabulary.standard().constants()).hasSize(declared);
     }
 
@@ -115,6 +119,7 @@ class VocabularyTest {
             case PERCENT -> Set.of("Percent");
             case KILOMETRE_PER_HOUR -> Set.of("Kmh");
             case PER_SQUARE_METRE -> Set.of("PerM2");
+            case KILOGRAM -> Set.of("Kg");
         };
         assertThat(suffixes).anyMatch(quantity.key()::endsWith);
     }

@@ -11,13 +11,14 @@ import java.util.stream.Stream;
 import rakeline.figure.Chart;
 import rakeline.figure.Drawing;
 import rakeline.figure.Figure;
+import rakeline.figure.MapFigure;
 import rakeline.figure.Table;
 
 /**
  * Draws one figure in an area of any graphics context, without a background of its own. Text, lines and distances grow
  * with the scale. Where an area is too small for the figure at its scale, the whole is drawn smaller; nothing is cut.
  */
-public abstract sealed class FigurePainter permits ChartPainter, TablePainter, DrawingPainter {
+public abstract sealed class FigurePainter permits ChartPainter, TablePainter, DrawingPainter, MapPainter {
     private static final double MARGIN = 8;
     private static final double NARROWEST = 320;
     private static final double SMALLEST = 0.1;
@@ -48,6 +49,9 @@ public abstract sealed class FigurePainter permits ChartPainter, TablePainter, D
         }
         if (figure instanceof Drawing drawing) {
             return new DrawingPainter(drawing, palette, scale, assignment);
+        }
+        if (figure instanceof MapFigure map) {
+            return new MapPainter(map, palette, scale);
         }
         return new TablePainter((Table) figure, palette, scale, assignment, TablePainter.MOST_ROWS);
     }

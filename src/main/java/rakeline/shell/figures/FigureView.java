@@ -11,6 +11,7 @@ import javax.swing.JPanel;
 import rakeline.figure.Chart;
 import rakeline.figure.Drawing;
 import rakeline.figure.Figure;
+import rakeline.figure.MapFigure;
 import rakeline.figure.Table;
 import rakeline.figure.paint.ChartPainter;
 import rakeline.figure.paint.FigurePainter;
@@ -69,9 +70,19 @@ public final class FigureView extends JPanel implements Heights.Flowing {
 
     private void describe(Figure next) {
         boolean chart = next instanceof Chart;
-        String kind = chart ? "Chart" : next instanceof Table ? "Table" : "Drawing";
+        String kind = kind(next);
         getAccessibleContext().setAccessibleName(next.title().isEmpty() ? kind : kind + ": " + next.title());
         setCursor(Cursor.getPredefinedCursor(chart ? Cursor.CROSSHAIR_CURSOR : Cursor.DEFAULT_CURSOR));
+    }
+
+    private static String kind(Figure figure) {
+        if (figure instanceof Chart) {
+            return "Chart";
+        }
+        if (figure instanceof MapFigure) {
+            return "Map";
+        }
+        return figure instanceof Table ? "Table" : "Drawing";
     }
 
     /** The figure shown. */

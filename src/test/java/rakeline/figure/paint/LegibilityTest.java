@@ -47,6 +47,10 @@ class LegibilityTest {
                 Samples.sweep(0, List.of(Samples.TRAIL)),
                 Samples.sweep(11, List.of()),
                 longWords(),
+                Samples.map(Samples.TRAIL, 61, 61, 55),
+                Samples.map(Samples.LONG_NAME, 2, 3, 55),
+                Samples.map(crowdedTrail(), 9, 31, 50),
+                Samples.map(Samples.TRAIL, 5, 5, 0),
                 new Table("No columns", List.of(), "", List.of()),
                 new Drawing("", "", List.of(), List.of(), "", List.of()));
         return Stream.of(swept, others, wild()).flatMap(figures -> figures);
@@ -66,13 +70,16 @@ class LegibilityTest {
     }
 
     private static Chart manyLimits() {
-        Quantity crowded = Samples.limitedTrail()
+        return Samples.sweep(101, List.of(crowdedTrail(), Samples.TOE_ROOM));
+    }
+
+    private static Quantity crowdedTrail() {
+        return Samples.limitedTrail()
                 .limit(60, "first limit", "a rather long name of a source, section 4, table 12, 2019 edition")
                 .limit(61, "second limit", "another source with a long name that goes on and on, 1998")
                 .limit(61.5, "third limit", "a third")
                 .limit(75, "fourth limit", "")
                 .declared();
-        return Samples.sweep(101, List.of(crowded, Samples.TOE_ROOM));
     }
 
     private static Chart longWords() {

@@ -1,0 +1,98 @@
+package rakeline.catalogue.chart;
+
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import rakeline.geometry.Inputs;
+import rakeline.geometry.Setting;
+import rakeline.quantity.Input;
+import rakeline.quantity.Unit;
+
+/**
+ * What a field holds: a column of a chart with a row for each size, or the other way about.
+ *
+ * @param key of a number, its provenance or a group; empty where the role says all
+ * @param unit as the heading or the line of units has it
+ * @param byWord whether the heading is a word of the trade, not a key
+ */
+record Field(int index, Cell heading, Role role, String key, Optional<ChartUnit> unit, boolean byWord) {
+    /** What is done with the cells of a field. */
+    enum Role {
+        NAME,
+        SIZE,
+        NUMBER,
+        ORIGIN,
+        UNCERTAINTY,
+        GROUP,
+        LEFT_OUT
+    }
+
+    private static final String PROVENANCE = "provenance.";
+    private static final String ORIGIN = ".from";
+    private static final String UNCERTAINTY = ".u";
+    private static final Set<String> GROUPS =
+            Inputs.all().stream().map(Input::group).collect(Collectors.toUnmodifiableSet());
+
+    static Field of(int index, Cell heading) {
+        String text = heading.text().strip();
+        if (text.equals(ChartWords.NAME)) {
+            return exact(index, heading, Role.NAME, "");
+        }
+        if (ChartWords.isKey(text)) {
+            return exact(index, heading, Role.NUMBER, text);
+        }
+        if (GROUPS.contains(text)) {
+            return exact(index, heading, Role.GROUP, text);
+        }
+        return provenance(index, heading, text).orElseGet(() -> word(index, heading));
+    }
+
+    private static Field exact(int index, Cell heading, Role role, String key) {
+        return new Field(index, heading, role, key, Optional.empty(), false);
+    }
+
+    private static Optional<Field> provenance(int index, Cell heading, String text) {
+        boolean origin = text.endsWith(ORIGIN);
+        String ending = origin ? ORIGIN : UNCERTAINTY;
+        if (!text.startsWith(PROVENANCE) || !text.endsWith(ending)) {
+            return Optional.empty();
+        }
+        String key =
+                text.substring(PROVENANCE.length(), Math.max(PROVENANCE.length(), text.length() - ending.length()));
+        return ChartWords.isKey(key)
+                ? Optional.of(exact(index, heading, origin ? Role.ORIGIN : Role.UNCERTAINTY, key))
+                : Optional.empty();
+    }
+
+    private static Field word(int index, Cell heading) {
+        String means = ChartWords.meaning(heading.text()).orElse("");
+        Role role = switch (means) {
+            case "" -> Role.LEFT_OUT;
+            case ChartWords.NAME -> Role.NAME;
+            case ChartWords.SIZE -> Role.SIZE;
+            default -> Role.NUMBER;
+        };
+        return new Field(index, heading, role, means, ChartWords.unit(heading.text()), true);
+    }
+
+    Field as(Role other, String otherKey) {
+        return new Field(index, heading, other, otherKey, unit, byWord);
+    }
+
+    /** With the unit of a line of units, where the heading has none. */
+    Field in(Optional<ChartUnit> ofLine) {
+        return new Field(index, heading, role, key, unit.or(() -> ofLine), byWord);
+    }
+
+    boolean isNumber() {
+        return role == Role.NUMBER;
+    }
+
+    boolean isAngle() {
+        return setting().quantity().unit() == Unit.DEGREE;
+    }
+
+    Setting setting() {
+        return Setting.of(key);
+    }
+}

@@ -1,0 +1,208 @@
+package rakeline.command;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import rakeline.figure.ComparisonTable;
+import rakeline.figure.LimitTable;
+import rakeline.figure.Table;
+import rakeline.geometry.Bike;
+import rakeline.geometry.Geometry;
+import rakeline.geometry.Hands;
+import rakeline.geometry.Inputs;
+import rakeline.geometry.parts.Stock;
+import rakeline.handling.Ride;
+import rakeline.quantity.Decimals;
+import rakeline.quantity.Numbers;
+import rakeline.quantity.Refusal;
+import rakeline.study.Vocabulary;
+import rakeline.study.fit.Changed;
+import rakeline.study.fit.Comparison;
+import rakeline.study.fit.Contender;
+import rakeline.study.fit.Left;
+import rakeline.study.fit.Match;
+import rakeline.study.fit.Wanted;
+
+/** Bikes side by side, as built or at the same contact points. */
+@Command(
+        name = "compare",
+        description =
+                "Compares bikes: every measure, the differences against the first, and what is left to each limit.",
+        footer = {
+            "",
+            "As built each bike keeps its own contact points. --same-contact puts those of",
+            "the first bike on all, --to those of another bike. Post and rails meet them;",
+            "the hoods stay where they are built, and handMissMm says how far off, unless",
+            "--parts is given: then every bike but the one whose points they are gets the",
+            "best match of these parts. The shoe is each bike's own. --with adds the first",
+            "bike with numbers changed: wheels, fork.axleToCrownMm and fork.sagMm are",
+            "refitted, the rest is redrawn.",
+            "",
+            "± is the standard uncertainty of a difference, carried from those of the",
+            "inputs (the bike's provenance, else the usual ones that \"keys\" tells) to first",
+            "order; what two bikes share, as contact points, or all numbers of a bike and",
+            "its --with, cancels. \"larger\" marks a difference beyond it.",
+            "",
+            "--json prints {\"bikes\": [name…], \"contact\": null or whose, \"inputs\": {key:",
+            "ROW}, \"measures\": {key: ROW}, \"limits\": [{\"key\", \"limit\", \"side\", \"label\",",
+            "\"source\", \"values\", \"left\"}]}, with ROW {\"values\", \"differences\", \"percent\",",
+            "\"uncertainties\": [number or null…], \"larger\": [true or false…]}, one item a",
+            "bike; \"inputs\" are those that differ. With several --hands the keys that",
+            "depend on them begin with tops., hoods. or drops."
+        })
+final class CompareCommand extends Work {
+    @Parameters(arity = "1..*", paramLabel = "BIKE", description = "Bike files (*.bike.json).")
+    private List<String> bikes = List.of();
+
+    @Option(
+            names = "--with",
+            paramLabel = "KEY=VALUE[,KEY=VALUE]",
+            description = "One more bike: the first with these numbers.")
+    private List<String> changes = List.of();
+
+    @Option(names = "--same-contact", description = "The first bike's contact points on all.")
+    private boolean sameContact;
+
+    @Option(names = "--to", paramLabel = "BIKE", description = "Another bike's contact points on all.")
+    private String to;
+
+    @Option(names = "--parts", paramLabel = "PARTS", description = "Stock parts to match the hands with.")
+    private String parts;
+
+    @Option(
+            names = "--hands",
+            split = ",",
+            paramLabel = "WHERE",
+            description = "tops, hoods (as usual) or drops; several are compared apart.")
+    private List<String> hands = List.of("hoods");
+
+    @Option(names = "--only", split = ",", paramLabel = "KEY", description = "Measures or inputs to compare.")
+    private List<String> only = List.of();
+
+    @Mixin
+    private Written written = new Written();
+
+    private final Vocabulary vocabulary;
+
+    CompareCommand(Console console, Vocabulary vocabulary) {
+        super(console);
+        this.vocabulary = vocabulary;
+    }
+
+    @Override
+    int work() {
+        List<Hands> places = hands.stream().map(String::trim).map(Hands::of).toList();
+        Optional<Wanted> wanted = wanted();
+        List<Contender> contenders = contenders(places.get(0), wanted);
+        Comparison comparison = Comparison.of(vocabulary, contenders, places, wanted.map(Wanted::from), false, only);
+        List<Ride> rides = contenders.stream().map(Contender::ride).toList();
+        List<Left> left = only.isEmpty() ? Left.of(vocabulary, rides) : List.of();
+        Table table = ComparisonTable.of(comparison);
+        String text = left.isEmpty() ? Written.text(table) : Written.text(table, LimitTable.of(rides, left));
+        written.write(console(), table, text, ComparisonTable.drawing(comparison), asJson(comparison, left));
+        shoes(rides);
+        return DONE;
+    }
+
+    private Optional<Wanted> wanted() {
+        if (to != null) {
+            return Optional.of(Wanted.of(Paths.bike(to)));
+        }
+        if (parts != null && !sameContact) {
+            throw new Refusal("--parts matches the hands to contact points; add --same-contact or --to.");
+        }
+        return sameContact ? Optional.of(Wanted.of(Paths.bike(bikes.get(0)))) : Optional.empty();
+    }
+
+    private List<Contender> contenders(Hands place, Optional<Wanted> wanted) {
+        List<Contender> contenders = new ArrayList<>();
+        for (int i = 0; i < bikes.size(); i++) {
+            boolean isOwner = i == 0 && to == null;
+            Bike bike = fitted(Paths.bike(bikes.get(i)), wanted, isOwner);
+            contenders.add(new Contender(Ride.of(bike, place), i));
+        }
+        Bike first = contenders.get(0).ride().bike();
+        for (String change : changes) {
+            Map<String, Double> numbers = KeyValue.numbers("--with", Arrays.asList(change.split(",", -1)));
+            contenders.add(new Contender(Ride.of(Changed.of(first, numbers), place), 0));
+        }
+        return contenders;
+    }
+
+    private Bike fitted(Bike bike, Optional<Wanted> wanted, boolean isOwner) {
+        if (wanted.isEmpty()) {
+            return bike;
+        }
+        return parts == null || isOwner ? wanted.get().on(bike) : matched(bike, wanted.get());
+    }
+
+    private Bike matched(Bike bike, Wanted wanted) {
+        Stock stock = Paths.stock(parts);
+        return new Match(bike, wanted, Geometry.of(bike), stock).best(1).first().named();
+    }
+
+    /** Toe numbers are about a shoe as well as a frame. */
+    private void shoes(List<Ride> rides) {
+        List<Double> lengths = rides.stream()
+                .map(ride -> ride.bike().get(Inputs.TOE_FORWARD))
+                .filter(length -> !Double.isNaN(length))
+                .distinct()
+                .toList();
+        if (lengths.size() > 1 && changes.isEmpty()) {
+            console()
+                    .message("The bikes carry different shoes (shoe.toeForwardMm "
+                            + String.join(
+                                    ", ",
+                                    lengths.stream().map(Decimals::shortest).toList())
+                            + "), so their toe numbers differ by the shoe as well as by the frame.");
+        }
+    }
+
+    private Map<String, Object> asJson(Comparison comparison, List<Left> left) {
+        Map<String, Object> json = new LinkedHashMap<>();
+        json.put(
+                "bikes",
+                comparison.contenders().stream()
+                        .map(one -> one.ride().bike().name())
+                        .toList());
+        json.put("contact", comparison.contact().orElse(null));
+        json.put("inputs", asJson(comparison.inputs()));
+        json.put("measures", asJson(comparison.measures()));
+        json.put("limits", LimitsCommand.asJson(left));
+        return json;
+    }
+
+    private static Map<String, Object> asJson(List<Comparison.Row> rows) {
+        Map<String, Object> json = new LinkedHashMap<>();
+        rows.forEach(row -> json.put(row.quantity().key(), asJson(row)));
+        return json;
+    }
+
+    private static Map<String, Object> asJson(Comparison.Row row) {
+        Map<String, Object> json = new LinkedHashMap<>();
+        json.put("values", list(row.values()));
+        json.put("differences", list(row.differences()));
+        json.put(
+                "percent",
+                IntStream.range(0, row.values().size())
+                        .mapToObj(i -> Console.orNull(row.percent(i)))
+                        .toList());
+        json.put("uncertainties", list(row.uncertainties()));
+        json.put(
+                "larger",
+                IntStream.range(0, row.values().size()).mapToObj(row::isLarger).toList());
+        return json;
+    }
+
+    static List<Double> list(Numbers numbers) {
+        return numbers.stream().mapToObj(Console::orNull).toList();
+    }
+}

@@ -1,0 +1,88 @@
+package rakeline.command;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import rakeline.figure.Csv;
+import rakeline.figure.LimitTable;
+import rakeline.figure.Table;
+import rakeline.figure.TextTable;
+import rakeline.handling.Ride;
+import rakeline.study.Vocabulary;
+import rakeline.study.fit.Left;
+
+/** What bikes have left to each limit. */
+@Command(
+        name = "limits",
+        description =
+                "Prints what bikes have left to each limit: steerer, spacers, post, rails, toes, pedals and more.",
+        footer = {
+            "",
+            "Every limit stands with its source: a number of the bike's own parts, a",
+            "regulation, or common practice. What is left is negative beyond the limit, by",
+            "how far; nothing is judged. Of crank, toe, tyre and guard it is how much more",
+            "there could be before toe room is 0 or the pedal strikes at 25°, all else as",
+            "it is; \"limit\" is null then. --json prints {\"bikes\": [name…], \"limits\":",
+            "[{\"key\", \"limit\", \"side\": \"at least\" or \"at most\", \"label\", \"source\",",
+            "\"values\": [number or null…], \"left\": [number or null…]}]}, one item a bike."
+        })
+final class LimitsCommand extends Work {
+    @Parameters(arity = "1..*", paramLabel = "BIKE", description = "Bike files (*.bike.json).")
+    private List<String> bikes = List.of();
+
+    @Option(names = "--set", paramLabel = "KEY=VALUE", description = "Redraws every bike with a number changed.")
+    private List<String> changes = List.of();
+
+    @Option(names = "--json", description = "Prints JSON.")
+    private boolean json;
+
+    @Option(names = "--csv", description = "Prints CSV.")
+    private boolean csv;
+
+    private final Vocabulary vocabulary;
+
+    LimitsCommand(Console console, Vocabulary vocabulary) {
+        super(console);
+        this.vocabulary = vocabulary;
+    }
+
+    @Override
+    int work() {
+        Map<String, Double> set = KeyValue.numbers("--set", changes);
+        List<Ride> rides = bikes.stream()
+                .map(file -> Paths.bike(file).redraw(rakeline.geometry.Setting.changes(set)))
+                .map(Ride::of)
+                .toList();
+        List<Left> left = Left.of(vocabulary, rides);
+        Table table = LimitTable.of(rides, left);
+        if (json) {
+            Map<String, Object> answer = new LinkedHashMap<>();
+            answer.put("bikes", rides.stream().map(ride -> ride.bike().name()).toList());
+            answer.put("limits", asJson(left));
+            console().json(answer);
+        } else {
+            console().data().print(csv ? Csv.write(table) : TextTable.write(table));
+        }
+        return DONE;
+    }
+
+    static List<Map<String, Object>> asJson(List<Left> rows) {
+        return rows.stream().map(LimitsCommand::asJson).toList();
+    }
+
+    private static Map<String, Object> asJson(Left row) {
+        Map<String, Object> json = new LinkedHashMap<>();
+        json.put("key", row.quantity().key());
+        json.put("limit", Console.orNull(row.limit().value()));
+        json.put("side", row.limit().side().name().toLowerCase(Locale.ROOT).replace('_', ' '));
+        json.put("label", row.limit().label());
+        json.put("source", row.limit().source());
+        json.put("values", CompareCommand.list(row.values()));
+        json.put("left", CompareCommand.list(row.left()));
+        return json;
+    }
+}

@@ -1,0 +1,166 @@
+package rakeline.command;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import rakeline.figure.BikeDrawing;
+import rakeline.figure.MatchTable;
+import rakeline.geometry.Bike;
+import rakeline.geometry.Geometry;
+import rakeline.geometry.Hands;
+import rakeline.geometry.Point;
+import rakeline.geometry.parts.Spacers;
+import rakeline.geometry.parts.Stock;
+import rakeline.handling.Ride;
+import rakeline.quantity.Refusal;
+import rakeline.study.fit.Exceeded;
+import rakeline.study.fit.Match;
+import rakeline.study.fit.Matched;
+import rakeline.study.fit.Wanted;
+
+/** Ranks stock parts for a frame by where they put hands and saddle. */
+@Command(
+        name = "match",
+        description = "Ranks stock parts that put a rider's contact points on another frame.",
+        footer = {
+            "",
+            "What --to names gives the hoods and the sit point that are wanted: a rider, or",
+            "a bike's group contact, or where it has none, its hoods as built. Post and",
+            "rails meet the sit point exactly; sitMissMm is how far it stays off where they",
+            "stop at their limits. Whatever the parts file lists varies, in every",
+            "combination: stem lengths by angles by clamp heights, each angle also turned",
+            "over unless the stem says \"flips\": false; every height that the spacers can be",
+            "stacked to; bars, headset covers, cranks, posts; forks and tyres, which are",
+            "refitted. What it does not list stays as on BIKE. A shorter crank does not",
+            "move the wanted points. The shoe is BIKE's, or the rider's.",
+            "",
+            "Best first: by the number of limits exceeded, then hand distance, height of",
+            "spacers, stem length, and the parts' numbers in the order of their keys. The",
+            "limits are those on spacers, steerer, post, rails, toe room and pedal strike,",
+            "each with its source; the parts file may set others (\"limits\"). Levers and",
+            "turn per hand travel are per cent against the bike of --to; against BIKE as it",
+            "is where --to is a rider, or --against. They are read with the --hands where",
+            "these say; what is wanted is always the hoods.",
+            "",
+            "--json prints {\"bike\", \"to\", \"wanted\": {\"handXMm\", \"handYMm\", \"sitXMm\",",
+            "\"sitYMm\", \"standardUncertainties\": {key: mm}, \"from\"}, \"against\",",
+            "\"combinations\", \"options\": [{\"stemLengthMm\", \"stemAngleDeg\", \"spacersMm\", …,",
+            "\"handDxMm\", \"handDyMm\", \"distanceMm\", …, \"spacerPiecesMm\": [number…],",
+            "\"limits\": [{\"key\", \"left\", \"limit\", \"source\"}], \"set\": {KEY: VALUE}}]}; handDx",
+            "and handDy are the option's hoods minus the wanted ones, \"limits\" those that",
+            "are exceeded with what is left, which is negative, and \"set\" what turns BIKE",
+            "into the option. Numbers without a value are null. The ten best options are",
+            "given unless --top or --all say otherwise."
+        })
+final class MatchCommand extends Work {
+    @Mixin
+    private Subject subject = new Subject();
+
+    @Option(
+            names = "--to",
+            required = true,
+            paramLabel = "BIKE|RIDER",
+            description = "Whose contact points are wanted.")
+    private String to;
+
+    @Option(names = "--parts", required = true, paramLabel = "PARTS", description = "Stock parts (*.parts.json).")
+    private String parts;
+
+    @Option(names = "--against", paramLabel = "BIKE", description = "The bike that levers are compared with.")
+    private String against;
+
+    @Option(names = "--top", paramLabel = "N", description = "How many options; 10 as usual.")
+    private int top = 10;
+
+    @Option(names = "--all", description = "Every option.")
+    private boolean all;
+
+    @Mixin
+    private Written written = new Written();
+
+    MatchCommand(Console console) {
+        super(console);
+    }
+
+    @Override
+    int work() {
+        if (top < 1) {
+            throw new Refusal("--top is " + top + "; accepted is a number from 1 up.");
+        }
+        Match match = match();
+        Matched matched = all ? match.all() : match.best(Math.min(top, Match.MOST_OPTIONS));
+        written.write(
+                console(),
+                MatchTable.whole(matched),
+                Written.text(MatchTable.brief(matched)),
+                BikeDrawing.sideView(List.of(
+                        Ride.of(matched.first().bike()),
+                        Ride.of(match.reference().bike()))),
+                asJson(matched));
+        return DONE;
+    }
+
+    private Match match() {
+        Stock stock = Paths.stock(parts);
+        Ride own = subject.ride(console());
+        Bike target = Paths.bike(to);
+        return new Match(
+                own.bike(), Wanted.of(target), reference(target, own.geometry().hands()), stock);
+    }
+
+    private Geometry reference(Bike usual, Hands hands) {
+        return Geometry.of(against == null ? usual : Paths.bike(against), hands);
+    }
+
+    private Map<String, Object> asJson(Matched matched) {
+        Match match = matched.match();
+        Map<String, Object> json = new LinkedHashMap<>();
+        json.put("bike", match.bike().name());
+        json.put("to", to);
+        json.put("wanted", asJson(match.wanted()));
+        json.put("against", match.reference().bike().name());
+        json.put("combinations", matched.combinations());
+        Map<Double, List<Double>> stacks =
+                match.stock().spacers().map(Spacers::stacks).orElse(Map.of());
+        json.put(
+                "options",
+                matched.options().stream()
+                        .map(option -> asJson(match, stacks, option))
+                        .toList());
+        return json;
+    }
+
+    private static Map<String, Object> asJson(Wanted wanted) {
+        Map<String, Object> json = new LinkedHashMap<>();
+        json.put("handXMm", wanted.hand().x());
+        json.put("handYMm", wanted.hand().y());
+        json.put("sitXMm", wanted.sit().map(Point::x).orElse(null));
+        json.put("sitYMm", wanted.sit().map(Point::y).orElse(null));
+        json.put("standardUncertainties", new TreeMap<>(wanted.standard()));
+        json.put("from", wanted.from());
+        return json;
+    }
+
+    private static Map<String, Object> asJson(
+            Match match, Map<Double, List<Double>> stacks, rakeline.study.fit.Option option) {
+        Map<String, Object> json = new LinkedHashMap<>();
+        option.facts().forEach(fact -> json.put(fact.quantity().key(), Console.orNull(fact.value())));
+        json.put("spacerPiecesMm", option.pieces(stacks));
+        json.put("limits", option.exceeded().stream().map(MatchCommand::asJson).toList());
+        json.put("set", option.changesTo(match.bike()));
+        return json;
+    }
+
+    private static Map<String, Object> asJson(Exceeded exceeded) {
+        Map<String, Object> json = new LinkedHashMap<>();
+        json.put("key", exceeded.quantity().key());
+        json.put("left", exceeded.left());
+        json.put("limit", exceeded.limit().value());
+        json.put("source", exceeded.limit().source());
+        return json;
+    }
+}

@@ -1,0 +1,161 @@
+package rakeline.command;
+
+import java.nio.charset.StandardCharsets;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import rakeline.desk.SafeFile;
+import rakeline.figure.BikeDrawing;
+import rakeline.figure.Csv;
+import rakeline.figure.PostureTable;
+import rakeline.figure.Table;
+import rakeline.figure.TextTable;
+import rakeline.figure.paint.Palette;
+import rakeline.figure.paint.Svg;
+import rakeline.handling.Ride;
+import rakeline.quantity.Measure;
+import rakeline.quantity.Reading;
+import rakeline.quantity.Refusal;
+import rakeline.rider.CrankChange;
+import rakeline.rider.Rider;
+import rakeline.rider.RiderMeasures;
+import rakeline.study.Vocabulary;
+
+/** Seats a rider on a bike and prints what follows. */
+@Command(
+        name = "posture",
+        description = "Seats a rider on a bike: joint angles, mass centre, share on the front wheel.",
+        footer = {
+            "",
+            "--crank keeps the leg: the saddle moves up the line from BB by as much as the crank is shorter; the hands",
+            "stay, or with --hands-move go along, spacers and stem taking what that needs.",
+            "--json prints {\"bike\", \"rider\", \"riderFile\", \"measures\": {key: number or null}, \"assumed\": {key: number},",
+            "\"massTable\", \"notices\": [sentence]}, and with --crank also \"hands\" and \"cranks\": {\"columns\": [{\"key\",",
+            "\"label\", \"unit\", \"values\"}]}, one row a crank. A measure that has no value says why in a notice."
+        })
+final class PostureCommand extends Work {
+    private static final int SVG_WIDTH = 800;
+
+    @Mixin
+    private Subject subject = new Subject();
+
+    @Option(names = "--crank", split = ",", paramLabel = "MM", description = "Other crank lengths, one row each.")
+    private List<String> cranks = List.of();
+
+    @Option(names = "--hands-move", description = "With --crank: hands move with the saddle; otherwise they stay.")
+    private boolean handsMove;
+
+    @Option(names = "--csv", paramLabel = "FILE", description = "Writes the table as CSV; - is standard output.")
+    private String csv;
+
+    @Option(names = "--svg", paramLabel = "FILE", description = "Writes the side view with the rider.")
+    private String svg;
+
+    @Option(names = "--json", description = "Prints JSON.")
+    private boolean json;
+
+    private final Vocabulary vocabulary;
+
+    PostureCommand(Console console, Vocabulary vocabulary) {
+        super(console);
+        this.vocabulary = vocabulary;
+    }
+
+    @Override
+    int work() {
+        if (subject.riderFile().isEmpty()) {
+            throw new Refusal("--rider is missing; accepted is a rider file (*.rider.json).");
+        }
+        Ride ride = subject.ride(console());
+        ride.ridden().misses().forEach(miss -> console().message(sentence(miss)));
+        Table table = cranks.isEmpty() ? PostureTable.of(List.of(ride)) : PostureTable.cranks(ride, changes());
+        writeFiles(ride, table);
+        print(ride, table);
+        return DONE;
+    }
+
+    private List<CrankChange> changes() {
+        return cranks.stream()
+                .map(word -> new CrankChange(Console.number(word, "--crank"), handsMove))
+                .toList();
+    }
+
+    private void writeFiles(Ride ride, Table table) {
+        if (csv != null && !csv.equals("-")) {
+            SafeFile.onDisk().write(Paths.of(csv), Csv.write(table).getBytes(StandardCharsets.UTF_8));
+        }
+        if (svg != null) {
+            SafeFile.onDisk()
+                    .write(Paths.of(svg), Svg.bytes(BikeDrawing.sideView(List.of(ride)), SVG_WIDTH, Palette.LIGHT));
+        }
+    }
+
+    private void print(Ride ride, Table table) {
+        if (json) {
+            console().json(asJson(ride, table));
+        } else if ("-".equals(csv)) {
+            console().data().print(Csv.write(table));
+        } else if (csv == null && svg == null) {
+            console().data().print(TextTable.write(table));
+            console().data().println();
+            console().data().print(TextTable.write(PostureTable.assumed(who(ride))));
+        }
+    }
+
+    private Map<String, Object> asJson(Ride ride, Table table) {
+        Rider rider = who(ride);
+        Map<String, Object> answer = new LinkedHashMap<>();
+        answer.put("bike", ride.bike().name());
+        answer.put("rider", rider.name());
+        answer.put("riderFile", subject.riderFile().orElseThrow());
+        answer.put("measures", measures(ride));
+        answer.put("assumed", assumed(rider));
+        answer.put("massTable", rider.table().word());
+        answer.put("notices", notices(ride));
+        if (!cranks.isEmpty()) {
+            answer.put("hands", handsMove ? "move" : "stay");
+            answer.put(
+                    "cranks",
+                    Map.of(
+                            "columns",
+                            table.columns().stream().map(FigureJson::column).toList()));
+        }
+        return answer;
+    }
+
+    private Map<String, Double> measures(Ride ride) {
+        Map<String, Double> numbers = new LinkedHashMap<>();
+        for (Measure<Ride> measure : vocabulary.measuresOf(RiderMeasures.class)) {
+            Reading reading = measure.read(ride);
+            if (!(reading instanceof Reading.Lacking)) {
+                numbers.put(measure.key(), Console.orNull(reading.orNaN()));
+            }
+        }
+        return numbers;
+    }
+
+    private static Map<String, Double> assumed(Rider rider) {
+        Map<String, Double> assumed = new LinkedHashMap<>();
+        rider.assumed().forEach((input, value) -> assumed.put(input.key(), value));
+        return assumed;
+    }
+
+    private List<String> notices(Ride ride) {
+        return Stream.concat(
+                        subject.notices().stream(),
+                        ride.ridden().misses().stream().map(PostureCommand::sentence))
+                .toList();
+    }
+
+    private static String sentence(String miss) {
+        return Character.toUpperCase(miss.charAt(0)) + miss.substring(1) + ".";
+    }
+
+    private static Rider who(Ride ride) {
+        return ride.ridden().rider().orElseThrow();
+    }
+}

@@ -1,0 +1,111 @@
+package rakeline.command;
+
+import java.nio.charset.StandardCharsets;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import rakeline.desk.SafeFile;
+import rakeline.figure.Csv;
+import rakeline.figure.ReconcileTable;
+import rakeline.figure.Table;
+import rakeline.figure.TextTable;
+import rakeline.study.Reconcile;
+import rakeline.study.Residual;
+import rakeline.study.Suspect;
+import rakeline.study.Vocabulary;
+
+/** Holds the charted numbers of a bike against what follows from the others. */
+@Command(
+        name = "reconcile",
+        description = "Holds charted numbers against derived ones and says which one number would have to be what.",
+        footer = {
+            "",
+            "A residual is charted minus derived; its tolerance is what rounding to charted.stepMm and charted.stepDeg",
+            "explains. A suspect is one number that, changed alone, brings every residual within its tolerance; most",
+            "likely first. Those that this chart cannot tell from it are named in sameAs and follow it.",
+            "--json prints {\"bike\", \"residuals\": {key: {\"charted\", \"derived\", \"residual\", \"tolerance\",",
+            "\"within\"}}, \"suspects\": [{\"key\", \"charted\", \"wouldBe\", \"sameAs\": [keys]}]}."
+        })
+final class ReconcileCommand extends Work {
+    @Mixin
+    private Subject subject = new Subject();
+
+    @Option(names = "--json", description = "Prints JSON.")
+    private boolean json;
+
+    @Option(names = "--csv", paramLabel = "FILE", description = "Writes the residuals as CSV; - is standard output.")
+    private String csv;
+
+    private final Vocabulary vocabulary;
+
+    ReconcileCommand(Console console, Vocabulary vocabulary) {
+        super(console);
+        this.vocabulary = vocabulary;
+    }
+
+    @Override
+    int work() {
+        Reconcile reconciled = Reconcile.of(vocabulary, subject.ride().bike());
+        Table residuals = ReconcileTable.residuals(reconciled);
+        if (csv != null) {
+            write(residuals);
+        }
+        if (json) {
+            console().json(asJson(reconciled));
+        } else if (csv == null) {
+            print(reconciled, residuals);
+        }
+        return DONE;
+    }
+
+    private void write(Table residuals) {
+        if ("-".equals(csv)) {
+            console().data().print(Csv.write(residuals));
+        } else {
+            SafeFile.onDisk().write(Paths.of(csv), Csv.write(residuals).getBytes(StandardCharsets.UTF_8));
+        }
+    }
+
+    private void print(Reconcile reconciled, Table residuals) {
+        if (!reconciled.residuals().isEmpty()) {
+            console().data().print(TextTable.write(residuals) + "\n");
+        }
+        ReconcileTable.sentences(reconciled)
+                .forEach(sentence -> console().data().print(sentence + "\n"));
+    }
+
+    private static Map<String, Object> asJson(Reconcile reconciled) {
+        Map<String, Object> residuals = new LinkedHashMap<>();
+        reconciled
+                .residuals()
+                .forEach(residual -> residuals.put(residual.quantity().key(), asJson(residual)));
+        Map<String, Object> json = new LinkedHashMap<>();
+        json.put("bike", reconciled.bike().name());
+        json.put("residuals", residuals);
+        json.put(
+                "suspects",
+                reconciled.suspects().stream().map(ReconcileCommand::asJson).toList());
+        return json;
+    }
+
+    private static Map<String, Object> asJson(Residual residual) {
+        Map<String, Object> json = new LinkedHashMap<>();
+        json.put("charted", residual.charted());
+        json.put("derived", residual.derived());
+        json.put("residual", residual.residual());
+        json.put("tolerance", residual.tolerance());
+        json.put("within", residual.isWithin());
+        return json;
+    }
+
+    private static Map<String, Object> asJson(Suspect suspect) {
+        Map<String, Object> json = new LinkedHashMap<>();
+        json.put("key", suspect.key());
+        json.put("charted", suspect.charted());
+        json.put("wouldBe", suspect.wouldBe());
+        json.put("sameAs", suspect.sameAs());
+        return json;
+    }
+}

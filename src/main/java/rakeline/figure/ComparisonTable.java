@@ -1,0 +1,120 @@
+package rakeline.figure;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Function;
+import java.util.function.ToDoubleFunction;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import rakeline.handling.Ride;
+import rakeline.quantity.Decimals;
+import rakeline.quantity.Numbers;
+import rakeline.quantity.Quantity;
+import rakeline.study.fit.Comparison;
+import rakeline.study.fit.Contender;
+
+/** Bikes side by side, with the differences against the first. */
+public final class ComparisonTable {
+    private ComparisonTable() {}
+
+    /** Inputs that differ, then every measure. */
+    public static Table of(Comparison comparison) {
+        List<Comparison.Row> rows = Stream.concat(comparison.inputs().stream(), comparison.measures().stream())
+                .toList();
+        List<Column> columns = new ArrayList<>();
+        columns.add(words("measure", "Measure", rows, row -> row.quantity().label()));
+        for (int bike = 0; bike < comparison.contenders().size(); bike++) {
+            columns.addAll(of(comparison, rows, bike));
+        }
+        columns.add(words("unit", "Unit", rows, row -> row.quantity().unit().symbol()));
+        columns.add(words("key", "Key", rows, row -> row.quantity().key()));
+        return new Table(
+                title(comparison),
+                columns,
+                held(comparison),
+                Quantity.cautionsOf(rows.stream().map(Comparison.Row::quantity).toList()));
+    }
+
+    private static List<Column> of(Comparison comparison, List<Comparison.Row> rows, int bike) {
+        String place = String.valueOf(bike + 1);
+        Column value = numbers(
+                "bike" + place,
+                name(comparison, bike),
+                rows,
+                0,
+                row -> row.values().at(bike));
+        return bike == 0
+                ? List.of(value)
+                : List.of(
+                        value,
+                        numbers(
+                                "difference" + place,
+                                "− first",
+                                rows,
+                                1,
+                                row -> row.differences().at(bike)),
+                        percent(place, rows, bike),
+                        numbers(
+                                "uncertainty" + place,
+                                "±",
+                                rows,
+                                1,
+                                row -> row.uncertainties().at(bike)),
+                        words("larger" + place, "larger", rows, row -> row.isLarger(bike) ? "larger" : ""));
+    }
+
+    private static String name(Comparison comparison, int bike) {
+        return BikeNames.above(rides(comparison)).get(bike);
+    }
+
+    private static List<Ride> rides(Comparison comparison) {
+        return comparison.contenders().stream().map(Contender::ride).toList();
+    }
+
+    private static String title(Comparison comparison) {
+        return String.join(
+                ", ", rides(comparison).stream().map(ride -> ride.bike().name()).toList());
+    }
+
+    private static String held(Comparison comparison) {
+        String contact = comparison
+                .contact()
+                .map(from -> from + " on every bike. ")
+                .orElse("each bike as built, with its own contact points. ");
+        return contact
+                + "± is the standard uncertainty of a difference, from those of the inputs to first order; \"larger\""
+                + " marks a difference beyond it.";
+    }
+
+    private static Column numbers(
+            String key,
+            String label,
+            List<Comparison.Row> rows,
+            int moreDecimals,
+            ToDoubleFunction<Comparison.Row> cell) {
+        Numbers values = Numbers.generate(rows.size(), i -> cell.applyAsDouble(rows.get(i)));
+        List<String> shown = IntStream.range(0, rows.size())
+                .mapToObj(
+                        i -> Decimals.fixed(values.at(i), rows.get(i).quantity().decimals() + moreDecimals))
+                .toList();
+        return new Column(key, label, "", values, shown);
+    }
+
+    private static Column percent(String place, List<Comparison.Row> rows, int bike) {
+        Numbers values = Numbers.generate(rows.size(), i -> rows.get(i).percent(bike));
+        List<String> shown = IntStream.range(0, rows.size())
+                .mapToObj(i -> Double.isNaN(values.at(i)) ? "" : Decimals.fixed(values.at(i), 1))
+                .toList();
+        return new Column("percent" + place, "%", "", values, shown);
+    }
+
+    private static Column words(
+            String key, String label, List<Comparison.Row> rows, Function<Comparison.Row, String> word) {
+        return Column.ofWords(key, label, rows.stream().map(word).toList());
+    }
+
+    /** The side views, laid over each other at BB. */
+    public static Drawing drawing(Comparison comparison) {
+        return BikeDrawing.sideView(rides(comparison));
+    }
+}

@@ -1,0 +1,61 @@
+package rakeline.figure;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Function;
+import java.util.stream.IntStream;
+import rakeline.handling.Ride;
+import rakeline.quantity.Decimals;
+import rakeline.quantity.Limit;
+import rakeline.quantity.Numbers;
+import rakeline.quantity.Quantity;
+import rakeline.study.fit.Left;
+
+/** What bikes have left to each limit. */
+public final class LimitTable {
+    private LimitTable() {}
+
+    /** One row a limit; the value and what is left of each bike. */
+    public static Table of(List<Ride> rides, List<Left> rows) {
+        List<Column> columns = new ArrayList<>();
+        columns.add(words("limited", "Limited", rows, row -> row.quantity().label()));
+        columns.add(words("limit", "Limit", rows, LimitTable::limit));
+        for (int i = 0; i < rides.size(); i++) {
+            int bike = i;
+            String name = BikeNames.above(rides).get(i);
+            columns.add(
+                    numbers("value" + (i + 1), name, rows, row -> row.values().at(bike)));
+            columns.add(
+                    numbers("left" + (i + 1), "left", rows, row -> row.left().at(bike)));
+        }
+        columns.add(words("unit", "Unit", rows, row -> row.quantity().unit().symbol()));
+        columns.add(words("source", "Source", rows, row -> row.limit().source()));
+        String names =
+                String.join(", ", rides.stream().map(ride -> ride.bike().name()).toList());
+        return new Table(
+                names + ": what is left to each limit; negative beyond it, by how far",
+                columns,
+                "",
+                Quantity.cautionsOf(rows.stream().map(Left::quantity).toList()));
+    }
+
+    private static String limit(Left row) {
+        Limit limit = row.limit();
+        String side = limit.side() == Limit.Side.AT_LEAST ? "≥ " : "≤ ";
+        return Double.isNaN(limit.value())
+                ? limit.label()
+                : side + Decimals.shortest(limit.value()) + ", " + limit.label();
+    }
+
+    private static Column numbers(String key, String label, List<Left> rows, Function<Left, Double> cell) {
+        Numbers values = Numbers.generate(rows.size(), i -> cell.apply(rows.get(i)));
+        List<String> shown = IntStream.range(0, rows.size())
+                .mapToObj(i -> rows.get(i).quantity().format(values.at(i)))
+                .toList();
+        return new Column(key, label, "", values, shown);
+    }
+
+    private static Column words(String key, String label, List<Left> rows, Function<Left, String> word) {
+        return Column.ofWords(key, label, rows.stream().map(word).toList());
+    }
+}

@@ -1,0 +1,116 @@
+package rakeline.prelude;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+import rakeline.figure.MapFigure;
+import rakeline.figure.MapFigures;
+import rakeline.handling.Ride;
+import rakeline.quantity.Input;
+import rakeline.quantity.Measure;
+import rakeline.quantity.Refusal;
+import rakeline.study.GridMap;
+import rakeline.study.Mapped;
+import rakeline.study.Mode;
+import rakeline.study.Steps;
+import rakeline.study.Varied;
+import rakeline.study.Vocabulary;
+
+/**
+ * A map being said, as in {@code map(it).over(HEAD_ANGLE, 69, 74).and(FORK_OFFSET, 40, 55).of(TOE_ROOM)}. Each word
+ * returns a new one; {@code of} draws it.
+ */
+public final class Mapping {
+    private final Ride ride;
+    private final List<Function<Optional<Mode>, GridMap.Axis>> axes;
+    private final Optional<Mode> mode;
+
+    private Mapping(Ride ride, List<Function<Optional<Mode>, GridMap.Axis>> axes, Optional<Mode> mode) {
+        this.ride = ride;
+        this.axes = axes;
+        this.mode = mode;
+    }
+
+    static Mapping of(Ride ride) {
+        return new Mapping(ride, List.of(), Optional.empty());
+    }
+
+    /** Varies an input over 61 values, ends included, to the right; the second one upward. */
+    public Mapping over(String key, double from, double to) {
+        return axis(key, varied -> GridMap.Axis.of(varied, from, to));
+    }
+
+    /** Varies an input over values a step apart, ends included, to the right; the second one upward. */
+    public Mapping over(String key, double from, double to, double step) {
+        return axis(key, varied -> new GridMap.Axis(varied, Steps.of(from, to, step)));
+    }
+
+    /** Varies an input over 61 values, ends included, to the right; the second one upward. */
+    public Mapping over(Input input, double from, double to) {
+        return over(input.key(), from, to);
+    }
+
+    /** Varies an input over values a step apart, ends included, to the right; the second one upward. */
+    public Mapping over(Input input, double from, double to, double step) {
+        return over(input.key(), from, to, step);
+    }
+
+    /** The second input, upward. */
+    public Mapping and(String key, double from, double to) {
+        return over(key, from, to);
+    }
+
+    /** The second input, upward, with a step. */
+    public Mapping and(String key, double from, double to, double step) {
+        return over(key, from, to, step);
+    }
+
+    /** The second input, upward. */
+    public Mapping and(Input input, double from, double to) {
+        return over(input.key(), from, to);
+    }
+
+    /** The second input, upward, with a step. */
+    public Mapping and(Input input, double from, double to, double step) {
+        return over(input.key(), from, to, step);
+    }
+
+    /** Keeps the frame one rigid body. */
+    public Mapping asRefit() {
+        return new Mapping(ride, axes, Optional.of(Mode.REFIT));
+    }
+
+    /** Takes each number as drawn. */
+    public Mapping asRedraw() {
+        return new Mapping(ride, axes, Optional.of(Mode.REDRAW));
+    }
+
+    /** Draws the map of a measure, or of an input. */
+    public MapFigure of(String key) {
+        return MapFigures.of(run(key));
+    }
+
+    /** Draws the map of a measure. */
+    public MapFigure of(Measure<?> measure) {
+        return of(measure.key());
+    }
+
+    /** The map of a measure, or of an input, as numbers. */
+    public Mapped run(String key) {
+        if (axes.size() != 2) {
+            throw new Refusal("the map varies " + axes.size()
+                    + " inputs; accepted are two: .over(key, from, to).and(key, from, to).");
+        }
+        Measure<Ride> track = Vocabulary.standard().tracked(key);
+        return new GridMap(ride, axes.get(0).apply(mode), axes.get(1).apply(mode), track).run();
+    }
+
+    @Override
+    public String toString() {
+        return "A map of " + ride.bike().name() + "; .of(measure) draws it.";
+    }
+
+    private Mapping axis(String key, Function<Varied, GridMap.Axis> axis) {
+        return new Mapping(ride, Asked.with(axes, List.of(way -> axis.apply(Asked.varied(key, way)))), mode);
+    }
+}

@@ -1,0 +1,89 @@
+package rakeline.prelude;
+
+import java.util.List;
+import java.util.Optional;
+import rakeline.figure.BikeDrawing;
+import rakeline.figure.Drawing;
+import rakeline.figure.MatchTable;
+import rakeline.figure.Table;
+import rakeline.geometry.Bike;
+import rakeline.geometry.Geometry;
+import rakeline.geometry.parts.Stock;
+import rakeline.handling.Ride;
+import rakeline.quantity.Refusal;
+import rakeline.rider.Rider;
+import rakeline.study.fit.Match;
+import rakeline.study.fit.Matched;
+import rakeline.study.fit.Option;
+import rakeline.study.fit.Wanted;
+
+/**
+ * A match being said, as in {@code match(bike).to(other).with(parts).table()}. Each word returns a new one.
+ */
+public final class Matching {
+    private static final int USUAL = 10;
+
+    private final Bike bike;
+    private final Optional<Wanted> wanted;
+    private final Bike reference;
+    private final Optional<Stock> stock;
+
+    private Matching(Bike bike, Optional<Wanted> wanted, Bike reference, Optional<Stock> stock) {
+        this.bike = bike;
+        this.wanted = wanted;
+        this.reference = reference;
+        this.stock = stock;
+    }
+
+    static Matching of(Bike bike) {
+        return new Matching(bike, Optional.empty(), bike, Optional.empty());
+    }
+
+    /** The contact points of a bike, or where it has none, its hoods as built; levers are compared with it. */
+    public Matching to(Bike other) {
+        return new Matching(bike, Optional.of(Wanted.of(other)), other, stock);
+    }
+
+    /** A rider's contact points and shoe; levers are compared with the bike as it is. */
+    public Matching to(Rider rider) {
+        return new Matching(rider.on(bike), Optional.of(Wanted.of(rider)), bike, stock);
+    }
+
+    /** The parts at hand. */
+    public Matching with(Stock parts) {
+        return new Matching(bike, wanted, reference, Optional.of(parts));
+    }
+
+    /** The ten best options. */
+    public Table table() {
+        return table(USUAL);
+    }
+
+    /** The best options, up to a number of them. */
+    public Table table(int most) {
+        return MatchTable.brief(best(most));
+    }
+
+    /** The frame with the best option on it. */
+    public Bike bike() {
+        return best(1).first().named();
+    }
+
+    /** The frames with the best options on them. */
+    public List<Bike> bikes(int most) {
+        return best(most).options().stream().map(Option::named).toList();
+    }
+
+    /** The best option laid over the bike whose points are wanted. */
+    public Drawing drawing() {
+        return BikeDrawing.sideView(List.of(Ride.of(bike()), Ride.of(reference)));
+    }
+
+    /** The result as values. */
+    public Matched best(int most) {
+        Wanted points = wanted.orElseThrow(() -> new Refusal("the match does not say to whom; add .to(bike)."));
+        Stock parts =
+                stock.orElseThrow(() -> new Refusal("the match does not say with which parts; add .with(parts)."));
+        return new Match(bike, points, Geometry.of(reference), parts).best(most);
+    }
+}

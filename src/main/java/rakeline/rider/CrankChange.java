@@ -1,0 +1,62 @@
+package rakeline.rider;
+
+import java.util.LinkedHashMap;
+import java.util.Map;
+import rakeline.geometry.Bike;
+import rakeline.geometry.Inputs;
+import rakeline.geometry.Point;
+import rakeline.quantity.Input;
+import rakeline.quantity.Refusal;
+
+/**
+ * Another crank for the same leg: shorter by Δ, the saddle moves up the line from BB to the sit point by Δ.
+ *
+ * @param crankMm the new length
+ * @param handsMove whether the hands move as the saddle does; then spacers and stem length take what that needs
+ */
+public record CrankChange(double crankMm, boolean handsMove) {
+    /**
+     * The bike with the other crank.
+     *
+     * @throws Refusal for a bike without cranks or contact points, or where a number leaves its range
+     */
+    public Bike on(Bike bike) {
+        if (!bike.hasGroup("crank") || !bike.hasGroup("contact")) {
+            throw new Refusal(bike.name() + " has no crank or no contact points; another crank needs both groups.");
+        }
+        Point sit = new Point(bike.get(Inputs.CONTACT_SIT_X), bike.get(Inputs.CONTACT_SIT_Y));
+        Point shift = sit.times((bike.get(Inputs.CRANK_LENGTH) - crankMm) / sit.length());
+        Map<Input, Double> changes = new LinkedHashMap<>();
+        changes.put(Inputs.CRANK_LENGTH, crankMm);
+        changes.put(Inputs.CONTACT_SIT_X, sit.x() + shift.x());
+        changes.put(Inputs.CONTACT_SIT_Y, sit.y() + shift.y());
+        if (handsMove) {
+            moveHands(bike, shift, changes);
+        }
+        return bike.redraw(changes);
+    }
+
+    /** What is done with the hands, in words. */
+    public String hands() {
+        return handsMove ? "hands move with the saddle" : "hands stay";
+    }
+
+    private static void moveHands(Bike bike, Point shift, Map<Input, Double> changes) {
+        changes.put(Inputs.CONTACT_HAND_X, bike.get(Inputs.CONTACT_HAND_X) + shift.x());
+        changes.put(Inputs.CONTACT_HAND_Y, bike.get(Inputs.CONTACT_HAND_Y) + shift.y());
+        if (bike.has(Inputs.STEM_LENGTH)) {
+            moveBar(bike, shift, changes);
+        }
+    }
+
+    /** The shift in parts along the stem and up the steering axis. */
+    private static void moveBar(Bike bike, Point shift, Map<Input, Double> changes) {
+        double head = Math.toRadians(bike.get(Inputs.HEAD_ANGLE));
+        double stem = Math.toRadians(bike.get(Inputs.STEM_ANGLE));
+        double ahead = shift.x() * Math.sin(head) + shift.y() * Math.cos(head);
+        double up = -shift.x() * Math.cos(head) + shift.y() * Math.sin(head);
+        double longer = ahead / Math.cos(stem);
+        changes.put(Inputs.STEM_LENGTH, bike.get(Inputs.STEM_LENGTH) + longer);
+        changes.put(Inputs.SPACERS, bike.get(Inputs.SPACERS) + up - longer * Math.sin(stem));
+    }
+}

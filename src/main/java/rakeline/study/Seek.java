@@ -1,0 +1,79 @@
+package rakeline.study;
+
+import java.util.List;
+import java.util.Optional;
+import rakeline.geometry.Bike;
+import rakeline.handling.Ride;
+import rakeline.quantity.Numbers;
+import rakeline.quantity.Refusal;
+
+/**
+ * Looks for every value of one number at which a measure hits its target.
+ *
+ * <p>The range is looked at in {@value #PLACES} places, and closer wherever the measure crosses the target, turns
+ * towards it or ends; solutions are polished to 1e-12 of the range, or as far as the measure itself is exact. Two
+ * solutions are told apart where the measure turns between them, however close they are; what happens entirely between
+ * two places, as a gap or a bump narrower than a four-hundredth of the range, can be missed.
+ *
+ * @param start the bike as it is, and who rides it
+ * @param hold what is held meanwhile, by solving for another number
+ */
+public record Seek(Ride start, Span over, Target target, Optional<Hold> hold) {
+    /** In how many places the range is looked at. */
+    public static final int PLACES = 401;
+
+    /** What may be left where the target is only touched, of the target or of 1, whichever is more. */
+    private static final double TOUCH = 1e-8;
+
+    public Seek {
+        if (hold.isPresent()
+                && hold.get().by().inputs().stream().anyMatch(over.setting().inputs()::contains)) {
+            throw new Refusal("the search varies " + over.key() + " and cannot solve for it as well.");
+        }
+    }
+
+    /**
+     * Runs it.
+     *
+     * @throws Refusal where the bike lacks what a measure needs, or the held measure has no value at the start
+     */
+    public Sought run() {
+        SweepRun.checkComplete(target.measure(), start);
+        Seek settled = new Seek(start, over, target, hold.map(held -> SweepRun.settle(held, start)));
+        return settled.sought();
+    }
+
+    private Sought sought() {
+        Numbers places = Steps.evenly(over.from(), over.to(), PLACES);
+        Along along = hold.isPresent()
+                ? Along.held(start, over.varied(), hold.get(), places, target.measure())
+                : Along.plain(variation());
+        double touch = TOUCH * Math.max(1, Math.abs(target.value()));
+        RootScan scan = RootScan.of(value -> excess(along.at(value)), places, touch);
+        List<Sought.Solution> solutions = scan.roots().stream()
+                .mapToObj(at -> new Sought.Solution(at, along.at(at).orElseThrow()))
+                .toList();
+        Optional<Sought.Nearest> nearest = solutions.isEmpty() ? nearest(scan, along) : Optional.empty();
+        return new Sought(this, solutions, stretches(scan), nearest);
+    }
+
+    private double excess(Optional<Bike> bike) {
+        return bike.isEmpty() ? Double.NaN : target.excess(start.on(bike.get()));
+    }
+
+    private Optional<Sought.Nearest> nearest(RootScan scan, Along along) {
+        return scan.nearest().stream()
+                .mapToObj(at -> new Sought.Nearest(at, target.value() + excess(along.at(at))))
+                .findFirst();
+    }
+
+    private static List<Sought.Stretch> stretches(RootScan scan) {
+        return scan.stretches().stream()
+                .map(stretch -> new Sought.Stretch(stretch.from(), stretch.to()))
+                .toList();
+    }
+
+    Variation variation() {
+        return new Variation(start.bike(), List.of(over.varied()));
+    }
+}

@@ -1,0 +1,75 @@
+package rakeline.study;
+
+import java.util.List;
+import java.util.Optional;
+import rakeline.geometry.Bike;
+import rakeline.quantity.Decimals;
+import rakeline.quantity.Numbers;
+import rakeline.quantity.Quantity;
+
+/**
+ * What a seek found.
+ *
+ * @param seek as it was asked, the held target settled
+ * @param solutions upward; of a stretch its two ends
+ * @param stretches where every value is a solution
+ * @param nearest where there is no solution; empty also where the measure has no value anywhere in the range
+ */
+public record Sought(Seek seek, List<Solution> solutions, List<Stretch> stretches, Optional<Nearest> nearest) {
+    /** A value of the varied number at which the target is hit, and the bike there. */
+    public record Solution(double at, Bike bike) {}
+
+    /** Every value between the two is a solution. */
+    public record Stretch(double from, double to) {}
+
+    /** Where the measure comes nearest to its target, and its value there. */
+    public record Nearest(double at, double value) {}
+
+    public Sought {
+        solutions = List.copyOf(solutions);
+        stretches = List.copyOf(stretches);
+    }
+
+    /** The values found, upward. */
+    public Numbers values() {
+        return Numbers.generate(solutions.size(), i -> solutions.get(i).at());
+    }
+
+    /** As in {@code Road XS: trail at 58 mm, head angle 69 to 74°, redrawn}. */
+    public String title() {
+        return seek.start().bike().name() + ": " + seek.target().words() + ", "
+                + seek.over().words() + ", " + Wording.ways(List.of(seek.over().varied()));
+    }
+
+    /** What stayed as it was, in words. */
+    public String held() {
+        return Wording.held(List.of(seek.over().varied()), seek.hold());
+    }
+
+    /** What was found, in one sentence. */
+    public String sentence() {
+        if (!stretches.isEmpty()) {
+            return "Every value from " + shown(stretches.get(0).from()) + " to "
+                    + shown(stretches.get(0).to()) + " is a solution.";
+        }
+        if (!solutions.isEmpty()) {
+            return solutions.size() + (solutions.size() == 1 ? " solution." : " solutions.");
+        }
+        Quantity measure = seek.target().measure().quantity();
+        return nearest.map(near -> "No solution; the nearest is " + measure.formatWithUnit(near.value()) + " at "
+                        + shown(near.at()) + ".")
+                .orElse("No solution; " + measure.key() + " has no value anywhere in the range.");
+    }
+
+    /** The cautions that belong to what was varied, solved for and aimed at, each once. */
+    public List<String> cautions() {
+        List<Quantity> shown = new java.util.ArrayList<>(List.of(
+                seek.target().measure().quantity(), seek.over().setting().quantity()));
+        seek.hold().ifPresent(hold -> shown.add(hold.by().quantity()));
+        return Quantity.cautionsOf(shown);
+    }
+
+    private String shown(double value) {
+        return seek.over().setting().quantity().unit().attach(Decimals.shortest(Math.rint(value * 1e6) / 1e6));
+    }
+}

@@ -1,0 +1,104 @@
+package rakeline.study.fit;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import rakeline.geometry.Hands;
+import rakeline.geometry.Inputs;
+import rakeline.handling.Ride;
+import rakeline.quantity.Input;
+import rakeline.quantity.Measure;
+import rakeline.quantity.Numbers;
+import rakeline.quantity.Quantity;
+import rakeline.quantity.Reading;
+import rakeline.quantity.Refusal;
+import rakeline.quantity.Unit;
+import rakeline.study.Vocabulary;
+
+/**
+ * Bikes side by side: inputs in which they differ, every measure, and the differences against the first.
+ *
+ * @param contact whose contact points are on all of them; empty where each has its own
+ */
+public record Comparison(List<Contender> contenders, Optional<String> contact, List<Row> inputs, List<Row> measures) {
+    /**
+     * One number of all bikes.
+     *
+     * @param values NaN where a bike has none
+     * @param differences against the first
+     * @param uncertainties standard uncertainty of each difference, errors that both share cancelling; NaN where it is
+     *     not known
+     */
+    public record Row(Quantity quantity, Numbers values, Numbers differences, Numbers uncertainties) {
+        /** A difference in per cent of the first; NaN where that says nothing, as of angles. */
+        public double percent(int bike) {
+            Unit unit = quantity.unit();
+            boolean says = unit != Unit.DEGREE && unit != Unit.PERCENT && values.at(0) > 0;
+            return says ? 100 * differences.at(bike) / values.at(0) : Double.NaN;
+        }
+
+        /** Whether a difference is larger than its standard uncertainty. */
+        public boolean isLarger(int bike) {
+            return Math.abs(differences.at(bike)) > uncertainties.at(bike);
+        }
+    }
+
+    public Comparison {
+        contenders = List.copyOf(contenders);
+        inputs = List.copyOf(inputs);
+        measures = List.copyOf(measures);
+    }
+
+    /**
+     * Compares.
+     *
+     * @param hands where the hands are: one place, or several, each with rows of its own
+     * @param sharedFoot whether shoe and contact points are the same rider's, so that their errors are shared
+     * @param only the keys to compare; empty for all
+     */
+    public static Comparison of(
+            Vocabulary vocabulary,
+            List<Contender> contenders,
+            List<Hands> hands,
+            Optional<String> contact,
+            boolean sharedFoot,
+            List<String> only) {
+        if (contenders.size() < 2) {
+            throw new Refusal("a comparison has " + contenders.size() + " bike; accepted are two or more.");
+        }
+        List<Measure<Ride>> measures = measures(vocabulary, contenders, hands, only);
+        List<Measure<Ride>> inputs = only.isEmpty() ? differing(vocabulary, contenders) : List.of();
+        Differences differences = Differences.of(
+                contenders, Stream.concat(inputs.stream(), measures.stream()).toList(), contact, sharedFoot);
+        return new Comparison(contenders, contact, differences.rows(inputs), differences.rows(measures));
+    }
+
+    /** Those asked for that at least one of the bikes has the inputs for, each place of the hands apart. */
+    private static List<Measure<Ride>> measures(
+            Vocabulary vocabulary, List<Contender> contenders, List<Hands> hands, List<String> only) {
+        Stream<Measure<Ride>> asked = only.isEmpty()
+                ? vocabulary.measures().values().stream()
+                : only.stream().map(vocabulary::tracked);
+        return asked.flatMap(measure -> Handed.spread(measure, contenders, hands))
+                .filter(measure ->
+                        contenders.stream().anyMatch(one -> !(measure.read(one.ride()) instanceof Reading.Lacking)))
+                .toList();
+    }
+
+    /** The inputs, charted ones and contact points apart, that are not the same on all. */
+    private static List<Measure<Ride>> differing(Vocabulary vocabulary, List<Contender> contenders) {
+        List<Measure<Ride>> differing = new ArrayList<>();
+        for (Input input : Inputs.all()) {
+            boolean differs = contenders.stream()
+                            .map(one -> one.ride().bike().get(input))
+                            .distinct()
+                            .count()
+                    > 1;
+            if (differs && !input.key().startsWith("charted.")) {
+                differing.add(vocabulary.tracked(input.key()));
+            }
+        }
+        return differing;
+    }
+}

@@ -1,0 +1,82 @@
+package rakeline.study.fit;
+
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+import rakeline.geometry.Bike;
+import rakeline.geometry.Geometry;
+import rakeline.handling.Ride;
+import rakeline.quantity.Input;
+import rakeline.quantity.Measure;
+import rakeline.quantity.Range;
+import rakeline.study.Doubt;
+
+/**
+ * What the standard uncertainties of a bike's inputs do to its measures, to first order: by input, the change of each
+ * measure that one standard uncertainty makes. An error of the wheel radius is shared by both wheels.
+ */
+final class Errors {
+    /** Central differences over this part of the uncertainty. */
+    private static final double STEP = 0.1;
+
+    private final Map<String, Map<String, Double>> byMeasure;
+
+    private Errors(Map<String, Map<String, Double>> byMeasure) {
+        this.byMeasure = byMeasure;
+    }
+
+    static Errors of(Ride ride, List<Measure<Ride>> measures) {
+        Map<String, Map<String, Double>> byMeasure = new HashMap<>();
+        measures.forEach(measure -> byMeasure.put(measure.key(), new HashMap<>()));
+        for (Doubt source : Doubt.about(ride.bike(), true)) {
+            Ride low = shifted(ride, source, -STEP);
+            Ride high = shifted(ride, source, STEP);
+            measures.forEach(measure -> byMeasure
+                    .get(measure.key())
+                    .put(
+                            source.key(),
+                            (measure.read(high).orNaN() - measure.read(low).orNaN()) / (2 * STEP)));
+        }
+        return new Errors(byMeasure);
+    }
+
+    /** The standard uncertainty of each measure of a bike as built. */
+    static Map<String, Double> standardOf(Bike bike, List<Measure<Geometry>> measures) {
+        List<Measure<Ride>> lifted = measures.stream()
+                .map(measure -> new Measure<Ride>(measure.quantity(), ride -> measure.read(ride.geometry())))
+                .toList();
+        Errors errors = of(Ride.of(bike), lifted);
+        return lifted.stream()
+                .collect(Collectors.toMap(
+                        Measure::key,
+                        measure -> Math.sqrt(errors.of(measure.key()).values().stream()
+                                .mapToDouble(change -> change * change)
+                                .sum())));
+    }
+
+    /** The change of a measure by one standard uncertainty of each input. */
+    Map<String, Double> of(String measure) {
+        return byMeasure.get(measure);
+    }
+
+    /** The standard uncertainty of an input that is given; NaN where none is known. */
+    static double standard(Bike bike, Input input) {
+        return Doubt.about(bike, false).stream()
+                .flatMap(doubt -> doubt.parts().stream())
+                .filter(part -> part.input().equals(input))
+                .mapToDouble(Doubt.Part::uncertainty)
+                .findFirst()
+                .orElse(Double.NaN);
+    }
+
+    private static Ride shifted(Ride ride, Doubt doubt, double steps) {
+        Map<Input, Double> changes = new HashMap<>();
+        doubt.parts().forEach(part -> {
+            Range accepted = part.input().quantity().accepted();
+            double value = ride.bike().get(part.input()) + steps * part.uncertainty();
+            changes.put(part.input(), Math.min(accepted.to(), Math.max(accepted.from(), value)));
+        });
+        return ride.on(ride.bike().redraw(changes));
+    }
+}

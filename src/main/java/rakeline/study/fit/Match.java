@@ -1,0 +1,75 @@
+package rakeline.study.fit;
+
+import java.util.ArrayList;
+import java.util.List;
+import rakeline.geometry.Bike;
+import rakeline.geometry.Geometry;
+import rakeline.geometry.Hands;
+import rakeline.geometry.parts.Category;
+import rakeline.geometry.parts.Stock;
+import rakeline.quantity.Decimals;
+import rakeline.quantity.Refusal;
+import rakeline.rider.Rider;
+
+/**
+ * Stock parts for a frame, so that hoods and saddle come where they are wanted. The sit point is met by post and rails
+ * exactly; combinations are ranked by the number of limits they are beyond, then by how far the hoods are off, the
+ * height of spacers, the length of the stem, and the parts' numbers in the order of their keys.
+ *
+ * <p>Another fork or tyre is refitted: the frame turns about the ground, the wanted points do not. Everything else is
+ * put on as its numbers say.
+ *
+ * @param bike the frame, with all that the stock does not replace
+ * @param reference what levers are compared with, where its hands are
+ */
+public record Match(Bike bike, Wanted wanted, Geometry reference, Stock stock) {
+    /** Beyond so many combinations the search is refused. */
+    public static final int MOST_COMBINATIONS = 5_000_000;
+
+    /** Beyond so many options a list of them is refused. */
+    public static final int MOST_OPTIONS = 50_000;
+
+    public Match {
+        if (stock.combinations() > MOST_COMBINATIONS) {
+            throw new Refusal("the parts \"" + stock.name() + "\" make " + Decimals.shortest(stock.combinations())
+                    + " combinations; accepted are up to " + MOST_COMBINATIONS + ".");
+        }
+    }
+
+    /** A match compared with the bike whose points are wanted. */
+    public static Match of(Bike bike, Bike to, Stock stock) {
+        return new Match(bike, Wanted.of(to), Geometry.of(to, Hands.HOODS), stock);
+    }
+
+    /** A match for a rider, whose shoe is on the bike. */
+    public static Match of(Bike bike, Rider rider, Geometry reference, Stock stock) {
+        return new Match(rider.on(bike), Wanted.of(rider), reference, stock);
+    }
+
+    /** Every combination, best first. */
+    public Matched all() {
+        if (stock.combinations() > MOST_OPTIONS) {
+            throw new Refusal("the parts \"" + stock.name() + "\" make " + Decimals.shortest(stock.combinations())
+                    + " combinations; accepted for a list of all are up to " + MOST_OPTIONS + ".");
+        }
+        return best(MOST_OPTIONS);
+    }
+
+    /**
+     * The best combinations, best first.
+     *
+     * @param most from 1 up
+     */
+    public Matched best(int most) {
+        Best best = new Best(most);
+        Bike base = wanted.on(bike);
+        for (int fork = 0; fork < stock.choices(Category.FORKS).size(); fork++) {
+            for (int tyre = 0; tyre < stock.choices(Category.TYRES).size(); tyre++) {
+                Mount.of(this, base, fork, tyre).search(best);
+            }
+        }
+        List<Option> options = new ArrayList<>();
+        best.ranked().forEach(candidate -> options.add(candidate.option()));
+        return new Matched(this, stock.combinations(), options);
+    }
+}

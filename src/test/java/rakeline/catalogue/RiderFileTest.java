@@ -1,0 +1,93 @@
+package rakeline.catalogue;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.nio.charset.StandardCharsets;
+import org.junit.jupiter.api.Test;
+import rakeline.geometry.Inputs;
+import rakeline.quantity.Refusal;
+import rakeline.rider.BodyTable;
+import rakeline.rider.Rider;
+import rakeline.rider.RiderInputs;
+
+class RiderFileTest {
+    private static final String BODY = "\"statureMm\": 1780, \"inseamMm\": 845, \"massKg\": 78";
+
+    private static Rider read(String members) {
+        String text = "{\"format\": \"rakeline/rider\", \"version\": 1, \"name\": \"One\", " + members + "}";
+        return RiderFile.read(text.getBytes(StandardCharsets.UTF_8), "one.rider.json");
+    }
+
+    private static void refused(String members, String... words) {
+        assertThatThrownBy(() -> read(members))
+                .isInstanceOf(Refusal.class)
+                .hasMessageStartingWith("one.rider.json: ")
+                .hasMessageContainingAll(words);
+    }
+
+    @Test
+    void threeNumbersAreEnough() {
+        assertThat(read(BODY).get(RiderInputs.THIGH)).isEqualTo(0.245 * 1780);
+    }
+
+    @Test
+    void aMissingNumberIsNamed() {
+        refused("\"statureMm\": 1780, \"massKg\": 78", "inseamMm is missing");
+    }
+
+    @Test
+    void anUnknownKeyNamesTheNearest() {
+        refused(BODY + ", \"footMmm\": 260", "footMmm", "did you mean footMm?");
+    }
+
+    @Test
+    void aUnitInANumberIsRefused() {
+        refused("\"statureMm\": \"1780 mm\"", "statureMm", "\"1780 mm\"", "a number with a decimal point");
+    }
+
+    @Test
+    void aDecimalCommaIsRefused() {
+        refused("\"massKg\": \"71,3\"", "massKg", "\"71,3\"", "decimal point");
+    }
+
+    @Test
+    void notANumberIsRefused() {
+        refused("\"massKg\": NaN", "one.rider.json");
+    }
+
+    @Test
+    void aNumberOutOfItsRangeIsRefused() {
+        refused(BODY + ", \"elbowDeg\": 181", "elbowDeg", "181", "0..180");
+    }
+
+    @Test
+    void contactPointsAreAllOrNothing() {
+        refused(BODY + ", \"contact\": {\"sitXMm\": -200}", "contact.", "is missing");
+    }
+
+    @Test
+    void aShoeIsTakenWholeWithItsDefaults() {
+        assertThat(read(BODY + ", \"shoe\": {\"toeForwardMm\": 95}").own())
+                .containsEntry(Inputs.TOE_FORWARD, 95.0)
+                .containsEntry(Inputs.SHOE_PITCH, 0.0);
+    }
+
+    @Test
+    void aTableIsChosenByName() {
+        assertThat(read(BODY + ", \"segments\": {\"table\": \"de-leva-men\"}").table())
+                .isEqualTo(BodyTable.DE_LEVA_MEN);
+    }
+
+    @Test
+    void anUnknownTableIsRefusedWithTheKnownOnes() {
+        refused(BODY + ", \"segments\": {\"table\": \"mine\"}", "mine", "dempster, de-leva-men, de-leva-women");
+    }
+
+    @Test
+    void whatIsAssumedIsListed() {
+        assertThat(read(BODY + ", \"footMm\": 260").assumed())
+                .containsEntry(RiderInputs.HIP_UP, 85.0)
+                .doesNotContainKey(RiderInputs.FOOT);
+    }
+}

@@ -1,0 +1,36 @@
+package rakeline.prelude;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static rakeline.prelude.Charts.reconcile;
+import static rakeline.prelude.Charts.suspects;
+
+import org.junit.jupiter.api.Test;
+import rakeline.figure.Table;
+import rakeline.geometry.Bike;
+import rakeline.geometry.Bikes;
+
+/** What a row may say about a chart. */
+class ChartsTest {
+    /** The wheelbase that follows is 975.29. */
+    private static final Bike AGREES = Bikes.plain().with("charted.wheelbaseMm", 975);
+
+    @Test
+    void eachChartedNumberHasARow() {
+        Table table = reconcile(AGREES);
+        assertThat(table.rows()).isEqualTo(1);
+        assertThat(table.columns().get(3).shown()).containsExactly("-0.29");
+        assertThat(table.columns().get(5).shown()).containsExactly("yes");
+    }
+
+    @Test
+    void aChartThatAgreesHasNoSuspects() {
+        assertThat(suspects(AGREES).rows()).isZero();
+    }
+
+    @Test
+    void suspectsSayWhatTheyWouldHaveToBe() {
+        Table table = suspects(AGREES.with("charted.wheelbaseMm", 984));
+        int chainstay = table.columns().get(0).shown().indexOf("frame.chainstayMm");
+        assertThat(table.columns().get(2).shown().get(chainstay)).isEqualTo("419");
+    }
+}
