@@ -8,6 +8,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
+import java.util.List;
+import java.util.stream.Stream;
 
 /** The machine's own files. */
 final class Disk implements FileLayer {
@@ -38,6 +40,13 @@ final class Disk implements FileLayer {
     @Override
     public boolean isWritable(Path file) {
         return Files.isWritable(file);
+    }
+
+    @Override
+    public List<Path> list(Path folder) throws IOException {
+        try (Stream<Path> files = Files.list(folder)) {
+            return files.sorted().toList();
+        }
     }
 
     @Override

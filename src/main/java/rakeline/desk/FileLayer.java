@@ -2,6 +2,7 @@ package rakeline.desk;
 
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.List;
 
 /** The single steps that reading and writing take, each of which can fail on its own. */
 interface FileLayer {
@@ -15,6 +16,9 @@ interface FileLayer {
     boolean isPlain(Path file);
 
     boolean isWritable(Path file);
+
+    /** What lies in a folder, in the order of names. */
+    List<Path> list(Path folder) throws IOException;
 
     /** Where the links that a path may consist of lead, whether or not something is there. */
     Path target(Path file) throws IOException;

@@ -28,6 +28,12 @@ public final class Memory {
         return new Kept<>(disk, file, Bounds.first(), Memory::readBounds, Memory::writeBounds);
     }
 
+    /** What may run. */
+    public static Kept<Trust> trust(SafeFile disk, Places places) {
+        Path file = places.state().resolve("trust.json");
+        return new Kept<>(disk, file, Trust.none(), Memory::readTrust, Memory::writeTrust);
+    }
+
     private static Preferences readPreferences(Piece piece) {
         return new Preferences(
                 piece.member("theme").oneOf(Theme.values()),
@@ -45,6 +51,14 @@ public final class Memory {
         keys.put("timeLimitSeconds", preferences.timeLimitSeconds());
         preferences.folder().ifPresent(folder -> keys.put("folder", folder));
         return keys;
+    }
+
+    private static Trust readTrust(Piece piece) {
+        return new Trust(piece.member("code").each(code -> new Stamp(code.text())));
+    }
+
+    private static Map<String, Object> writeTrust(Trust trust) {
+        return Map.of("code", trust.code().stream().map(Stamp::sha256).toList());
     }
 
     private static Recents readRecents(Piece piece) {

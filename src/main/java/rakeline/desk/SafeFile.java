@@ -2,6 +2,7 @@ package rakeline.desk;
 
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.UUID;
 import java.util.logging.Level;
 import java.util.logging.Logger;
@@ -20,7 +21,7 @@ public final class SafeFile {
     private static final Logger LOG = Logger.getLogger(SafeFile.class.getName());
 
     /** Bytes; a file beyond this is another one than any that was read here. */
-    private static final int LARGEST_COMPARED = 64_000_000;
+    static final int LARGEST_COMPARED = 64_000_000;
 
     private final FileLayer files;
 
@@ -165,6 +166,16 @@ public final class SafeFile {
         return files.exists(file)
                 && !Stamp.of(Trouble.reading(file, () -> files.read(file, LARGEST_COMPARED)))
                         .equals(known);
+    }
+
+    /** The files in a folder of the program's own that end so, in the order of names; none where it is not there. */
+    List<Path> list(Path folder, String ending) {
+        if (!files.isFolder(folder)) {
+            return List.of();
+        }
+        return Trouble.reading(folder, () -> files.list(folder)).stream()
+                .filter(file -> file.getFileName().toString().endsWith(ending))
+                .toList();
     }
 
     /** Takes away a file that was written here. */

@@ -25,6 +25,11 @@ import rakeline.quantity.Refusal;
 public final class JsonText {
     private static final int DEEPEST = 30;
     private static final int QUOTED = 24;
+
+    /** Pieces, a long place counting as several; beyond this a text is refused, however small its pieces are. */
+    private static final int MOST_STEPS = 1_000_000;
+
+    private static final int PLACE_IN_A_STEP = 64;
     private static final Pattern DECIMAL_COMMA = Pattern.compile("(?s).*[0-9],[0-9]+.?");
     private static final JsonFactory FACTORY = JsonFactory.builder()
             .enable(JsonReadFeature.ALLOW_NON_NUMERIC_NUMBERS)
@@ -32,6 +37,7 @@ public final class JsonText {
             .build();
 
     private final JsonParser parser;
+    private int steps;
 
     private JsonText(JsonParser parser) {
         this.parser = parser;
@@ -73,6 +79,11 @@ public final class JsonText {
     private Piece piece(String path, int depth) throws IOException {
         if (depth > DEEPEST) {
             throw new Refusal("line " + line() + ": the file is nested deeper than " + DEEPEST + " levels.");
+        }
+        steps += 1 + path.length() / PLACE_IN_A_STEP;
+        if (steps > MOST_STEPS) {
+            throw new Refusal(
+                    "line " + line() + ": the file holds more values than can be read, about " + MOST_STEPS + ".");
         }
         int line = line();
         return new Piece(path, line, value(path, depth));

@@ -1,45 +1,67 @@
 package rakeline.shell;
 
 import java.nio.file.Path;
-import java.util.HashSet;
-import java.util.Set;
+import java.util.List;
+import java.util.Optional;
 import java.util.function.Consumer;
+import rakeline.desk.Difference;
 import rakeline.desk.PageFile;
-import rakeline.desk.Places;
 import rakeline.desk.SafeFile;
+import rakeline.desk.Saving;
+import rakeline.desk.Stamp;
+import rakeline.desk.Trust;
 import rakeline.shell.page.Bench;
 import rakeline.shell.page.Origin;
 import rakeline.shell.page.PageModel;
 import rakeline.worksheet.Worksheet;
+import rakeline.worksheet.WorksheetFile;
 
-/** Opening and saving pages. Files are read and written off the event thread; nothing unsaved is dropped unasked. */
+/**
+ * Opening and saving pages. Files are read and written off the event thread; nothing unsaved is dropped unasked, nothing
+ * that another program wrote is overwritten unasked, and code from elsewhere does not run.
+ */
 final class Filing implements Bench.View {
     private final Bench bench;
-    private final SafeFile disk;
-    private final Places places;
+    private final Vault vault;
     private final Background background;
     private final Questions questions;
     private final Consumer<Path> used;
-    private final Set<Path> allowed = new HashSet<>();
+    private final Remembered<Trust> trust;
+    private Optional<PageFile> trusted = Optional.empty();
+    private Optional<Stamp> asked = Optional.empty();
 
     /**
      * @param used hears of each file that was opened or saved
      */
-    Filing(Bench bench, SafeFile disk, Places places, Background background, Questions questions, Consumer<Path> used) {
+    Filing(Bench bench, Vault vault, Background background, Questions questions, Consumer<Path> used) {
         this.bench = bench;
-        this.disk = disk;
-        this.places = places;
+        this.vault = vault;
         this.background = background;
         this.questions = questions;
         this.used = used;
+        trust = new Remembered<>(vault.trust(), background, Trust.none());
+        trust.recall(bench::noticeWhenOpened);
     }
 
-    /** Remembers, for as long as the window lives, what was allowed to run. */
+    /** Remembers what was allowed to run, once it stands in a file. */
     @Override
     public void show(PageModel now) {
-        if (now.allowed()) {
-            now.origin().path().ifPresent(allowed::add);
+        if (now.allowed() && now.history().isSaved() && now.origin() instanceof Origin.OnDisk onDisk) {
+            remember(onDisk.stored());
         }
+    }
+
+    private void remember(PageFile stored) {
+        boolean known = trusted.filter(before -> before.equals(stored)).isPresent();
+        trusted = Optional.of(stored);
+        if (!known && !trust.now().isIn(stored.page())) {
+            trust.change(before -> before.with(stored.page()), bench::notice);
+        }
+    }
+
+    /** True where this code was let run. */
+    boolean isTrusted(Worksheet page) {
+        return trust.now().isIn(page);
     }
 
     void openNew() {
@@ -59,12 +81,17 @@ final class Filing implements Bench.View {
 
     void open(Path file) {
         Path whole = file.toAbsolutePath().normalize();
-        whenSettled(() -> background.run(() -> PageFile.open(disk, whole), this::opened, bench::notice));
+        whenSettled(() -> background.run(() -> PageFile.open(disk(), whole), this::opened, bench::notice));
     }
 
     private void opened(PageFile stored) {
-        bench.open(stored.page(), new Origin.OnDisk(stored), allowed.contains(stored.file()));
+        asked = Optional.empty();
+        bench.open(stored.page(), new Origin.OnDisk(stored), isTrusted(stored.page()));
         used.accept(stored.file());
+    }
+
+    private SafeFile disk() {
+        return vault.disk();
     }
 
     void save() {
@@ -75,10 +102,64 @@ final class Filing implements Bench.View {
         bench.commit();
         if (bench.model().origin() instanceof Origin.OnDisk onDisk) {
             Worksheet page = bench.model().page();
-            background.run(() -> onDisk.stored().save(disk, page), stored -> saved(stored, then), bench::notice);
+            background.run(
+                    () -> vault.saving().save(onDisk.stored(), page), outcome -> take(outcome, then), bench::notice);
         } else {
             saveAs(then);
         }
+    }
+
+    private void take(Saving.Outcome outcome, Runnable then) {
+        if (outcome instanceof Saving.Saved saved) {
+            saved(saved, then);
+        } else if (outcome instanceof Saving.Changed changed) {
+            ask(changed.theirs(), then);
+        }
+    }
+
+    /** Looks whether another program has changed the page's file, and asks once for each change. */
+    void lookAround() {
+        if (bench.model().origin() instanceof Origin.OnDisk onDisk) {
+            background.run(() -> vault.saving().theirs(onDisk.stored()), theirs -> noticed(onDisk, theirs), bench::say);
+        }
+    }
+
+    private void noticed(Origin.OnDisk as, Optional<Saving.Theirs> theirs) {
+        boolean still = bench.model().origin().equals(as);
+        theirs.filter(found -> still && !asked.equals(Optional.of(found.stamp())))
+                .ifPresent(found -> ask(found, () -> {}));
+    }
+
+    private void ask(Saving.Theirs theirs, Runnable then) {
+        asked = Optional.of(theirs.stamp());
+        bench.commit();
+        Worksheet mine = bench.model().page();
+        List<Difference> differences = theirs.page()
+                .map(stored -> Difference.between(mine, stored.page()))
+                .orElse(List.of());
+        switch (questions.changed(theirs, differences)) {
+            case KEEP_MINE -> saveAs(then);
+            case LOAD_THEIRS -> load(theirs, mine, then);
+            case OVERWRITE -> write(theirs.file(), mine, then);
+            case NOT_NOW -> bench.say("nothing was written; the file holds what another program wrote");
+        }
+    }
+
+    /** What the window had stays among the earlier versions. */
+    private void load(Saving.Theirs theirs, Worksheet mine, Runnable then) {
+        boolean saved = bench.model().history().isSaved();
+        background.run(
+                () -> {
+                    if (!saved) {
+                        vault.keep(Optional.of(theirs.file()), mine);
+                    }
+                    return theirs.page().orElseThrow();
+                },
+                stored -> {
+                    opened(stored);
+                    then.run();
+                },
+                bench::notice);
     }
 
     void saveAs() {
@@ -94,7 +175,7 @@ final class Filing implements Bench.View {
     private void askThenWrite(Path file, Runnable then) {
         Worksheet page = bench.model().page();
         background.run(
-                () -> disk.exists(file),
+                () -> disk().exists(file),
                 there -> {
                     if (!there || questions.mayReplace(file)) {
                         write(file, page, then);
@@ -105,11 +186,14 @@ final class Filing implements Bench.View {
 
     /** Writes the page to a file and goes on from there. */
     void write(Path file, Worksheet page, Runnable then) {
-        background.run(() -> PageFile.create(disk, file, page), stored -> saved(stored, then), bench::notice);
+        Optional<Path> before = bench.model().origin().folder();
+        background.run(() -> vault.overwrite(file, page, before), saved -> saved(saved, then), bench::notice);
     }
 
-    private void saved(PageFile stored, Runnable then) {
+    private void saved(Saving.Saved saved, Runnable then) {
+        PageFile stored = saved.stored();
         bench.saved(new Origin.OnDisk(stored), stored.page(), "saved as " + stored.file());
+        bench.notice(saved.said());
         used.accept(stored.file());
         then.run();
     }
@@ -129,12 +213,12 @@ final class Filing implements Bench.View {
     }
 
     private Path folder() {
-        return bench.model().origin().folder().orElse(places.worksheets());
+        return bench.model().origin().folder().orElse(vault.places().worksheets());
     }
 
     private String fileName() {
         String words =
                 bench.model().page().title().replaceAll("[^\\p{L}\\p{N}]+", "-").replaceAll("^-|-$", "");
-        return (words.isEmpty() ? "untitled" : words) + rakeline.worksheet.WorksheetFile.EXTENSION;
+        return (words.isEmpty() ? "untitled" : words) + WorksheetFile.EXTENSION;
     }
 }

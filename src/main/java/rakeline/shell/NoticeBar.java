@@ -12,7 +12,7 @@ import rakeline.shell.page.PageModel;
 /** One sentence above the page until it is put away: why something was refused, or whether this page may run. */
 final class NoticeBar extends JPanel implements Bench.View {
     private static final String MAY_IT_RUN =
-            "This worksheet has not been run here yet: it holds Java code that can do" + " what you can do.";
+            "Nothing in this file has run. A worksheet is code and can do what you can do.";
 
     private final JTextArea words;
     private final JButton run = new JButton("Run it");

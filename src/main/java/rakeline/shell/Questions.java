@@ -1,13 +1,32 @@
 package rakeline.shell;
 
+import java.awt.BorderLayout;
 import java.awt.Component;
 import java.io.File;
 import java.nio.file.Path;
+import java.time.Instant;
+import java.time.ZoneId;
+import java.time.format.DateTimeFormatter;
+import java.time.format.FormatStyle;
+import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Supplier;
+import javax.swing.JComboBox;
+import javax.swing.JComponent;
 import javax.swing.JFileChooser;
 import javax.swing.JOptionPane;
+import javax.swing.JPanel;
+import javax.swing.JTextArea;
 import javax.swing.filechooser.FileNameExtensionFilter;
+import rakeline.desk.Backups;
+import rakeline.desk.Difference;
+import rakeline.desk.Draft;
+import rakeline.desk.Recovery;
+import rakeline.desk.Saving;
+import rakeline.shell.look.Look;
+import rakeline.shell.look.Words;
+import rakeline.worksheet.Worksheet;
 import rakeline.worksheet.WorksheetFile;
 
 /** What the window asks before it goes on. */
@@ -19,13 +38,123 @@ final class Questions {
         GO_BACK
     }
 
+    /** What becomes of a page that was not saved when the program ended. */
+    enum Recovered {
+        BRING_BACK,
+        LET_GO,
+        LATER
+    }
+
+    /** What becomes of a file that another program has changed. */
+    enum Changed {
+        KEEP_MINE,
+        OVERWRITE,
+        LOAD_THEIRS,
+        NOT_NOW
+    }
+
+    /** A version that a later one replaced. */
+    record Earlier(Backups.Version version, Worksheet page) {
+        @Override
+        public String toString() {
+            return "until " + moment(version.until());
+        }
+    }
+
     private final Supplier<Component> over;
+    private final Supplier<Look> look;
 
     /**
      * @param over the component that the questions stand over
+     * @param look in which versions are compared
      */
-    Questions(Supplier<Component> over) {
+    Questions(Supplier<Component> over, Supplier<Look> look) {
         this.over = over;
+        this.look = look;
+    }
+
+    /** What was not saved, beside what was. */
+    Recovered recover(Recovery.Found found) {
+        Draft draft = found.draft();
+        String file = draft.file().map(path -> " Its file: " + path).orElse(" It was never saved.");
+        String saved = found.stored().isPresent() ? "As it was saved" : "No saved version";
+        JComponent page = page(
+                "Rakeline ended before “" + draft.page().title() + "” was saved. The last change kept is of "
+                        + moment(draft.at()) + "." + file,
+                new Comparison(look.get(), saved, "As it stood", found.differences()));
+        int answer = ask(page, "Changes that were not saved", "Bring it back", "Let it go", "Ask at the next start");
+        return answer == 0 ? Recovered.BRING_BACK : answer == 1 ? Recovered.LET_GO : Recovered.LATER;
+    }
+
+    /** What another program has written, beside what stands here. */
+    Changed changed(Saving.Theirs theirs, List<Difference> differences) {
+        String words = "Another program has changed " + theirs.file() + " since it was read or saved here.";
+        if (theirs.page().isEmpty()) {
+            JComponent page = page(words + " It is no worksheet now: " + theirs.said(), new JPanel());
+            int answer = ask(page, "The file has changed", "Save mine as a new file", "Overwrite it", "Not now");
+            return answer == 0 ? Changed.KEEP_MINE : answer == 1 ? Changed.OVERWRITE : Changed.NOT_NOW;
+        }
+        JComponent page =
+                page(words, new Comparison(look.get(), "As it stands here", "As it stands in the file", differences));
+        int answer = ask(
+                page,
+                "The file has changed",
+                "Save mine as a new file",
+                "Overwrite it",
+                "Load what it holds",
+                "Not now");
+        return answer < 0 ? Changed.NOT_NOW : Changed.values()[answer];
+    }
+
+    /** One of the versions before, each beside what stands now. */
+    Optional<Worksheet> version(Worksheet now, List<Earlier> versions) {
+        JComboBox<Earlier> choice = new JComboBox<>(versions.toArray(Earlier[]::new));
+        choice.setName("versions");
+        JPanel page = new JPanel(new BorderLayout(0, look.get().space(2)));
+        page.add(choice, BorderLayout.NORTH);
+        Runnable compare = () -> {
+            Worksheet then = versions.get(choice.getSelectedIndex()).page();
+            Comparison comparison =
+                    new Comparison(look.get(), "Then", "Now", Difference.between(then, now.withView(then.view())));
+            while (page.getComponentCount() > 1) {
+                page.remove(1);
+            }
+            page.add(comparison, BorderLayout.CENTER);
+            page.revalidate();
+        };
+        choice.addActionListener(event -> compare.run());
+        compare.run();
+        boolean taken = ask(page, "Earlier versions", "Bring it back", "Go back") == 0;
+        return taken ? Optional.of(versions.get(choice.getSelectedIndex()).page()) : Optional.empty();
+    }
+
+    private JComponent page(String words, JComponent shown) {
+        JPanel page = new JPanel(new BorderLayout(0, look.get().space(3)));
+        JTextArea text = Words.paragraph(words, look.get().body(), look.get().ink());
+        text.setName("question");
+        text.setSize(shown.getPreferredSize().width, Integer.MAX_VALUE);
+        page.add(text, BorderLayout.NORTH);
+        page.add(shown, BorderLayout.CENTER);
+        return page;
+    }
+
+    private int ask(JComponent page, String title, String... answers) {
+        return JOptionPane.showOptionDialog(
+                over.get(),
+                page,
+                title,
+                JOptionPane.DEFAULT_OPTION,
+                JOptionPane.PLAIN_MESSAGE,
+                null,
+                answers,
+                answers[0]);
+    }
+
+    private static String moment(Instant instant) {
+        return DateTimeFormatter.ofLocalizedDateTime(FormatStyle.MEDIUM)
+                .withLocale(Locale.getDefault(Locale.Category.FORMAT))
+                .withZone(ZoneId.systemDefault())
+                .format(instant);
     }
 
     Unsaved unsaved(String title) {

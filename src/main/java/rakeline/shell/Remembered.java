@@ -16,6 +16,22 @@ final class Remembered<T> {
         this.now = first;
     }
 
+    /**
+     * Reads in the background what was kept; all that the background is given later comes after it.
+     *
+     * @param said hears why it could not be taken as it was
+     */
+    void recall(Consumer<String> said) {
+        background.run(kept::recall, recalled -> take(recalled, said), said);
+    }
+
+    private void take(Kept.Recalled<T> recalled, Consumer<String> said) {
+        now = recalled.value();
+        if (!recalled.said().isEmpty()) {
+            said.accept(recalled.said());
+        }
+    }
+
     T now() {
         return now;
     }

@@ -52,6 +52,7 @@ public final class Shell {
             });
             window.appear();
             file.ifPresentOrElse(window::open, window::openWelcome);
+            window.recover();
         });
         return closed;
     }
@@ -81,6 +82,6 @@ public final class Shell {
                 new Remembered<>(Memory.recents(DISK, places), background, opened.value()),
                 new Remembered<>(Memory.bounds(DISK, places), background, stood.value()),
                 background,
-                (on, questions, used) -> new Filing(on, DISK, places, background, questions, used));
+                Vault.in(DISK, places));
     }
 }

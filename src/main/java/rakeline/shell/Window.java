@@ -7,7 +7,6 @@ import java.awt.event.WindowEvent;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.function.Consumer;
 import java.util.function.UnaryOperator;
 import javax.swing.JFrame;
 import javax.swing.WindowConstants;
@@ -29,6 +28,7 @@ public final class Window {
     private final Remembered<Bounds> place;
     private final Background background;
     private final Filing filing;
+    private final Rescue rescue;
     private Face face;
     private List<BundledPages.Entry> bundled = List.of();
     private List<Deed> deeds = List.of();
@@ -39,13 +39,15 @@ public final class Window {
             Remembered<Recents> recents,
             Remembered<Bounds> place,
             Background background,
-            Services services) {
+            Vault vault) {
         this.bench = bench;
         this.taste = taste;
         this.recents = recents;
         this.place = place;
         this.background = background;
-        filing = services.filing(bench, new Questions(() -> frame.getContentPane()), this::used);
+        Questions questions = questions();
+        filing = new Filing(bench, vault, background, questions, this::used);
+        rescue = new Rescue(bench, vault, background, questions, filing);
         frame.setDefaultCloseOperation(WindowConstants.DO_NOTHING_ON_CLOSE);
         frame.setMinimumSize(new Dimension(800, 560));
         frame.addWindowListener(new WindowAdapter() {
@@ -59,13 +61,18 @@ public final class Window {
                 close();
             }
         });
+        frame.addWindowFocusListener(new WindowAdapter() {
+            @Override
+            public void windowGainedFocus(WindowEvent event) {
+                filing.lookAround();
+            }
+        });
         rebuild();
         background.run(BundledPages::list, this::shelve, bench::notice);
     }
 
-    /** Makes filing, which the window needs and which needs the window. */
-    interface Services {
-        Filing filing(Bench bench, Questions questions, Consumer<Path> used);
+    private Questions questions() {
+        return new Questions(() -> frame.getContentPane(), taste::look);
     }
 
     /** The frame that the page stands in. */
@@ -89,12 +96,23 @@ public final class Window {
 
     private void end() {
         bench.close();
+        background.run(this::endJournal, ended -> {}, bench::notice);
         place.change(before -> Stage.of(frame, before), this::leave, refused -> leave());
+    }
+
+    private boolean endJournal() {
+        rescue.end();
+        return true;
     }
 
     private void leave() {
         background.close();
         frame.dispose();
+    }
+
+    /** Asks about pages that were not saved when a program ended. */
+    void recover() {
+        rescue.offer();
     }
 
     /** Shows the window where it stood last. */
@@ -129,6 +147,7 @@ public final class Window {
         face.shelf().put(bundled, recents.now().files());
         deeds = deeds();
         bench.watch(filing);
+        bench.watch(rescue);
         bench.watch(this::showTitle);
         frame.setJMenuBar(MenuLine.of(deeds, look));
         frame.setContentPane(face);
@@ -163,6 +182,7 @@ public final class Window {
                 Deed.of("Page", "Open…", "ctrl O", filing::open),
                 Deed.of("Page", "Save", "ctrl S", filing::save),
                 Deed.of("Page", "Save as…", "ctrl shift S", filing::saveAs),
+                Deed.of("Page", "Earlier versions…", null, rescue::chooseVersion),
                 Deed.of("Page", "Title…", null, this::retitle),
                 Deed.of("Page", "Copy the row's figure as a picture", "ctrl shift C", this::copyFigure)
                         .when(() -> face.ledger().selectedFigure().isPresent()),
@@ -193,7 +213,7 @@ public final class Window {
     }
 
     private void retitle() {
-        new Questions(() -> frame.getContentPane())
+        questions()
                 .title(bench.model().page().title())
                 .ifPresent(title -> bench.act("title changed", page -> page.withTitle(title)));
     }

@@ -60,6 +60,12 @@ final class FailingDisk implements FileLayer {
     }
 
     @Override
+    public List<Path> list(Path folder) throws IOException {
+        step("list");
+        return real.list(folder);
+    }
+
+    @Override
     public Path target(Path file) throws IOException {
         step("target");
         return real.target(file);

@@ -277,6 +277,65 @@ class WindowTest {
     }
 
     @Test
+    void rowsOfAFileFromElsewhereSayThatTheyHaveNotRun() {
+        Path file = home.resolve("theirs.rakeline");
+        PageFile.create(SafeFile.onDisk(), file, Samples.slackHeadAngles());
+        window.run(() -> window.window().open(file));
+        window.await("it is asked", () -> !window.window().bench().model().allowed());
+        assertThat(window.label("counts")).isEqualTo("10 rows · 8 not run");
+    }
+
+    @Test
+    void codeThatWasAllowedRunsWhenItIsOpenedAgainUnderAnotherName() {
+        Path file = home.resolve("theirs.rakeline");
+        PageFile.create(SafeFile.onDisk(), file, Samples.slackHeadAngles());
+        window.run(() -> window.window().open(file));
+        window.await("it is asked", () -> !window.window().bench().model().allowed());
+        window.press(window.frame().button("run it").target());
+        Path other = home.resolve("other.rakeline");
+        PageFile.create(SafeFile.onDisk(), other, Samples.slackHeadAngles());
+        window.run(() -> window.window().open(other));
+        window.await(
+                "it is open",
+                () -> window.window().bench().model().origin().path().equals(Optional.of(other)));
+        assertThat(window.model().allowed()).isTrue();
+    }
+
+    @Test
+    void aFileThatAnotherProgramChangedIsNotOverwrittenButAsked() {
+        Path file = home.resolve("mine.rakeline");
+        window.run(() -> window.window()
+                .filing()
+                .write(file, window.window().bench().model().page(), () -> {}));
+        window.await(
+                "it is saved",
+                () -> window.window().bench().model().origin().path().isPresent());
+        Worksheet theirs = Samples.slackHeadAngles().withText("r3", "theirs");
+        PageFile.create(SafeFile.onDisk(), file, theirs);
+        window.run(() -> window.window().bench().act("typed", page -> page.withText("r3", "mine")));
+        window.choose("Page", "Save");
+        window.press(
+                window.frame().optionPane().buttonWithText("Load what it holds").target());
+        window.await(
+                "theirs is loaded", () -> window.window().bench().model().page().equals(theirs));
+        assertThat(PageFile.open(SafeFile.onDisk(), file).page()).isEqualTo(theirs);
+    }
+
+    @Test
+    void aPageThatWasNotSavedIsBroughtBackAsAStepThatCanBeUndone() {
+        Worksheet saved = Samples.slackHeadAngles();
+        Path file = home.resolve("mine.rakeline");
+        PageFile.create(SafeFile.onDisk(), file, saved);
+        Worksheet typed = saved.withText("r3", "typed before the end");
+        Drafts.left(home, typed, file);
+        window.run(() -> window.window().recover());
+        window.press(window.frame().optionPane().buttonWithText("Bring it back").target());
+        window.await("it is back", () -> window.window().bench().model().page().equals(typed));
+        window.choose("Edit", "Undo");
+        assertThat(window.model().page()).isEqualTo(saved);
+    }
+
+    @Test
     void aBrokenFileIsRefusedInOneSentenceAndThePageStays() throws Exception {
         Path file = Files.writeString(home.resolve("broken.rakeline"), "{");
         window.run(() -> window.window().open(file));

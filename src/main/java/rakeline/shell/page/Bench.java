@@ -67,15 +67,21 @@ public final class Bench {
         }
     }
 
-    /** Puts a sentence before the reader once the next page is there. */
+    /** Puts a sentence before the reader once the next page is there, after those that wait already. */
     public void noticeWhenOpened(String sentence) {
-        greeting = sentence;
+        greeting = (greeting + " " + sentence).strip();
     }
 
     /** Lets the rows of this page run. */
     public void allow() {
         become(model.allowing(true));
         startSession();
+    }
+
+    /** Ends what runs, until it is allowed again. */
+    public void withhold() {
+        stopSession();
+        become(model.allowing(false));
     }
 
     private void startSession() {

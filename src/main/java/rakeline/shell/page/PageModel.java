@@ -81,6 +81,16 @@ public record PageModel(
 
     /** How a snippet stands; what was typed since the last run makes its row, and what stands below it, out of date. */
     public Standing standing(String id) {
+        return allowed ? standingOfAllowed(id) : Standing.UNTRIED.in(waits(id) ? State.WAITING : State.NOT_RUN);
+    }
+
+    private boolean waits(String id) {
+        return page().row(id)
+                .filter(row -> row instanceof Row.Snippet snippet && snippet.waits())
+                .isPresent();
+    }
+
+    private Standing standingOfAllowed(String id) {
         Standing standing = standings.getOrDefault(id, Standing.UNTRIED);
         boolean stale = standing.state() == State.FRESH && isBelowPending(id);
         return stale ? standing.in(State.OUT_OF_DATE) : standing;
