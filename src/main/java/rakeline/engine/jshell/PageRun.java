@@ -264,9 +264,15 @@ final class PageRun {
             affected.remove(row.id());
         }
         run.lost().ifPresent(how -> deadly.add(row.id()));
+        affected.removeIf(this::wasBrokenOff);
         pending.addAll(affected);
         affected.stream().filter(this::goesOutOfDate).forEach(id -> outcomes.set(id, State.OUT_OF_DATE));
         return standsAlone;
+    }
+
+    /** A row that ended its worker or was stopped is not run again because of what that did to others: it would not end. */
+    private boolean wasBrokenOff(String id) {
+        return deadly.contains(id) || (outcomes.has(id) && outcomes.state(id) == State.STOPPED);
     }
 
     private boolean isToReplay(String id) {
