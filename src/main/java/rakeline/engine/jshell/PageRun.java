@@ -8,6 +8,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
+import java.util.stream.Stream;
+import rakeline.engine.Definition;
 import rakeline.engine.Entangled;
 import rakeline.engine.Layout;
 import rakeline.engine.Outcome;
@@ -28,6 +30,10 @@ final class PageRun {
     private final Set<String> pending = new HashSet<>();
     private final Set<String> forced = new HashSet<>();
     private final Set<String> deadly = new HashSet<>();
+
+    /** Classes with static fields that the present worker has loaded, and keeps even when their row is gone. */
+    private final Set<String> loaded = new HashSet<>();
+
     private final Map<String, Set<Stamp>> files = new HashMap<>();
     private final PageReader reader;
     private Layout page = Layout.of(List.of());
@@ -192,6 +198,7 @@ final class PageRun {
         runner.begin(row);
         running = Optional.of(row);
         outcomes.set(row.id(), State.RUNNING);
+        stateful(row).forEach(loaded::add);
         Run run = attempt(row);
         running = Optional.empty();
         files.put(row.id(), run.files());
@@ -234,6 +241,7 @@ final class PageRun {
         boolean whole = false;
         while (!whole) {
             runner.replaceWorker();
+            loaded.clear();
             whole = replayAll();
         }
     }
@@ -250,6 +258,7 @@ final class PageRun {
 
     private boolean replay(PageRow row) {
         State before = outcomes.state(row.id());
+        stateful(row).forEach(loaded::add);
         Run run = runner.replay(row, page);
         files.put(row.id(), run.files());
         boolean isNews = outcomes.bring(row.id(), run);
@@ -321,7 +330,11 @@ final class PageRun {
 
     /** Static fields of a class are what they were at first only in a worker that has not loaded it. */
     private boolean keepsState(String id) {
-        return page.row(id).source().keepsState() && runner.isKnown(id);
+        return stateful(page.row(id)).anyMatch(loaded::contains);
+    }
+
+    private static Stream<String> stateful(PageRow row) {
+        return row.source().defines().stream().filter(Definition::keepsState).map(Definition::name);
     }
 
     private boolean goesOutOfDate(String id) {

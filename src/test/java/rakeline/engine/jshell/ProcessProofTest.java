@@ -20,7 +20,7 @@ import rakeline.worksheet.Worksheet;
 
 /** The real process does what the small language says, row by row, and after whatever is done to a page. */
 @Tag("process")
-@Tag("slow")
+@Tag("soak")
 class ProcessProofTest {
     private static final int ROWS = Integer.getInteger("soak.rows", 1000);
     private static final int HISTORIES = Integer.getInteger("soak.process", 20);
