@@ -7,6 +7,7 @@ import java.util.TreeMap;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
+import rakeline.catalogue.RiderFile;
 import rakeline.figure.BikeDrawing;
 import rakeline.figure.MatchTable;
 import rakeline.geometry.Bike;
@@ -17,6 +18,7 @@ import rakeline.geometry.parts.Spacers;
 import rakeline.geometry.parts.Stock;
 import rakeline.handling.Ride;
 import rakeline.quantity.Refusal;
+import rakeline.rider.Rider;
 import rakeline.study.fit.Exceeded;
 import rakeline.study.fit.Match;
 import rakeline.study.fit.Matched;
@@ -107,6 +109,14 @@ final class MatchCommand extends Work {
     private Match match() {
         Stock stock = Paths.stock(parts);
         Ride own = subject.ride(console());
+        if (Paths.format(to).equals(RiderFile.FORMAT)) {
+            Rider rider = Paths.rider(to);
+            return Match.of(
+                    own.bike(),
+                    rider,
+                    reference(rider.on(own.bike()), own.geometry().hands()),
+                    stock);
+        }
         Bike target = Paths.bike(to);
         return new Match(
                 own.bike(), Wanted.of(target), reference(target, own.geometry().hands()), stock);

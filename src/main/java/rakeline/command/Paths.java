@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import rakeline.catalogue.BikeFile;
 import rakeline.catalogue.Bytes;
 import rakeline.catalogue.DynamicsFile;
+import rakeline.catalogue.Format;
 import rakeline.catalogue.PartsFile;
 import rakeline.catalogue.RiderFile;
 import rakeline.geometry.Bike;
@@ -53,6 +54,11 @@ final class Paths {
 
     static Dynamics dynamics(String argument) {
         return DynamicsFile.read(Bytes.read(of(argument), DynamicsFile.SIZE_LIMIT), argument);
+    }
+
+    /** What a file's {@code format} says; empty where it says none. */
+    static String format(String argument) {
+        return Format.of(Bytes.read(of(argument), RiderFile.SIZE_LIMIT), argument);
     }
 
     static Bike bike(String argument) {

@@ -1,6 +1,7 @@
 package rakeline.command;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -8,6 +9,7 @@ import rakeline.geometry.Bike;
 import rakeline.geometry.Hands;
 import rakeline.geometry.Setting;
 import rakeline.handling.Ride;
+import rakeline.quantity.Input;
 import rakeline.rider.Rider;
 
 /** What a command is about: a bike, as its options change it. */
@@ -35,14 +37,19 @@ final class Subject {
         return ride;
     }
 
-    /** Reads it and says nothing. */
+    /** Reads it and says nothing. What is set wins over file and rider alike. */
     Ride ride() {
-        return Ride.of(redrawn(), who(), Hands.of(hands));
+        Ride ride = Ride.of(Paths.bike(bike), who(), Hands.of(hands));
+        return ride.on(ride.bike().redraw(changes()));
     }
 
     /** The bicycle as its own file and the options have it, without the rider. */
     Bike redrawn() {
-        return Paths.bike(bike).redraw(Setting.changes(KeyValue.numbers("--set", changes)));
+        return Paths.bike(bike).redraw(changes());
+    }
+
+    private Map<Input, Double> changes() {
+        return Setting.changes(KeyValue.numbers("--set", changes));
     }
 
     /** The rider's file, as it was named. */

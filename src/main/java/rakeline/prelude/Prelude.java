@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 import rakeline.catalogue.BikeFile;
 import rakeline.figure.BikeDrawing;
 import rakeline.figure.Drawing;
@@ -21,32 +22,33 @@ import rakeline.study.Vocabulary;
 
 /** What a row may call by its bare name, beside the constants of inputs and measures. */
 public final class Prelude {
+    /** The classes whose methods a row may call by their bare names. */
+    public static final List<Class<?>> FACADES =
+            List.of(Prelude.class, Studies.class, Fitting.class, Charts.class, Riders.class, Handling.class);
+
     /** The imports in force in every row. */
-    public static final List<String> IMPORTS = List.of(
-            "import java.util.*;",
-            "import java.util.function.*;",
-            "import java.util.stream.*;",
-            "import static java.lang.Math.*;",
-            "import rakeline.quantity.*;",
-            "import rakeline.geometry.*;",
-            "import rakeline.rider.*;",
-            "import rakeline.handling.*;",
-            "import rakeline.study.*;",
-            "import rakeline.figure.*;",
-            "import rakeline.prelude.*;",
-            "import static rakeline.geometry.Inputs.*;",
-            "import static rakeline.geometry.MassInputs.*;",
-            "import static rakeline.geometry.Measures.*;",
-            "import static rakeline.geometry.ToeMeasures.*;",
-            "import static rakeline.geometry.ContactMeasures.*;",
-            "import static rakeline.rider.RiderMeasures.*;",
-            "import static rakeline.handling.HandlingMeasures.*;",
-            "import static rakeline.prelude.Prelude.*;",
-            "import static rakeline.prelude.Studies.*;",
-            "import static rakeline.prelude.Fitting.*;",
-            "import static rakeline.prelude.Charts.*;",
-            "import static rakeline.prelude.Riders.*;",
-            "import static rakeline.prelude.Handling.*;");
+    public static final List<String> IMPORTS = Stream.concat(
+                    Stream.of(
+                            "import java.util.*;",
+                            "import java.util.function.*;",
+                            "import java.util.stream.*;",
+                            "import static java.lang.Math.*;",
+                            "import rakeline.quantity.*;",
+                            "import rakeline.geometry.*;",
+                            "import rakeline.rider.*;",
+                            "import rakeline.handling.*;",
+                            "import rakeline.study.*;",
+                            "import rakeline.figure.*;",
+                            "import rakeline.prelude.*;",
+                            "import static rakeline.geometry.Inputs.*;",
+                            "import static rakeline.geometry.MassInputs.*;",
+                            "import static rakeline.geometry.Measures.*;",
+                            "import static rakeline.geometry.ToeMeasures.*;",
+                            "import static rakeline.geometry.ContactMeasures.*;",
+                            "import static rakeline.rider.RiderMeasures.*;",
+                            "import static rakeline.handling.HandlingMeasures.*;"),
+                    FACADES.stream().map(facade -> "import static " + facade.getName() + ".*;"))
+            .toList();
 
     private static final int DIAL_STEPS = 100;
     private static final String BIKES = "demo-data/bikes";

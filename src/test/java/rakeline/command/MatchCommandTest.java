@@ -38,6 +38,16 @@ class MatchCommandTest {
     }
 
     @Test
+    void aRidersContactPointsMayBeWanted() {
+        JsonNode json = CommandLineRun.of(
+                        "match", BIKE, "--to", demo("riders/rider-178.rider.json"), "--parts", PARTS, "--json")
+                .isDone()
+                .json();
+        assertThat(json.get("wanted").get("handXMm").doubleValue()).isEqualTo(582);
+        assertThat(json.get("wanted").get("from").asText()).contains("Rider of 178 cm");
+    }
+
+    @Test
     void optionsComeBestFirst() {
         JsonNode options = json(PARTS, "--all").get("options");
         assertThat(options).hasSize(612);

@@ -21,7 +21,7 @@ final class CompileErrors {
     CompileErrors(RowSource row, Set<String> names) {
         this.row = row;
         known = new TreeSet<>(names);
-        Stream.of(Prelude.class, Math.class)
+        Stream.concat(Prelude.FACADES.stream(), Stream.of(Math.class))
                 .flatMap(type -> Arrays.stream(type.getMethods()))
                 .map(Method::getName)
                 .forEach(name -> known.add(name + "()"));

@@ -57,7 +57,8 @@ final class WordHelp {
 
     private void fill() {
         glossary.beginning("").forEach(this::add);
-        Arrays.stream(Prelude.class.getDeclaredMethods())
+        Prelude.FACADES.stream()
+                .flatMap(facade -> Arrays.stream(facade.getDeclaredMethods()))
                 .filter(method -> Modifier.isPublic(method.getModifiers()))
                 .map(WordHelp::signature)
                 .distinct()
