@@ -43,8 +43,8 @@ final class MapCommand extends Work {
     @Option(names = "--track", required = true, paramLabel = "KEY", description = "The measure, or input, to map.")
     private String track;
 
-    @Option(names = "--as", paramLabel = "WAY", description = "refit or redraw.")
-    private String as;
+    @Mixin
+    private AsOption as = new AsOption();
 
     @Mixin
     private Output output = new Output();
@@ -75,8 +75,10 @@ final class MapCommand extends Work {
         Vary axis = Vary.of(argument, Vary.STEPPED);
         return axis.range().size() == 2
                 ? GridMap.Axis.of(
-                        axis.varied(as), axis.range().get(0), axis.range().get(1))
-                : new GridMap.Axis(axis.varied(as), axis.steps());
+                        as.varied(axis.setting()),
+                        axis.range().get(0),
+                        axis.range().get(1))
+                : new GridMap.Axis(as.varied(axis.setting()), axis.steps());
     }
 
     private static Map<String, Object> asJson(Mapped mapped, MapFigure figure) {
