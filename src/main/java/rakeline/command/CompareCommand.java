@@ -123,7 +123,9 @@ final class CompareCommand extends Work {
                 table,
                 () -> left.isEmpty() ? Output.text(table) : Output.text(table, LimitTable.of(rides, left)),
                 () -> asJson(comparison, left));
-        shoes(rides);
+        if (comparison.measures().stream().anyMatch(CompareCommand::isOfTheToe)) {
+            shoes(rides);
+        }
         return DONE;
     }
 
@@ -174,6 +176,10 @@ final class CompareCommand extends Work {
     private Bike matched(Bike bike, Wanted wanted) {
         Stock stock = Paths.stock(parts);
         return new Match(bike, wanted, Geometry.of(bike), stock).best(1).first().named();
+    }
+
+    private static boolean isOfTheToe(Comparison.Row row) {
+        return row.quantity().key().startsWith("toe");
     }
 
     /** Toe numbers are about a shoe as well as a frame. */

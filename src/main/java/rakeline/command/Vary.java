@@ -5,6 +5,7 @@ import java.util.function.Supplier;
 import rakeline.geometry.Setting;
 import rakeline.quantity.Numbers;
 import rakeline.quantity.Refusal;
+import rakeline.rider.RiderKeys;
 import rakeline.study.Span;
 
 /**
@@ -30,13 +31,13 @@ record Vary(String argument, String form, Setting setting, List<Double> range) {
     static Vary of(String argument, String form) {
         int equals = argument.indexOf('=');
         if (equals < 0 && form.equals(KEY)) {
-            return new Vary(argument, form, Setting.of(argument), List.of());
+            return new Vary(argument, form, setting(argument), List.of());
         }
         if (equals < 1) {
             throw refusal(argument, form);
         }
         List<Double> range = StepsArgument.numbers(argument.substring(equals + 1), "--vary " + argument);
-        return new Vary(argument, form, Setting.of(argument.substring(0, equals)), range);
+        return new Vary(argument, form, setting(argument.substring(0, equals)), range);
     }
 
     /** The values from FROM to TO; 201 without a step. */
@@ -53,6 +54,15 @@ record Vary(String argument, String form, Setting setting, List<Double> range) {
             throw refusal(argument, form);
         }
         return named(() -> new Span(as.varied(setting), range.get(0), range.get(1)));
+    }
+
+    private static Setting setting(String key) {
+        if (RiderKeys.isMeant(key)) {
+            throw new Refusal(
+                    "--vary is " + key + ", a number of the rider; accepted are inputs of the bike, and --set " + key
+                            + "=VALUE for another rider.");
+        }
+        return Setting.of(key);
     }
 
     /** A refusal of what the numbers make names the argument. */

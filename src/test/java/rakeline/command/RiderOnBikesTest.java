@@ -74,6 +74,13 @@ class RiderOnBikesTest {
     }
 
     @Test
+    void aNumberOfTheRiderCannotBeVaried() {
+        CommandLineRun.of(
+                        "sweep", BIKE, "--rider", RIDER, "--vary", "rider.elbowDeg=0:60:10", "--track", "torsoAngleDeg")
+                .isRefusedFor("rider.elbowDeg", "--set");
+    }
+
+    @Test
     void keysListsTheNumbersOfARider() {
         assertThat(CommandLineRun.of("keys").isDone().data()).contains("rider.segments.thighMm", "rider.massKg");
         assertThat(CommandLineRun.of("keys", "rider.elbowDeg").isDone().data()).contains("0..180", "from memory");
