@@ -13,6 +13,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.BlockingQueue;
 import java.util.concurrent.Callable;
+import rakeline.catalogue.Roots;
 import rakeline.engine.Packer;
 import rakeline.engine.Result;
 import rakeline.engine.Unpacker;
@@ -59,7 +60,7 @@ final class Bench {
         Unpacker in = frame.body();
         switch (frame.kind()) {
             case FOLDERS ->
-                surroundings.readFrom(in.texts().stream().map(Path::of).toList(), this::reading);
+                surroundings.readFrom(folders(in), in.flag() ? Roots.Links.FOLLOWED : Roots.Links.REFUSED, this::reading);
             case LOAD -> in.list(from -> loader.add(from.text(), from.bytes()));
             case ROW -> beginRow();
             case DIAL -> surroundings.setDial(in.text(), in.real());
@@ -71,6 +72,10 @@ final class Bench {
             case SHOW -> show(in.text(), in.text());
             default -> throw new IOException("a worker is not asked for " + frame.kind());
         }
+    }
+
+    private static List<Path> folders(Unpacker in) throws IOException {
+        return in.texts().stream().map(Path::of).toList();
     }
 
     private void reading(Path file) {
