@@ -90,7 +90,9 @@ class RootsTest {
     void aLinkThatLeavesItsPlaceIsFollowedWhereThatIsAllowed() throws IOException {
         Files.createSymbolicLink(page.resolve("link.txt"), put(place, "secret.txt", "secret"));
         Roots allowing = new Roots(List.of(page), Roots.Links.FOLLOWED, file -> {});
-        assertThat(allowing.read("link.txt", LIMIT)).asString(StandardCharsets.UTF_8).isEqualTo("secret");
+        assertThat(allowing.read("link.txt", LIMIT))
+                .asString(StandardCharsets.UTF_8)
+                .isEqualTo("secret");
     }
 
     @Test

@@ -60,7 +60,8 @@ final class Bench {
         Unpacker in = frame.body();
         switch (frame.kind()) {
             case FOLDERS ->
-                surroundings.readFrom(folders(in), in.flag() ? Roots.Links.FOLLOWED : Roots.Links.REFUSED, this::reading);
+                surroundings.readFrom(
+                        folders(in), in.flag() ? Roots.Links.FOLLOWED : Roots.Links.REFUSED, this::reading);
             case LOAD -> in.list(from -> loader.add(from.text(), from.bytes()));
             case ROW -> beginRow();
             case DIAL -> surroundings.setDial(in.text(), in.real());
