@@ -143,8 +143,8 @@ public final class SafeFile {
         }
     }
 
-    /** Writes a file of the program's own, making its folder where it is not there yet. */
-    Stamp writeOwn(Path file, byte[] bytes) {
+    /** Writes a file, making its folder where it is not there yet. */
+    public Stamp writeOwn(Path file, byte[] bytes) {
         Trouble.writing(file, () -> {
             files.createFolders(file.getParent());
             return file;
@@ -175,8 +175,8 @@ public final class SafeFile {
                         .equals(known);
     }
 
-    /** The files in a folder of the program's own that end so, in the order of names; none where it is not there. */
-    List<Path> list(Path folder, String ending) {
+    /** The files in a folder that end so, in the order of names; none where it is not there. */
+    public List<Path> list(Path folder, String ending) {
         if (!files.isFolder(folder)) {
             return List.of();
         }

@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Supplier;
+import java.util.stream.Stream;
 import javax.swing.JComboBox;
 import javax.swing.JComponent;
 import javax.swing.JFileChooser;
@@ -215,6 +216,28 @@ final class Questions {
         chooser.setSelectedFile(proposed.toFile());
         return chooser.showSaveDialog(over.get()) == JFileChooser.APPROVE_OPTION
                 ? Optional.of(withExtension(chooser.getSelectedFile()))
+                : Optional.empty();
+    }
+
+    /** Files of a kind to be read; none where the person went back. */
+    List<Path> filesToOpen(Path folder, String what, String ending) {
+        JFileChooser chooser = new JFileChooser(folder.toFile());
+        chooser.setMultiSelectionEnabled(true);
+        chooser.setFileFilter(new FileNameExtensionFilter(
+                what + " (*" + ending + ")", ending.substring(ending.lastIndexOf('.') + 1)));
+        return chooser.showOpenDialog(over.get()) == JFileChooser.APPROVE_OPTION
+                ? Stream.of(chooser.getSelectedFiles()).map(File::toPath).toList()
+                : List.of();
+    }
+
+    /** A file to be written, as named; asked again where one is there already. */
+    Optional<Path> fileToWrite(Path proposed, String what) {
+        JFileChooser chooser = new JFileChooser(proposed.getParent().toFile());
+        chooser.setDialogTitle(what);
+        chooser.setSelectedFile(proposed.toFile());
+        return chooser.showSaveDialog(over.get()) == JFileChooser.APPROVE_OPTION
+                ? Optional.of(chooser.getSelectedFile().toPath())
+                        .filter(file -> !file.toFile().exists() || mayReplace(file))
                 : Optional.empty();
     }
 
