@@ -42,9 +42,6 @@ import rakeline.quantity.Refusal;
             "\"doubts\": [{\"place\", \"text\", \"reason\"}], \"written\": [path…]}."
         })
 final class ImportCommand extends Work {
-    private static final String ENDING = ".bike.json";
-    private static final int LONGEST_NAME = 100;
-
     @Parameters(paramLabel = "CSV", description = "A chart.")
     private String csv;
 
@@ -103,7 +100,7 @@ final class ImportCommand extends Work {
     private List<Path> write(List<Bike> bikes) {
         Path folder = Paths.folder(out);
         Map<Path, byte[]> contents = new LinkedHashMap<>();
-        bikes.forEach(bike -> contents.put(folder.resolve(fileName(bike.name())), BikeWriter.write(bike)));
+        bikes.forEach(bike -> contents.put(folder.resolve(BikeWriter.fileName(bike.name())), BikeWriter.write(bike)));
         checkFree(folder, bikes);
         Together.write(SafeFile.onDisk(), contents);
         return new ArrayList<>(contents.keySet());
@@ -112,7 +109,7 @@ final class ImportCommand extends Work {
     private void checkFree(Path folder, List<Bike> bikes) {
         Map<String, String> names = new TreeMap<>();
         for (Bike bike : bikes) {
-            String file = fileName(bike.name());
+            String file = BikeWriter.fileName(bike.name());
             String other = names.put(file.toLowerCase(Locale.ROOT), bike.name());
             if (other != null) {
                 throw new Refusal(other + " and " + bike.name() + " would be the same file, " + file + ".");
@@ -121,12 +118,6 @@ final class ImportCommand extends Work {
                 throw new Refusal(folder.resolve(file) + " is there already; --replace lets it be replaced.");
             }
         }
-    }
-
-    /** A name that every system takes. */
-    private static String fileName(String name) {
-        String safe = name.replaceAll("[\\\\/:*?\"<>|\\p{Cntrl}]", "-").strip().replaceAll("^\\.+|\\.+$", "");
-        return (safe.length() > LONGEST_NAME ? safe.substring(0, LONGEST_NAME) : safe) + ENDING;
     }
 
     private static String text(ChartImport chart, List<Path> written) {

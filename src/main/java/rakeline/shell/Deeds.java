@@ -11,9 +11,11 @@ import rakeline.worksheet.Worksheet;
 /** All that can be done on a page, with its key; menus, keys and the list of keys read this. */
 final class Deeds {
     private final Bench bench;
+    private final Steps steps;
 
-    Deeds(Bench bench) {
+    Deeds(Bench bench, Steps steps) {
         this.bench = bench;
+        this.steps = steps;
     }
 
     /** Actions on rows and on the run; the window adds those on files and on itself. */
@@ -25,12 +27,9 @@ final class Deeds {
 
     private List<Deed> edits() {
         return List.of(
-                Deed.of("Edit", "Undo", "ctrl Z", bench::undo)
-                        .when(() -> bench.model().history().canUndo()),
-                Deed.of("Edit", "Redo", "ctrl shift Z", bench::redo)
-                        .when(() -> bench.model().history().canRedo()),
-                Deed.of("Edit", "Redo, the other key", "ctrl Y", bench::redo)
-                        .when(() -> bench.model().history().canRedo()));
+                Deed.of("Edit", "Undo", "ctrl Z", steps::undo).when(steps::canUndo),
+                Deed.of("Edit", "Redo", "ctrl shift Z", steps::redo).when(steps::canRedo),
+                Deed.of("Edit", "Redo, the other key", "ctrl Y", steps::redo).when(steps::canRedo));
     }
 
     private List<Deed> rows(Runnable edit, Runnable leave) {

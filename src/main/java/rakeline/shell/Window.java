@@ -7,16 +7,21 @@ import java.awt.event.WindowEvent;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Consumer;
 import java.util.function.UnaryOperator;
 import javax.swing.JFrame;
 import javax.swing.WindowConstants;
 import rakeline.desk.Bounds;
+import rakeline.desk.Memory;
 import rakeline.desk.Preferences;
 import rakeline.desk.Preferences.Theme;
+import rakeline.desk.RackView;
 import rakeline.desk.Recents;
 import rakeline.shell.look.Look;
 import rakeline.shell.page.Bench;
 import rakeline.shell.page.PageModel;
+import rakeline.shell.rack.RackDesk;
+import rakeline.shell.rack.RackHand;
 import rakeline.worksheet.Worksheet;
 
 /** The one window: a page on a bench, its menus and keys, its look. To be used on the event thread. */
@@ -29,6 +34,8 @@ public final class Window {
     private final Background background;
     private final Filing filing;
     private final Rescue rescue;
+    private final Remembered<RackView> rackView;
+    private final RackDesk rack;
     private Face face;
     private List<BundledPages.Entry> bundled = List.of();
     private List<Deed> deeds = List.of();
@@ -48,6 +55,17 @@ public final class Window {
         Questions questions = questions();
         filing = new Filing(bench, vault, background, questions, this::used);
         rescue = new Rescue(bench, vault, background, questions, filing);
+        rackView = new Remembered<>(Memory.rack(vault.disk(), vault.places()), background, RackView.first());
+        rackView.recall(bench::noticeWhenOpened);
+        rack = new RackDesk(
+                bench,
+                new RackHost(
+                        bench,
+                        vault,
+                        background,
+                        questions,
+                        () -> taste.folder(vault.places().worksheets()),
+                        rackView));
         frame.setDefaultCloseOperation(WindowConstants.DO_NOTHING_ON_CLOSE);
         frame.setMinimumSize(new Dimension(800, 560));
         frame.addWindowListener(new WindowAdapter() {
@@ -65,9 +83,11 @@ public final class Window {
             @Override
             public void windowGainedFocus(WindowEvent event) {
                 filing.lookAround();
+                rack.lookAround();
             }
         });
         rebuild();
+        background.run(rackView::now, this::recallRack, bench::notice);
         background.run(BundledPages::list, this::shelve, bench::notice);
     }
 
@@ -89,12 +109,41 @@ public final class Window {
         filing.openBundled(BundledPages.WELCOME);
     }
 
+    private void recallRack(RackView ignored) {
+        rack.recall();
+        face.openRack(rackView.now().isOpen());
+    }
+
+    /** Opens the rack and goes to it, or closes it. */
+    private void turnRack() {
+        boolean open = !face.isRackOpen();
+        face.openRack(open);
+        rackView.change(before -> before.opened(open), bench::notice);
+        if (open) {
+            face.rack().enter();
+        } else {
+            face.ledger().requestFocusInWindow();
+        }
+    }
+
+    /** Does something on the rack, which is opened for it. */
+    private void onRack(Consumer<RackHand> work) {
+        if (!face.isRackOpen()) {
+            turnRack();
+        }
+        work.accept(face.rack().hand());
+    }
+
     /** Closes the window and ends what runs, unless the person goes back to what is not saved. */
     public void close() {
-        filing.whenSettled(this::end);
+        if (face.rack().leave()) {
+            filing.whenSettled(this::end);
+        }
     }
 
     private void end() {
+        rack.save();
+        rack.close();
         bench.close();
         background.run(this::endJournal, ended -> {}, bench::notice);
         place.change(before -> Stage.of(frame, before), this::leave, refused -> leave());
@@ -143,14 +192,18 @@ public final class Window {
         Look look = taste.look();
         rakeline.shell.look.Theme.install(look);
         bench.unwatchAll();
-        face = new Face(look, bench, this::take);
+        rack.unwatchAll();
+        boolean rackOpen = face != null && face.isRackOpen();
+        face = new Face(look, bench, rack, this::turnRack, this::take);
         face.shelf().put(bundled, recents.now().files());
         deeds = deeds();
         bench.watch(filing);
         bench.watch(rescue);
+        bench.watch(rack);
         bench.watch(this::showTitle);
         frame.setJMenuBar(MenuLine.of(deeds, look));
         frame.setContentPane(face);
+        face.openRack(rackOpen);
         face.ledger().leaveText();
         frame.revalidate();
         frame.repaint();
@@ -170,8 +223,9 @@ public final class Window {
 
     private List<Deed> deeds() {
         List<Deed> all = new ArrayList<>(onFiles());
-        all.addAll(new Deeds(bench)
+        all.addAll(new Deeds(bench, new Steps(bench, rack, () -> face.rack().isAtHand()))
                 .onRows(() -> face.ledger().editSelected(), () -> face.ledger().leaveText()));
+        all.addAll(onRack());
         all.addAll(onWindow());
         return List.copyOf(all);
     }
@@ -187,6 +241,26 @@ public final class Window {
                 Deed.of("Page", "Copy the row's figure as a picture", "ctrl shift C", this::copyFigure)
                         .when(() -> face.ledger().selectedFigure().isPresent()),
                 Deed.of("Page", "Close", "ctrl Q", this::close));
+    }
+
+    private List<Deed> onRack() {
+        return List.of(
+                Deed.of("Rack", "Rack", "ctrl F7", this::turnRack),
+                Deed.of(
+                        "Rack",
+                        "Add bikes that come with the program…",
+                        "ctrl shift A",
+                        () -> onRack(RackHand::addBundled)),
+                Deed.of("Rack", "Add bike files…", "ctrl shift O", () -> onRack(RackHand::addFiles)),
+                Deed.of("Rack", "Begin a new bike", "ctrl shift B", () -> onRack(RackHand::begin)),
+                Deed.of("Rack", "Duplicate the bike", "ctrl shift D", () -> onRack(RackHand::duplicate)),
+                Deed.of("Rack", "Rename the bike…", "shift F2", () -> onRack(RackHand::rename)),
+                Deed.of("Rack", "Take off the rack", "ctrl shift BACK_SPACE", () -> onRack(RackHand::remove)),
+                Deed.of("Rack", "Import a chart…", "ctrl shift I", () -> onRack(RackHand::importChart)),
+                Deed.of("Rack", "Export…", "ctrl shift E", () -> onRack(RackHand::export)),
+                Deed.of("Rack", "Columns…", "ctrl shift L", () -> onRack(RackHand::chooseColumns)),
+                Deed.of("Rack", "Compare the selected bikes", "ctrl shift K", () -> onRack(RackHand::compare)),
+                Deed.of("Rack", "Match to stock parts", "ctrl shift M", () -> onRack(RackHand::match)));
     }
 
     private List<Deed> onWindow() {

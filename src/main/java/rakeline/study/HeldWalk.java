@@ -187,6 +187,7 @@ final class HeldWalk {
     private String unreached() {
         return "no " + hold.by().key() + " within " + hold.by().quantity().accepted()
                 + ", continuous with the start, brings "
-                + hold.measure().key() + " to " + Decimals.shortest(hold.target()) + ".";
+                + hold.measure().key() + " to "
+                + Decimals.shortest(hold.target(), hold.measure().quantity().decimals() + 2) + ".";
     }
 }
