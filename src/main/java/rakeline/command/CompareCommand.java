@@ -108,7 +108,7 @@ final class CompareCommand extends Work {
     int work() {
         List<Hands> places = hands.stream().map(String::trim).map(Hands::of).toList();
         List<Ride> read = bikes.stream()
-                .map(bike -> riding.ride(console(), bike, places.get(0)))
+                .map(bike -> riding.ride(this::notice, bike, places.get(0)))
                 .toList();
         Optional<Wanted> wanted = wanted(read.get(0));
         List<Contender> contenders = contenders(read, wanted);

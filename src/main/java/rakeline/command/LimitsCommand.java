@@ -51,7 +51,7 @@ final class LimitsCommand extends Work {
     @Override
     int work() {
         List<Ride> rides = bikes.stream()
-                .map(file -> riding.ride(console(), file, Hands.HOODS))
+                .map(file -> riding.ride(this::notice, file, Hands.HOODS))
                 .toList();
         List<Left> left = Left.of(vocabulary, rides);
         Table table = LimitTable.of(rides, left);

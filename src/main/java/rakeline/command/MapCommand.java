@@ -65,7 +65,7 @@ final class MapCommand extends Work {
             throw new Refusal("--vary is given " + vary.size() + " times; accepted is twice.");
         }
         Mapped mapped = new GridMap(
-                        subject.ride(console()),
+                        subject.ride(this::notice),
                         axis(vary.get(0)),
                         axis(vary.get(1)),
                         vocabulary.tracked(track),

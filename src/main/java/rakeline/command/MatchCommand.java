@@ -108,7 +108,7 @@ final class MatchCommand extends Work {
 
     private Match match() {
         Stock stock = Paths.stock(parts);
-        Ride own = subject.ride(console());
+        Ride own = subject.ride(this::notice);
         Hands hands = own.geometry().hands();
         if (Paths.format(to).equals(RiderFile.FORMAT)) {
             Rider rider = Paths.rider(to);

@@ -33,7 +33,7 @@ final class MeasureCommand extends Work {
 
     @Override
     int work() {
-        Ride ride = subject.ride(console());
+        Ride ride = subject.ride(this::notice);
         if (json) {
             Map<String, Object> answer = new LinkedHashMap<>();
             answer.put("bike", ride.bike().name());

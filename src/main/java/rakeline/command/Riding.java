@@ -4,6 +4,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Consumer;
 import picocli.CommandLine.Option;
 import rakeline.geometry.Bike;
 import rakeline.geometry.Hands;
@@ -29,11 +30,12 @@ final class Riding {
      * A bike with its rider. What is set wins over file and rider alike, and the rider's shoe and contact points over
      * the bike's; one notice says where the bike had its own.
      *
+     * @param notice takes the sentence
      * @throws Refusal for a file or an option that is not accepted
      */
-    Ride ride(Console console, String bike, Hands hands) {
+    Ride ride(Consumer<String> notice, String bike, Hands hands) {
         Ride ride = ride(bike, hands);
-        notices(bike).forEach(console::message);
+        notices(bike).forEach(notice);
         return ride;
     }
 

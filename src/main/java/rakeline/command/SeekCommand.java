@@ -56,7 +56,7 @@ final class SeekCommand extends Work {
     @Override
     int work() {
         Sought sought = new Seek(
-                        subject.ride(console()),
+                        subject.ride(this::notice),
                         Vary.of(vary, Vary.RANGE).span(as),
                         Wanted.of("--target", target).target(vocabulary),
                         hold.hold(vocabulary))

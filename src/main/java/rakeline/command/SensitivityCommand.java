@@ -54,7 +54,7 @@ final class SensitivityCommand extends Work {
 
     @Override
     int work() {
-        Ride ride = subject.ride(console());
+        Ride ride = subject.ride(this::notice);
         List<Varied> inputs =
                 keys(ride).stream().map(Setting::of).map(as::varied).toList();
         Sensitivities found = new Sensitivity(ride, inputs, track.of(vocabulary, ride)).run();

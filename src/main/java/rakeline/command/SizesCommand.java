@@ -65,8 +65,9 @@ final class SizesCommand extends Work {
     @Override
     int work() {
         Hands where = Hands.of(hands);
-        List<Ride> sizes =
-                bikes.stream().map(bike -> riding.ride(console(), bike, where)).toList();
+        List<Ride> sizes = bikes.stream()
+                .map(bike -> riding.ride(this::notice, bike, where))
+                .toList();
         List<Measure<Ride>> tracks = track.isGiven() ? track.given(vocabulary) : SizeRun.usualTracks(vocabulary, sizes);
         Sized sized = new SizeRun(sizes, Wanted.of("--floor", floor).target(vocabulary), holding(), tracks).run();
         output.give(console(), StudyTables.of(sized), () -> asJson(sized));

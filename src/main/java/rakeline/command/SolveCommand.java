@@ -60,7 +60,7 @@ final class SolveCommand extends Work {
         List<Target> targets = target.stream()
                 .map(one -> Wanted.of("--target", one).target(vocabulary))
                 .toList();
-        Solved solved = new Solve(subject.ride(console()), spans, targets).run();
+        Solved solved = new Solve(subject.ride(this::notice), spans, targets).run();
         output.give(console(), StudyTables.of(solved), () -> asJson(solved));
         return DONE;
     }

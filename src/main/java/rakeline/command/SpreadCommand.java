@@ -60,7 +60,7 @@ final class SpreadCommand extends Work {
 
     @Override
     int work() {
-        Ride ride = subject.ride(console());
+        Ride ride = subject.ride(this::notice);
         Scatter scatter = new Spread(
                         ride, Doubt.about(ride.bike(), !wheelsApart), track.of(vocabulary, ride), draws, seed)
                 .run(Crew.onAllCores(), Progress.UNWATCHED);

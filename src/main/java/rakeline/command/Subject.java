@@ -2,6 +2,7 @@ package rakeline.command;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -22,10 +23,11 @@ final class Subject {
     /**
      * Reads it, and says where the rider's shoe or contact points stand in place of the bike's.
      *
+     * @param notice takes the sentence
      * @throws rakeline.quantity.Refusal for a file or an option that is not accepted
      */
-    Ride ride(Console console) {
-        return riding.ride(console, bike, Hands.of(hands));
+    Ride ride(Consumer<String> notice) {
+        return riding.ride(notice, bike, Hands.of(hands));
     }
 
     /** Reads it and says nothing. */

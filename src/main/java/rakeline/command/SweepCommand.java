@@ -69,7 +69,7 @@ final class SweepCommand extends Work {
 
     @Override
     int work() {
-        Swept swept = sweep(subject.ride(console())).run();
+        Swept swept = sweep(subject.ride(this::notice)).run();
         Chart chart = SweepChart.of(swept);
         output.give(console(), chart, named(swept, chart), chart, () -> asJson(swept, chart));
         swept.gaps().forEach(gap -> console().message(sentence(swept, gap)));

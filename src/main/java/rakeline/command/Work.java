@@ -1,5 +1,7 @@
 package rakeline.command;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.concurrent.Callable;
 import rakeline.quantity.Refusal;
 
@@ -10,6 +12,7 @@ abstract class Work implements Callable<Integer> {
     static final int REFUSED = 2;
 
     private final Console console;
+    private final List<String> notices = new ArrayList<>();
 
     Work(Console console) {
         this.console = console;
@@ -19,13 +22,20 @@ abstract class Work implements Callable<Integer> {
         return console;
     }
 
+    /** Says a sentence beside what is done; a command that is refused says the refusal alone. */
+    final void notice(String sentence) {
+        notices.add(sentence);
+    }
+
     /** Does it; a {@link Refusal} becomes one sentence on standard error. */
     abstract int work();
 
     @Override
     public final Integer call() {
         try {
-            return work();
+            int code = work();
+            notices.forEach(console::message);
+            return code;
         } catch (Refusal refusal) {
             console.message(refusal.getMessage());
             return REFUSED;
