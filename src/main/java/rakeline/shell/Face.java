@@ -38,17 +38,17 @@ final class Face extends JPanel {
     private boolean sideOpen = true;
     private boolean wide;
 
-    Face(Look look, Bench bench, Consumer<Shelf.Item> open) {
+    Face(Look look, Bench bench, Consumer<Shelf.Item> open, Runnable showFigure) {
         super(new BorderLayout());
         this.look = look;
-        title = new TitleBar(look, bench, this::toggleShelf);
+        title = new TitleBar(look, bench, this::toggleShelf, showFigure);
         shelf = new Shelf(look, open);
         ledger = new Ledger(look, bench);
         page = scrolled(ledger, look);
         side = new SidePane(look);
         tabs = tabs();
         split = split();
-        DialStrip strip = new DialStrip(look, bench);
+        DialStrip strip = DialStrip.above(look, bench);
         NoticeBar notice = new NoticeBar(look, bench);
         StatusLine status = new StatusLine(look);
         setBackground(look.paper());

@@ -7,6 +7,7 @@ import java.awt.event.WindowEvent;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.UnaryOperator;
 import javax.swing.JFrame;
 import javax.swing.WindowConstants;
@@ -17,6 +18,7 @@ import rakeline.desk.Recents;
 import rakeline.shell.look.Look;
 import rakeline.shell.page.Bench;
 import rakeline.shell.page.PageModel;
+import rakeline.shell.show.Show;
 import rakeline.worksheet.Worksheet;
 
 /** The one window: a page on a bench, its menus and keys, its look. To be used on the event thread. */
@@ -30,6 +32,7 @@ public final class Window {
     private final Filing filing;
     private final Rescue rescue;
     private Face face;
+    private Optional<Show> show = Optional.empty();
     private List<BundledPages.Entry> bundled = List.of();
     private List<Deed> deeds = List.of();
 
@@ -95,6 +98,7 @@ public final class Window {
     }
 
     private void end() {
+        show.ifPresent(Show::close);
         bench.close();
         background.run(this::endJournal, ended -> {}, bench::notice);
         place.change(before -> Stage.of(frame, before), this::leave, refused -> leave());
@@ -143,12 +147,13 @@ public final class Window {
         Look look = taste.look();
         rakeline.shell.look.Theme.install(look);
         bench.unwatchAll();
-        face = new Face(look, bench, this::take);
+        face = new Face(look, bench, this::take, this::showFigure);
         face.shelf().put(bundled, recents.now().files());
         deeds = deeds();
         bench.watch(filing);
         bench.watch(rescue);
         bench.watch(this::showTitle);
+        show.ifPresent(bench::watch);
         frame.setJMenuBar(MenuLine.of(deeds, look));
         frame.setContentPane(face);
         face.ledger().leaveText();
@@ -193,6 +198,7 @@ public final class Window {
         return List.of(
                 Deed.of("View", "Write", "ctrl 1", () -> bench.view(Worksheet.View.WRITE)),
                 Deed.of("View", "Read", "ctrl 2", () -> bench.view(Worksheet.View.READ)),
+                Deed.of("View", "Show", "ctrl 3", this::showFigure),
                 Deed.of("View", "Shelf", "F7", () -> face.toggleShelf()),
                 Deed.of("View", "Drawing", "shift F7", () -> face.toggleDrawing()),
                 Deed.of("View", "Wider text", "alt RIGHT", () -> face.ledger().divide(0.05)),
@@ -205,6 +211,21 @@ public final class Window {
                 Deed.of("View", "Dark", null, () -> prefer(before -> before.withTheme(Theme.DARK))),
                 Deed.of("View", "High contrast", null, () -> prefer(before -> before.withTheme(Theme.CONTRAST))),
                 Deed.of("Help", "Keys", "F1", () -> KeyList.show(face, deeds, taste.look())));
+    }
+
+    /** One figure of the page, on the whole screen. */
+    private void showFigure() {
+        bench.commit();
+        show.ifPresentOrElse(
+                Show::toFront,
+                () -> show = Optional.of(Show.on(
+                        frame.getGraphicsConfiguration(), bench, taste.look().palette(), this::shown)));
+    }
+
+    private void shown() {
+        show = Optional.empty();
+        frame.toFront();
+        face.ledger().leaveText();
     }
 
     private void prefer(UnaryOperator<Preferences> change) {

@@ -47,6 +47,11 @@ public final class Bench {
         view.show(model);
     }
 
+    /** Forgets a view. */
+    public void unwatch(View view) {
+        views.remove(view);
+    }
+
     /** Forgets all views, before others take their place. */
     public void unwatchAll() {
         views.clear();
