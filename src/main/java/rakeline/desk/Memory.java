@@ -5,6 +5,7 @@ import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
+import rakeline.desk.Preferences.LengthUnit;
 import rakeline.desk.Preferences.Theme;
 import rakeline.json.Piece;
 
@@ -40,7 +41,10 @@ public final class Memory {
                 piece.member("typePercent").whole(),
                 piece.member("workerMegabytes").whole(),
                 piece.member("timeLimitSeconds").whole(),
-                Optional.ofNullable(piece.members().get("folder")).map(Piece::text));
+                Optional.ofNullable(piece.members().get("folder")).map(Piece::text),
+                Optional.ofNullable(piece.members().get("lengthUnit"))
+                        .map(unit -> unit.oneOf(LengthUnit.values()))
+                        .orElse(LengthUnit.MM));
     }
 
     private static Map<String, Object> writePreferences(Preferences preferences) {
@@ -50,6 +54,7 @@ public final class Memory {
         keys.put("workerMegabytes", preferences.workerMegabytes());
         keys.put("timeLimitSeconds", preferences.timeLimitSeconds());
         preferences.folder().ifPresent(folder -> keys.put("folder", folder));
+        keys.put("lengthUnit", Piece.word(preferences.lengthUnit()));
         return keys;
     }
 

@@ -12,9 +12,15 @@ import rakeline.worksheet.Row;
  * @param timeLimitSeconds after which a row is stopped unless it sets its own, 1 to
  *     {@value rakeline.worksheet.Row#LONGEST_TIME_LIMIT}
  * @param folder the user's Rakeline folder; empty: the usual one
+ * @param lengthUnit of lengths in the rack
  */
 public record Preferences(
-        Theme theme, int typePercent, int workerMegabytes, int timeLimitSeconds, Optional<String> folder) {
+        Theme theme,
+        int typePercent,
+        int workerMegabytes,
+        int timeLimitSeconds,
+        Optional<String> folder,
+        LengthUnit lengthUnit) {
     public static final int SMALLEST_TYPE = 100;
     public static final int LARGEST_TYPE = 200;
     public static final int LEAST_MEMORY = 128;
@@ -25,6 +31,13 @@ public record Preferences(
         LIGHT,
         DARK,
         CONTRAST
+    }
+
+    /** In what lengths of the rack are shown and typed; they are stored in millimetres. */
+    public enum LengthUnit {
+        MM,
+        CM,
+        IN
     }
 
     public Preferences {
@@ -41,26 +54,30 @@ public record Preferences(
 
     /** As before anything was set. */
     public static Preferences standard() {
-        return new Preferences(Theme.LIGHT, 100, 512, 30, Optional.empty());
+        return new Preferences(Theme.LIGHT, 100, 512, 30, Optional.empty(), LengthUnit.MM);
     }
 
     public Preferences withTheme(Theme newTheme) {
-        return new Preferences(newTheme, typePercent, workerMegabytes, timeLimitSeconds, folder);
+        return new Preferences(newTheme, typePercent, workerMegabytes, timeLimitSeconds, folder, lengthUnit);
     }
 
     public Preferences withTypePercent(int percent) {
-        return new Preferences(theme, percent, workerMegabytes, timeLimitSeconds, folder);
+        return new Preferences(theme, percent, workerMegabytes, timeLimitSeconds, folder, lengthUnit);
     }
 
     public Preferences withWorkerMegabytes(int megabytes) {
-        return new Preferences(theme, typePercent, megabytes, timeLimitSeconds, folder);
+        return new Preferences(theme, typePercent, megabytes, timeLimitSeconds, folder, lengthUnit);
     }
 
     public Preferences withTimeLimitSeconds(int seconds) {
-        return new Preferences(theme, typePercent, workerMegabytes, seconds, folder);
+        return new Preferences(theme, typePercent, workerMegabytes, seconds, folder, lengthUnit);
     }
 
     public Preferences withFolder(Optional<String> newFolder) {
-        return new Preferences(theme, typePercent, workerMegabytes, timeLimitSeconds, newFolder);
+        return new Preferences(theme, typePercent, workerMegabytes, timeLimitSeconds, newFolder, lengthUnit);
+    }
+
+    public Preferences withLengthUnit(LengthUnit unit) {
+        return new Preferences(theme, typePercent, workerMegabytes, timeLimitSeconds, folder, unit);
     }
 }

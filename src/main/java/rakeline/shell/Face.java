@@ -14,6 +14,8 @@ import javax.swing.JToggleButton;
 import javax.swing.KeyStroke;
 import javax.swing.ScrollPaneConstants;
 import rakeline.shell.dials.DialStrip;
+import rakeline.shell.find.FindBar;
+import rakeline.shell.ledger.CodeHelp;
 import rakeline.shell.ledger.Ledger;
 import rakeline.shell.look.Look;
 import rakeline.shell.look.Pile;
@@ -28,6 +30,7 @@ final class Face extends JPanel {
     private final TitleBar title;
     private final Shelf shelf;
     private final Ledger ledger;
+    private final FindBar finds;
     private final JScrollPane page;
     private final SidePane side;
     private final JSplitPane split;
@@ -38,12 +41,13 @@ final class Face extends JPanel {
     private boolean sideOpen = true;
     private boolean wide;
 
-    Face(Look look, Bench bench, Consumer<Shelf.Item> open, Runnable showFigure) {
+    Face(Look look, Bench bench, CodeHelp help, Consumer<Shelf.Item> open, Runnable showFigure) {
         super(new BorderLayout());
         this.look = look;
         title = new TitleBar(look, bench, this::toggleShelf, showFigure);
         shelf = new Shelf(look, open);
-        ledger = new Ledger(look, bench);
+        ledger = new Ledger(look, bench, help);
+        finds = new FindBar(look, bench, ledger);
         page = scrolled(ledger, look);
         side = new SidePane(look);
         tabs = tabs();
@@ -61,6 +65,7 @@ final class Face extends JPanel {
         bench.watch(strip);
         bench.watch(notice);
         bench.watch(ledger);
+        bench.watch(finds);
         bench.watch(side);
         bench.watch(status);
         arrange(true);
@@ -79,6 +84,7 @@ final class Face extends JPanel {
         Pile above = new Pile(0);
         above.add(notice);
         above.add(strip);
+        above.add(finds);
         above.add(tabs);
         JPanel middle = new JPanel(new BorderLayout());
         middle.setOpaque(false);
@@ -120,6 +126,10 @@ final class Face extends JPanel {
 
     Ledger ledger() {
         return ledger;
+    }
+
+    FindBar finds() {
+        return finds;
     }
 
     Shelf shelf() {

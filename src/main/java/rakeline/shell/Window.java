@@ -1,21 +1,31 @@
 package rakeline.shell;
 
+import java.awt.Component;
 import java.awt.Dimension;
+import java.awt.KeyboardFocusManager;
+import java.awt.MouseInfo;
+import java.awt.Point;
+import java.awt.PointerInfo;
 import java.awt.datatransfer.Transferable;
 import java.awt.event.WindowAdapter;
 import java.awt.event.WindowEvent;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
+import java.util.stream.Stream;
 import javax.swing.JFrame;
+import javax.swing.JOptionPane;
+import javax.swing.SwingUtilities;
 import javax.swing.WindowConstants;
 import rakeline.desk.Bounds;
 import rakeline.desk.Preferences;
 import rakeline.desk.Preferences.Theme;
 import rakeline.desk.Recents;
+import rakeline.shell.guide.Guide;
+import rakeline.shell.ledger.CodeHelp;
 import rakeline.shell.look.Look;
+import rakeline.shell.look.Pointed;
 import rakeline.shell.page.Bench;
 import rakeline.shell.page.PageModel;
 import rakeline.shell.show.Show;
@@ -30,6 +40,8 @@ public final class Window {
     private final Remembered<Bounds> place;
     private final Background background;
     private final Filing filing;
+    private final Vault vault;
+    private final CodeHelp help;
     private final Rescue rescue;
     private Face face;
     private Optional<Show> show = Optional.empty();
@@ -42,8 +54,11 @@ public final class Window {
             Remembered<Recents> recents,
             Remembered<Bounds> place,
             Background background,
-            Vault vault) {
+            Vault vault,
+            CodeHelp help) {
         this.bench = bench;
+        this.help = help;
+        this.vault = vault;
         this.taste = taste;
         this.recents = recents;
         this.place = place;
@@ -70,6 +85,8 @@ public final class Window {
                 filing.lookAround();
             }
         });
+        frame.getRootPane().setTransferHandler(new FileDrop(this::open));
+        Platform.listen(this::close, this::askPreferences, this::about, this::open);
         rebuild();
         background.run(BundledPages::list, this::shelve, bench::notice);
     }
@@ -110,6 +127,7 @@ public final class Window {
     }
 
     private void leave() {
+        help.close();
         background.close();
         frame.dispose();
     }
@@ -147,7 +165,7 @@ public final class Window {
         Look look = taste.look();
         rakeline.shell.look.Theme.install(look);
         bench.unwatchAll();
-        face = new Face(look, bench, this::take, this::showFigure);
+        face = new Face(look, bench, help, this::take, this::showFigure);
         face.shelf().put(bundled, recents.now().files());
         deeds = deeds();
         bench.watch(filing);
@@ -168,17 +186,28 @@ public final class Window {
     private void take(Shelf.Item item) {
         if (item instanceof Shelf.Item.Bundled page) {
             filing.openBundled(page.entry().name());
-        } else if (item instanceof Shelf.Item.Recent file) {
-            filing.open(file.file());
+        } else if (item instanceof Shelf.Item.Recent recent) {
+            background.run(
+                    () -> vault.disk().exists(recent.file()), there -> openRecent(recent.file(), there), bench::notice);
+        }
+    }
+
+    private void openRecent(Path file, boolean there) {
+        MovedFile.Answer answer = there ? MovedFile.Answer.GO_BACK : MovedFile.ask(face, file);
+        if (there) {
+            filing.open(file);
+        } else if (answer == MovedFile.Answer.FIND) {
+            filing.open();
+        } else if (answer == MovedFile.Answer.FORGET) {
+            recents.change(before -> before.without(file), bench::notice);
+            face.shelf().put(bundled, recents.now().files());
         }
     }
 
     private List<Deed> deeds() {
-        List<Deed> all = new ArrayList<>(onFiles());
-        all.addAll(new Deeds(bench)
-                .onRows(() -> face.ledger().editSelected(), () -> face.ledger().leaveText()));
-        all.addAll(onWindow());
-        return List.copyOf(all);
+        return Stream.of(onFiles(), new Deeds(bench, () -> face).onPage(), onViews(), onLooks(), onHelp())
+                .flatMap(List::stream)
+                .toList();
     }
 
     private List<Deed> onFiles() {
@@ -187,14 +216,15 @@ public final class Window {
                 Deed.of("Page", "Open…", "ctrl O", filing::open),
                 Deed.of("Page", "Save", "ctrl S", filing::save),
                 Deed.of("Page", "Save as…", "ctrl shift S", filing::saveAs),
-                Deed.of("Page", "Earlier versions…", null, rescue::chooseVersion),
-                Deed.of("Page", "Title…", null, this::retitle),
+                Deed.of("Page", "Earlier versions…", "ctrl shift E", rescue::chooseVersion),
+                Deed.of("Page", "Title…", "ctrl shift T", this::retitle),
                 Deed.of("Page", "Copy the row's figure as a picture", "ctrl shift C", this::copyFigure)
                         .when(() -> face.ledger().selectedFigure().isPresent()),
+                Deed.of("Page", "Preferences…", "ctrl COMMA", this::askPreferences),
                 Deed.of("Page", "Close", "ctrl Q", this::close));
     }
 
-    private List<Deed> onWindow() {
+    private List<Deed> onViews() {
         return List.of(
                 Deed.of("View", "Write", "ctrl 1", () -> bench.view(Worksheet.View.WRITE)),
                 Deed.of("View", "Read", "ctrl 2", () -> bench.view(Worksheet.View.READ)),
@@ -202,15 +232,63 @@ public final class Window {
                 Deed.of("View", "Shelf", "F7", () -> face.toggleShelf()),
                 Deed.of("View", "Drawing", "shift F7", () -> face.toggleDrawing()),
                 Deed.of("View", "Wider text", "alt RIGHT", () -> face.ledger().divide(0.05)),
-                Deed.of("View", "Narrower text", "alt LEFT", () -> face.ledger().divide(-0.05)),
+                Deed.of("View", "Narrower text", "alt LEFT", () -> face.ledger().divide(-0.05)));
+    }
+
+    private List<Deed> onLooks() {
+        return List.of(
                 Deed.of("View", "Larger type", "ctrl EQUALS", () -> prefer(Taste.larger(1))),
                 Deed.of("View", "Larger type, the other key", "ctrl PLUS", () -> prefer(Taste.larger(1))),
                 Deed.of("View", "Smaller type", "ctrl MINUS", () -> prefer(Taste.larger(-1))),
                 Deed.of("View", "Usual type", "ctrl 0", () -> prefer(Taste.larger(-100))),
-                Deed.of("View", "Light", null, () -> prefer(before -> before.withTheme(Theme.LIGHT))),
-                Deed.of("View", "Dark", null, () -> prefer(before -> before.withTheme(Theme.DARK))),
-                Deed.of("View", "High contrast", null, () -> prefer(before -> before.withTheme(Theme.CONTRAST))),
-                Deed.of("Help", "Keys", "F1", () -> KeyList.show(face, deeds, taste.look())));
+                Deed.of("View", "Light", "ctrl shift 1", () -> prefer(before -> before.withTheme(Theme.LIGHT))),
+                Deed.of("View", "Dark", "ctrl shift 2", () -> prefer(before -> before.withTheme(Theme.DARK))),
+                Deed.of(
+                        "View",
+                        "High contrast",
+                        "ctrl shift 3",
+                        () -> prefer(before -> before.withTheme(Theme.CONTRAST))));
+    }
+
+    private List<Deed> onHelp() {
+        return List.of(
+                Deed.of("Help", "Keys", "F1", () -> KeyList.show(face, deeds, taste.look())),
+                Deed.of("Help", "Help on what has the keys", "shift F1", this::helpOnFocus),
+                Deed.of("Help", "Help on what the pointer is at", "ctrl F1", this::helpAtPointer),
+                Deed.of("Help", "First steps", "ctrl shift F1", () -> filing.openBundled(BundledPages.FIRST_STEPS)),
+                Deed.of("Help", "About Rakeline", "alt F1", this::about));
+    }
+
+    private void helpOnFocus() {
+        Component focused =
+                KeyboardFocusManager.getCurrentKeyboardFocusManager().getPermanentFocusOwner();
+        String topic = Pointed.of(focused).orElse("start");
+        Guide guide = openGuide(topic);
+        if (!guide.knows(topic)) {
+            face.ledger().explain(lines -> guide.tell(topic, lines));
+        }
+    }
+
+    private void helpAtPointer() {
+        Point place = Optional.ofNullable(MouseInfo.getPointerInfo())
+                .map(PointerInfo::getLocation)
+                .orElse(new Point());
+        SwingUtilities.convertPointFromScreen(place, face);
+        openGuide(Pointed.of(Pointed.deepest(face, place)).orElse("start"));
+    }
+
+    private Guide openGuide(String topic) {
+        return Guide.open(face, taste.look(), help, topic);
+    }
+
+    private void about() {
+        JOptionPane.showMessageDialog(face, Mishap.system(), "About Rakeline", JOptionPane.PLAIN_MESSAGE);
+    }
+
+    private void askPreferences() {
+        new PreferencesDialog(taste.look(), vault.places().worksheets(), taste.preferences())
+                .ask(face)
+                .ifPresent(chosen -> prefer(before -> chosen));
     }
 
     /** One figure of the page, on the whole screen. */
@@ -245,6 +323,11 @@ public final class Window {
             frame.getToolkit().getSystemClipboard().setContents(picture, null);
             bench.say("figure copied");
         });
+    }
+
+    /** All that can be done here. */
+    List<Deed> allDeeds() {
+        return deeds;
     }
 
     /** The files opened last. */

@@ -190,10 +190,16 @@ public final class Bench {
         tell(session -> session.pick(name, path));
     }
 
+    /** Selects a row, and no others. */
     public void select(String id) {
-        if (!model.selected().equals(Optional.of(id))) {
+        if (!model.selection().equals(List.of(id))) {
             become(model.selecting(Optional.of(id)));
         }
+    }
+
+    /** Selects all rows from where the selection began to this one. */
+    public void extend(String id) {
+        become(model.extending(id));
     }
 
     public void view(Worksheet.View view) {

@@ -46,6 +46,6 @@ record Shown(String row, Figure figure, Standing standing) {
     }
 
     private String held() {
-        return figure.held().isBlank() ? "" : "Held: " + figure.held().replaceAll("[.]?$", ".");
+        return figure.held().isBlank() ? "" : "Held: " + figure.held().replaceFirst("[.]*$", "") + ".";
     }
 }
