@@ -6,6 +6,7 @@ import com.sun.source.doctree.LiteralTree;
 import com.sun.source.doctree.ParamTree;
 import com.sun.source.doctree.ReturnTree;
 import com.sun.source.doctree.TextTree;
+import com.sun.source.doctree.ThrowsTree;
 import com.sun.source.doctree.ValueTree;
 import com.sun.source.tree.ClassTree;
 import com.sun.source.tree.CompilationUnitTree;
@@ -165,7 +166,9 @@ public final class ManualWriter {
         @Override
         public Void visitValue(ValueTree value, Void none) {
             words.append(
-                    value.getReference() == null ? "" : value.getReference().getSignature());
+                    value.getReference() == null
+                            ? ""
+                            : value.getReference().getSignature().replaceFirst("^#", ""));
             return null;
         }
 
@@ -173,6 +176,14 @@ public final class ManualWriter {
         public Void visitParam(ParamTree param, Void none) {
             words.append(' ').append(param.getName()).append(": ");
             scan(param.getDescription(), null);
+            words.append('.');
+            return null;
+        }
+
+        @Override
+        public Void visitThrows(ThrowsTree tree, Void none) {
+            words.append(" Refused ");
+            scan(tree.getDescription(), null);
             words.append('.');
             return null;
         }

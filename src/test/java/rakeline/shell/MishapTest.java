@@ -5,12 +5,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 import org.junit.jupiter.api.Test;
 
 class MishapTest {
-    private static final Throwable THROWN =
+    private final Throwable thrown =
             new IllegalStateException("double secret = 58;", new RuntimeException("of the page"));
 
     @Test
     void detailsNameVersionJavaAndSystem() {
-        assertThat(Mishap.details(THROWN))
+        assertThat(Mishap.details(thrown))
                 .contains(
                         "Rakeline ",
                         "Java " + System.getProperty("java.version"),
@@ -19,12 +19,12 @@ class MishapTest {
 
     @Test
     void detailsHaveTheStackOfEachCause() {
-        assertThat(Mishap.details(THROWN))
+        assertThat(Mishap.details(thrown))
                 .contains("java.lang.IllegalStateException", "java.lang.RuntimeException", "MishapTest.java:");
     }
 
     @Test
     void detailsHoldNoTextOfThePage() {
-        assertThat(Mishap.details(THROWN)).doesNotContain("secret", "of the page");
+        assertThat(Mishap.details(thrown)).doesNotContain("secret", "of the page");
     }
 }
