@@ -36,7 +36,6 @@ final class SnippetEditor extends RSyntaxTextArea {
         setBracketMatchingEnabled(true);
         setMatchedBracketBGColor(look.wash());
         setMatchedBracketBorderColor(look.edge());
-        setInsertPairedCharacters(true);
         setMarkOccurrences(false);
         setCodeFoldingEnabled(false);
         setLineWrap(true);
@@ -49,6 +48,7 @@ final class SnippetEditor extends RSyntaxTextArea {
         leaveKeysToThePage();
         addParser(underline);
         ToolTipManager.sharedInstance().registerComponent(this);
+        addKeyListener(new Pairs(this));
         TextDrop.install(this);
         Pointed.at(this, this::word);
     }
@@ -99,11 +99,7 @@ final class SnippetEditor extends RSyntaxTextArea {
         InputMap plain = new InputMapUIResource();
         plain.setParent((InputMap) UIManager.get("TextArea.focusInputMap"));
         plain.put(KeyStroke.getKeyStroke("shift TAB"), RSyntaxTextAreaEditorKit.rstaDecreaseIndentAction);
-        plain.put(KeyStroke.getKeyStroke('('), RSyntaxTextAreaEditorKit.rstaOpenParenAction);
-        plain.put(KeyStroke.getKeyStroke('['), RSyntaxTextAreaEditorKit.rstaOpenSquareBracketAction);
-        plain.put(KeyStroke.getKeyStroke('{'), RSyntaxTextAreaEditorKit.rstaOpenCurlyAction);
         plain.put(KeyStroke.getKeyStroke('}'), RSyntaxTextAreaEditorKit.rstaCloseCurlyBraceAction);
-        plain.put(KeyStroke.getKeyStroke('"'), RSyntaxTextAreaEditorKit.rstaDoubleQuoteAction);
         SwingUtilities.replaceUIInputMap(this, WHEN_FOCUSED, plain);
     }
 

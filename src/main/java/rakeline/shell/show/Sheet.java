@@ -23,6 +23,12 @@ import rakeline.shell.page.PageModel;
 final class Sheet extends JPanel {
     private static final double FIGURES_SHARE = 0.62;
 
+    /** The width of a drawing, in pixels at scale 1, that leaves no room for dimensions. */
+    private static final int NARROW = 220;
+
+    /** Between figure and drawing, in spacing units. */
+    private static final int BETWEEN = 4;
+
     private final transient Look look;
     private final FigureView figure;
     private final FigureView drawing;
@@ -30,6 +36,7 @@ final class Sheet extends JPanel {
     private final JLabel place;
     private final DialStrip strip;
     private int beside;
+    private transient Optional<Drawing> drawn = Optional.empty();
 
     Sheet(Look look, Bench bench) {
         super(null);
@@ -83,22 +90,27 @@ final class Sheet extends JPanel {
     List<Figure> parts(PageModel now, Shown shown) {
         strip.show(now);
         List<Drawing> drawings = drawings(now, shown);
-        drawing.setVisible(beside < drawings.size());
-        if (drawing.isVisible()) {
-            drawing.show(Sliced.bare(drawings.get(beside)));
-        }
+        drawn = drawings.stream().skip(beside).findFirst();
+        drawing.setVisible(drawn.isPresent());
         words.setText(shown.words());
         Area area = area();
         return new Parts(look, area.figureWidth(), area.height()).of(shown.figure());
     }
 
     /** Shows one part. */
-    void show(Figure part, String where) {
+    void show(Shown shown, Figure part, String where) {
         figure.setVisible(true);
+        words.setText(shown.words(part));
         figure.show(part);
+        drawn.ifPresent(some -> drawing.show(Sliced.about(some, Sliced.keys(part), isRoomy())));
         place.setText(where);
         revalidate();
         repaint();
+    }
+
+    /** Whether all dimensions find room around a drawing beside the figure. */
+    private boolean isRoomy() {
+        return (1 - FIGURES_SHARE) * getWidth() > look.px(NARROW);
     }
 
     private record Area(int x, int y, int width, int height, int figureWidth) {}
@@ -130,7 +142,7 @@ final class Sheet extends JPanel {
     public void doLayout() {
         Area area = area();
         figure.setBounds(area.x(), area.y(), area.figureWidth(), area.height());
-        int beyond = area.x() + area.figureWidth() + look.space(2);
+        int beyond = area.x() + area.figureWidth() + look.space(BETWEEN);
         drawing.setBounds(beyond, area.y(), Math.max(1, area.x() + area.width() - beyond), area.height());
         int foot = area.y() + area.height();
         int high = wordsHeight(area.width());

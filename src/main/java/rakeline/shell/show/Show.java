@@ -151,7 +151,7 @@ public final class Show implements Bench.View {
         parts = sheet.parts(now, shown);
         part = Math.max(0, Math.min(part, parts.size() - 1));
         String which = parts.size() > 1 ? "." + (part + 1) : "";
-        sheet.show(parts.get(part), (place + 1) + which + " of " + all.size());
+        sheet.show(shown, parts.get(part), (place + 1) + which + " of " + all.size());
     }
 
     /** To the next part of the figure, or the next figure; the end is the end. */

@@ -2,10 +2,13 @@ package rakeline.shell.show;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import rakeline.engine.Result;
 import rakeline.engine.State;
+import rakeline.figure.Chart;
 import rakeline.figure.Figure;
 import rakeline.shell.page.PageModel;
 import rakeline.shell.page.Standing;
@@ -35,14 +38,34 @@ record Shown(String row, Figure figure, Standing standing) {
                 .orElse(all.size() - 1);
     }
 
-    /** What stands beneath: how the row stands where it is not fresh, what was held, cautions. */
+    /** What stands beneath: how the row stands where it is not fresh, what was held, all cautions. */
     String words() {
+        return words(figure.cautions());
+    }
+
+    /** The same beneath a part of the figure: a caution that belongs to quantities of other parts alone stands there. */
+    String words(Figure part) {
+        Set<String> of = cautions(part);
+        Set<String> elsewhere = cautions(figure);
+        return words(figure.cautions().stream()
+                .filter(caution -> of.contains(caution) || !elsewhere.contains(caution))
+                .toList());
+    }
+
+    private static Set<String> cautions(Figure figure) {
+        return figure instanceof Chart chart
+                ? chart.panels().stream()
+                        .map(panel -> panel.quantity().caution())
+                        .collect(Collectors.toSet())
+                : Set.of();
+    }
+
+    private String words(List<String> cautions) {
         boolean fresh = standing.state() == State.FRESH || standing.state() == State.RUNNING;
         String state = fresh ? "" : standing.state().words() + ".";
-        return Stream.concat(Stream.of(state, held()), figure.cautions().stream())
+        return Stream.concat(Stream.of(state, held()), cautions.stream())
                 .filter(words -> !words.isBlank())
-                .reduce((one, other) -> one + " " + other)
-                .orElse("");
+                .collect(Collectors.joining(" "));
     }
 
     private String held() {

@@ -1,6 +1,7 @@
 package rakeline.shell.show;
 
 import java.util.List;
+import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import rakeline.figure.Chart;
@@ -24,17 +25,41 @@ final class Sliced {
             return new Table(table.title(), table.columns(), "", List.of());
         }
         if (figure instanceof Drawing drawing) {
-            return new Drawing(drawing.kind(), drawing.title(), drawing.marks(), drawing.columns(), "", List.of());
+            return about(drawing, Set.of(), true);
         }
         MapFigure map = (MapFigure) figure;
         return new MapFigure(
                 map.title(), map.x(), map.y(), map.measure(), map.values(), map.here(), map.gaps(), "", List.of());
     }
 
+    /** The keys of what a figure shows. */
+    static Set<String> keys(Figure figure) {
+        return figure.columns().stream().map(Column::key).collect(Collectors.toSet());
+    }
+
+    /**
+     * A drawing with the dimensions of these keys alone.
+     *
+     * @param orAll whether it has all where it has none of them
+     */
+    static Drawing about(Drawing drawing, Set<String> keys, boolean orAll) {
+        List<Drawing.Mark> kept = drawing.marks().stream()
+                .filter(mark -> !(mark instanceof Drawing.Dimension dimension) || keys.contains(dimension.key()))
+                .toList();
+        boolean some = kept.stream().anyMatch(Drawing.Dimension.class::isInstance);
+        return new Drawing(
+                drawing.kind(),
+                drawing.title(),
+                some || !orAll ? kept : drawing.marks(),
+                drawing.columns(),
+                "",
+                List.of());
+    }
+
     /** Some panels of a chart, by their places from 0. */
     static Chart panels(Chart chart, int from, int to) {
         List<Chart.Panel> kept = chart.panels().subList(from, to);
-        var keys = kept.stream().map(panel -> panel.quantity().key()).collect(Collectors.toSet());
+        Set<String> keys = kept.stream().map(panel -> panel.quantity().key()).collect(Collectors.toSet());
         List<Chart.Gap> gaps =
                 chart.gaps().stream().filter(gap -> keys.contains(gap.key())).toList();
         return new Chart(chart.title(), chart.x(), chart.steps(), chart.here(), kept, gaps, "", List.of());
