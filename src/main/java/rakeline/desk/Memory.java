@@ -5,7 +5,6 @@ import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
-import rakeline.desk.Preferences.LengthUnit;
 import rakeline.desk.Preferences.Theme;
 import rakeline.json.Piece;
 
@@ -29,6 +28,12 @@ public final class Memory {
         return new Kept<>(disk, file, Bounds.first(), Memory::readBounds, Memory::writeBounds);
     }
 
+    /** How the rack is looked at. */
+    public static Kept<RackView> rack(SafeFile disk, Places places) {
+        Path file = places.state().resolve("rack.json");
+        return new Kept<>(disk, file, RackView.first(), Memory::readRack, Memory::writeRack);
+    }
+
     /** What may run. */
     public static Kept<Trust> trust(SafeFile disk, Places places) {
         Path file = places.state().resolve("trust.json");
@@ -42,9 +47,9 @@ public final class Memory {
                 piece.member("workerMegabytes").whole(),
                 piece.member("timeLimitSeconds").whole(),
                 Optional.ofNullable(piece.members().get("folder")).map(Piece::text),
-                Optional.ofNullable(piece.members().get("lengthUnit"))
-                        .map(unit -> unit.oneOf(LengthUnit.values()))
-                        .orElse(LengthUnit.MM));
+                Optional.ofNullable(piece.members().get("followsLinks"))
+                        .map(Piece::flag)
+                        .orElse(false));
     }
 
     private static Map<String, Object> writePreferences(Preferences preferences) {
@@ -54,7 +59,9 @@ public final class Memory {
         keys.put("workerMegabytes", preferences.workerMegabytes());
         keys.put("timeLimitSeconds", preferences.timeLimitSeconds());
         preferences.folder().ifPresent(folder -> keys.put("folder", folder));
-        keys.put("lengthUnit", Piece.word(preferences.lengthUnit()));
+        if (preferences.followsLinks()) {
+            keys.put("followsLinks", true);
+        }
         return keys;
     }
 
@@ -99,5 +106,33 @@ public final class Memory {
         keys.put("height", bounds.height());
         keys.put("fills", bounds.fills());
         return keys;
+    }
+
+    private static RackView readRack(Piece piece) {
+        return new RackView(
+                piece.member("columns").each(Piece::text),
+                piece.member("lengths").text(),
+                piece.member("open").flag(),
+                piece.member("unfinished").each(Memory::readUnfinished));
+    }
+
+    private static RackView.Unfinished readUnfinished(Piece piece) {
+        Map<String, Double> numbers = new LinkedHashMap<>();
+        piece.member("numbers").members().forEach((key, number) -> numbers.put(key, number.number()));
+        return new RackView.Unfinished(
+                piece.member("file").text(), piece.member("name").text(), numbers);
+    }
+
+    private static Map<String, Object> writeRack(RackView rack) {
+        Map<String, Object> keys = new LinkedHashMap<>();
+        keys.put("columns", rack.columns());
+        keys.put("lengths", rack.lengths());
+        keys.put("open", rack.isOpen());
+        keys.put("unfinished", rack.unfinished().stream().map(Memory::write).toList());
+        return keys;
+    }
+
+    private static Map<String, Object> write(RackView.Unfinished bike) {
+        return Map.of("file", bike.file(), "name", bike.name(), "numbers", bike.numbers());
     }
 }

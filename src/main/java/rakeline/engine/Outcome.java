@@ -11,6 +11,7 @@ import java.util.Optional;
  * @param message one plain sentence on what is wrong, then the Java message if there is one; empty when fresh
  * @param printed what the row printed, bounded
  * @param controls dials and pickers that it declares
+ * @param follows the names of the dials and pickers that it follows, its own among them, in page order
  */
 public record Outcome(
         String id,
@@ -19,8 +20,15 @@ public record Outcome(
         String message,
         String printed,
         Optional<Result> result,
-        List<Control> controls) {
+        List<Control> controls,
+        List<String> follows) {
     public Outcome {
         controls = List.copyOf(controls);
+        follows = List.copyOf(follows);
+    }
+
+    /** The same, called so and following these. */
+    public Outcome placed(String newName, List<String> following) {
+        return new Outcome(id, newName, state, message, printed, result, controls, following);
     }
 }

@@ -12,13 +12,16 @@ import rakeline.worksheet.Worksheet;
 final class Deeds {
     private final Bench bench;
     private final Supplier<Face> face;
+    private final Steps steps;
     private final RowDeeds rows;
 
     /**
+     * @param steps undoes in the page, or in the rack while that is at hand
      * @param face the views in force
      */
-    Deeds(Bench bench, Supplier<Face> face) {
+    Deeds(Bench bench, Steps steps, Supplier<Face> face) {
         this.bench = bench;
+        this.steps = steps;
         this.face = face;
         rows = new RowDeeds(
                 bench,
@@ -35,12 +38,9 @@ final class Deeds {
 
     private List<Deed> edits() {
         return List.of(
-                Deed.of("Edit", "Undo", "ctrl Z", bench::undo)
-                        .when(() -> bench.model().history().canUndo()),
-                Deed.of("Edit", "Redo", "ctrl shift Z", bench::redo)
-                        .when(() -> bench.model().history().canRedo()),
-                Deed.of("Edit", "Redo, the other key", "ctrl Y", bench::redo)
-                        .when(() -> bench.model().history().canRedo()),
+                Deed.of("Edit", "Undo", "ctrl Z", steps::undo).when(steps::canUndo),
+                Deed.of("Edit", "Redo", "ctrl shift Z", steps::redo).when(steps::canRedo),
+                Deed.of("Edit", "Redo, the other key", "ctrl Y", steps::redo).when(steps::canRedo),
                 Deed.of("Edit", "Cut", "ctrl X", TextOrRows.either(JTextComponent::cut, rows::cut)),
                 Deed.of("Edit", "Copy", "ctrl C", TextOrRows.either(JTextComponent::copy, rows::copy)),
                 Deed.of("Edit", "Paste", "ctrl V", TextOrRows.either(JTextComponent::paste, this::paste)),

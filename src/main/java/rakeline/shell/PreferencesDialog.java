@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import javax.swing.JButton;
+import javax.swing.JCheckBox;
 import javax.swing.JComboBox;
 import javax.swing.JComponent;
 import javax.swing.JFileChooser;
@@ -17,10 +18,10 @@ import javax.swing.JTextField;
 import javax.swing.SpinnerNumberModel;
 import net.miginfocom.swing.MigLayout;
 import rakeline.desk.Preferences;
-import rakeline.desk.Preferences.LengthUnit;
 import rakeline.desk.Preferences.Theme;
 import rakeline.shell.look.Look;
 import rakeline.shell.look.Words;
+import rakeline.shell.rack.LengthUnit;
 import rakeline.worksheet.Row;
 
 /** What can be preferred, in one place. */
@@ -37,24 +38,34 @@ final class PreferencesDialog {
     private final JSpinner memory;
     private final JSpinner limit;
     private final JTextField folder = new JTextField(26);
+    private final JCheckBox links = new JCheckBox("Rows may follow links out of the page's folder");
 
     /**
      * @param usualFolder the Rakeline folder where none is preferred
+     * @param lengthsNow the rack's unit
      */
-    PreferencesDialog(Look look, Path usualFolder, Preferences now) {
+    PreferencesDialog(Look look, Path usualFolder, Preferences now, LengthUnit lengthsNow) {
         this.look = look;
         this.usualFolder = usualFolder;
         offer(theme, now.theme(), Map.of(Theme.LIGHT, "Light", Theme.DARK, "Dark", Theme.CONTRAST, "High contrast"));
         offer(
                 lengths,
-                now.lengthUnit(),
-                Map.of(LengthUnit.MM, "millimetres", LengthUnit.CM, "centimetres", LengthUnit.IN, "inches"));
+                lengthsNow,
+                Map.of(
+                        LengthUnit.MILLIMETRE, "millimetres",
+                        LengthUnit.CENTIMETRE, "centimetres",
+                        LengthUnit.INCH, "inches"));
         type = spinner(now.typePercent(), Preferences.SMALLEST_TYPE, Preferences.LARGEST_TYPE, 10);
         memory = spinner(now.workerMegabytes(), Preferences.LEAST_MEMORY, Preferences.MOST_MEMORY, 128);
         limit = spinner(now.timeLimitSeconds(), 1, Row.LONGEST_TIME_LIMIT, 5);
         folder.setText(now.folder().orElse(""));
+        links.setSelected(now.followsLinks());
+        links.setName("preferred links");
         folder.putClientProperty("JTextField.placeholderText", usualFolder.toString());
     }
+
+    /** What was chosen; the unit is the rack's own to keep. */
+    record Chosen(Preferences preferences, LengthUnit lengths) {}
 
     /** Something to choose, in words. */
     private record Choice<T>(T value, String words) {
@@ -78,7 +89,7 @@ final class PreferencesDialog {
     }
 
     /** Lets a person change the preferences; empty where they were left as they are. */
-    Optional<Preferences> ask(Component over) {
+    Optional<Chosen> ask(Component over) {
         Object[] answers = {"Take over", "Go back"};
         int answer = JOptionPane.showOptionDialog(
                 over,
@@ -101,6 +112,7 @@ final class PreferencesDialog {
         line(lines, "Time limit of a row", "limit", limit, "s");
         line(lines, "Rakeline folder", "folder", folder, "");
         lines.add(chooser(), "skip 1");
+        lines.add(links, "span 2");
         JComponent later = Words.paragraph(LATER, look.softText(), look.soft());
         lines.add(later, "span 2, growx, w " + look.px(420) + "!, gaptop " + look.space(2));
         return lines;
@@ -130,14 +142,15 @@ final class PreferencesDialog {
         return choose;
     }
 
-    private Preferences chosen() {
+    private Chosen chosen() {
         String path = folder.getText().strip();
-        return new Preferences(
+        Preferences preferred = new Preferences(
                 chosen(theme),
                 (Integer) type.getValue(),
                 (Integer) memory.getValue(),
                 (Integer) limit.getValue(),
                 path.isEmpty() ? Optional.empty() : Optional.of(path),
-                chosen(lengths));
+                links.isSelected());
+        return new Chosen(preferred, chosen(lengths));
     }
 }

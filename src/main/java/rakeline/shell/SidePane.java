@@ -16,7 +16,7 @@ import rakeline.shell.page.Bench;
 import rakeline.shell.page.Beside;
 import rakeline.shell.page.PageModel;
 
-/** The drawings of the bike at hand: for each kind, the last at or above the selected row. */
+/** The drawings of the bike at hand. */
 final class SidePane extends JPanel implements Bench.View {
     private final transient Look look;
     private final transient Map<String, FigureView> views = new LinkedHashMap<>();
@@ -44,7 +44,7 @@ final class SidePane extends JPanel implements Bench.View {
 
     @Override
     public void show(PageModel now) {
-        Map<String, Drawing> wanted = Beside.row(now, now.selected());
+        Map<String, Drawing> wanted = Beside.of(now);
         if (!views.keySet().equals(wanted.keySet()) || pile.getComponentCount() == 0) {
             rebuild(wanted);
         }

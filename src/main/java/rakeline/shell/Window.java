@@ -12,6 +12,7 @@ import java.awt.event.WindowEvent;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
 import javax.swing.JFrame;
@@ -19,8 +20,10 @@ import javax.swing.JOptionPane;
 import javax.swing.SwingUtilities;
 import javax.swing.WindowConstants;
 import rakeline.desk.Bounds;
+import rakeline.desk.Memory;
 import rakeline.desk.Preferences;
 import rakeline.desk.Preferences.Theme;
+import rakeline.desk.RackView;
 import rakeline.desk.Recents;
 import rakeline.shell.guide.Guide;
 import rakeline.shell.ledger.CodeHelp;
@@ -28,6 +31,8 @@ import rakeline.shell.look.Look;
 import rakeline.shell.look.Pointed;
 import rakeline.shell.page.Bench;
 import rakeline.shell.page.PageModel;
+import rakeline.shell.rack.RackDesk;
+import rakeline.shell.rack.RackHand;
 import rakeline.shell.show.Show;
 import rakeline.worksheet.Worksheet;
 
@@ -43,6 +48,8 @@ public final class Window {
     private final Vault vault;
     private final CodeHelp help;
     private final Rescue rescue;
+    private final Remembered<RackView> rackView;
+    private final RackDesk rack;
     private Face face;
     private Optional<Show> show = Optional.empty();
     private List<BundledPages.Entry> bundled = List.of();
@@ -66,6 +73,17 @@ public final class Window {
         Questions questions = questions();
         filing = new Filing(bench, vault, background, questions, this::used);
         rescue = new Rescue(bench, vault, background, questions, filing);
+        rackView = new Remembered<>(Memory.rack(vault.disk(), vault.places()), background, RackView.first());
+        rackView.recall(bench::noticeWhenOpened);
+        rack = new RackDesk(
+                bench,
+                new RackHost(
+                        bench,
+                        vault,
+                        background,
+                        questions,
+                        () -> taste.folder(vault.places().worksheets()),
+                        rackView));
         frame.setDefaultCloseOperation(WindowConstants.DO_NOTHING_ON_CLOSE);
         frame.setMinimumSize(new Dimension(800, 560));
         frame.addWindowListener(new WindowAdapter() {
@@ -83,11 +101,13 @@ public final class Window {
             @Override
             public void windowGainedFocus(WindowEvent event) {
                 filing.lookAround();
+                rack.lookAround();
             }
         });
         frame.getRootPane().setTransferHandler(new FileDrop(this::open));
         Platform.listen(this::close, this::askPreferences, this::about, this::open);
         rebuild();
+        background.run(rackView::now, this::recallRack, bench::notice);
         background.run(BundledPages::list, this::shelve, bench::notice);
     }
 
@@ -109,13 +129,42 @@ public final class Window {
         filing.openBundled(BundledPages.WELCOME);
     }
 
+    private void recallRack(RackView ignored) {
+        rack.recall();
+        face.openRack(rackView.now().isOpen());
+    }
+
+    /** Opens the rack and goes to it, or closes it. */
+    private void turnRack() {
+        boolean open = !face.isRackOpen();
+        face.openRack(open);
+        rackView.change(before -> before.opened(open), bench::notice);
+        if (open) {
+            face.rack().enter();
+        } else {
+            face.ledger().requestFocusInWindow();
+        }
+    }
+
+    /** Does something on the rack, which is opened for it. */
+    private void onRack(Consumer<RackHand> work) {
+        if (!face.isRackOpen()) {
+            turnRack();
+        }
+        work.accept(face.rack().hand());
+    }
+
     /** Closes the window and ends what runs, unless the person goes back to what is not saved. */
     public void close() {
-        filing.whenSettled(this::end);
+        if (face.rack().leave()) {
+            filing.whenSettled(this::end);
+        }
     }
 
     private void end() {
         show.ifPresent(Show::close);
+        rack.save();
+        rack.close();
         bench.close();
         background.run(this::endJournal, ended -> {}, bench::notice);
         place.change(before -> Stage.of(frame, before), this::leave, refused -> leave());
@@ -165,15 +214,19 @@ public final class Window {
         Look look = taste.look();
         rakeline.shell.look.Theme.install(look);
         bench.unwatchAll();
-        face = new Face(look, bench, help, this::take, this::showFigure);
+        rack.unwatchAll();
+        boolean rackOpen = face != null && face.isRackOpen();
+        face = new Face(look, bench, help, rack, this::turnRack, this::take, this::showFigure);
         face.shelf().put(bundled, recents.now().files());
         deeds = deeds();
         bench.watch(filing);
         bench.watch(rescue);
+        bench.watch(rack);
         bench.watch(this::showTitle);
         show.ifPresent(bench::watch);
         frame.setJMenuBar(MenuLine.of(deeds, look));
         frame.setContentPane(face);
+        face.openRack(rackOpen);
         face.ledger().leaveText();
         frame.revalidate();
         frame.repaint();
@@ -205,9 +258,14 @@ public final class Window {
     }
 
     private List<Deed> deeds() {
-        return Stream.of(onFiles(), new Deeds(bench, () -> face).onPage(), onViews(), onLooks(), onHelp())
+        return Stream.of(onFiles(), onPage(), onRack(), onViews(), onLooks(), onHelp())
                 .flatMap(List::stream)
                 .toList();
+    }
+
+    private List<Deed> onPage() {
+        Steps steps = new Steps(bench, rack, () -> face.rack().isAtHand());
+        return new Deeds(bench, steps, () -> face).onPage();
     }
 
     private List<Deed> onFiles() {
@@ -216,12 +274,32 @@ public final class Window {
                 Deed.of("Page", "Open…", "ctrl O", filing::open),
                 Deed.of("Page", "Save", "ctrl S", filing::save),
                 Deed.of("Page", "Save as…", "ctrl shift S", filing::saveAs),
-                Deed.of("Page", "Earlier versions…", "ctrl shift E", rescue::chooseVersion),
+                Deed.of("Page", "Earlier versions…", "ctrl shift H", rescue::chooseVersion),
                 Deed.of("Page", "Title…", "ctrl shift T", this::retitle),
                 Deed.of("Page", "Copy the row's figure as a picture", "ctrl shift C", this::copyFigure)
                         .when(() -> face.ledger().selectedFigure().isPresent()),
                 Deed.of("Page", "Preferences…", "ctrl COMMA", this::askPreferences),
                 Deed.of("Page", "Close", "ctrl Q", this::close));
+    }
+
+    private List<Deed> onRack() {
+        return List.of(
+                Deed.of("Rack", "Rack", "ctrl F7", this::turnRack),
+                Deed.of(
+                        "Rack",
+                        "Add bikes that come with the program…",
+                        "ctrl shift A",
+                        () -> onRack(RackHand::addBundled)),
+                Deed.of("Rack", "Add bike files…", "ctrl shift O", () -> onRack(RackHand::addFiles)),
+                Deed.of("Rack", "Begin a new bike", "ctrl shift B", () -> onRack(RackHand::begin)),
+                Deed.of("Rack", "Duplicate the bike", "ctrl shift D", () -> onRack(RackHand::duplicate)),
+                Deed.of("Rack", "Rename the bike…", "shift F2", () -> onRack(RackHand::rename)),
+                Deed.of("Rack", "Take off the rack", "ctrl shift BACK_SPACE", () -> onRack(RackHand::remove)),
+                Deed.of("Rack", "Import a chart…", "ctrl shift I", () -> onRack(RackHand::importChart)),
+                Deed.of("Rack", "Export…", "ctrl shift E", () -> onRack(RackHand::export)),
+                Deed.of("Rack", "Columns…", "ctrl shift L", () -> onRack(RackHand::chooseColumns)),
+                Deed.of("Rack", "Compare the selected bikes", "ctrl shift K", () -> onRack(RackHand::compare)),
+                Deed.of("Rack", "Match to stock parts", "ctrl shift M", () -> onRack(RackHand::match)));
     }
 
     private List<Deed> onViews() {
@@ -286,9 +364,16 @@ public final class Window {
     }
 
     private void askPreferences() {
-        new PreferencesDialog(taste.look(), vault.places().worksheets(), taste.preferences())
+        new PreferencesDialog(
+                        taste.look(),
+                        vault.places().worksheets(),
+                        taste.preferences(),
+                        rack.model().lengths())
                 .ask(face)
-                .ifPresent(chosen -> prefer(before -> chosen));
+                .ifPresent(chosen -> {
+                    rack.in(chosen.lengths());
+                    prefer(before -> chosen.preferences());
+                });
     }
 
     /** One figure of the page, on the whole screen. */

@@ -214,6 +214,7 @@ public class WindowBenchmark {
                             "",
                             "",
                             Optional.of(new Result.Shown(charts.get((int) value))),
+                            List.of(),
                             List.of()))
                     .forEach(outcome -> listener.accept(new Event.Row(outcome)));
             listener.accept(new Event.Idle());
