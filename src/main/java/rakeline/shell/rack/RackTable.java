@@ -47,6 +47,7 @@ final class RackTable extends JTable {
         setRowHeight(CellView.height(look, this));
         setShowVerticalLines(false);
         setShowHorizontalLines(true);
+        setIntercellSpacing(new java.awt.Dimension(0, 1));
         setGridColor(look.hairline());
         setBackground(look.paper());
         setFillsViewportHeight(true);
@@ -67,11 +68,14 @@ final class RackTable extends JTable {
                 changeSelection(row, column, false, false);
             }
         }
-        fit();
+        if (!isEditing()) {
+            fit();
+        }
         repaint();
         getTableHeader().repaint();
     }
 
+    /** Gives every column its width; a column that changes would close the cell that is typed in. */
     private void fit() {
         for (int i = 0; i < getColumnCount(); i++) {
             int wanted = heads.wanted(grid.column(i));
@@ -113,6 +117,12 @@ final class RackTable extends JTable {
             }
         }
         return rows;
+    }
+
+    @Override
+    public void removeEditor() {
+        super.removeEditor();
+        fit();
     }
 
     @Override
