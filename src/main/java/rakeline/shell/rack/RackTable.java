@@ -1,12 +1,14 @@
 package rakeline.shell.rack;
 
 import java.awt.Component;
+import java.awt.event.ActionEvent;
 import java.awt.event.KeyEvent;
 import java.awt.event.MouseEvent;
 import java.util.ArrayList;
 import java.util.EventObject;
 import java.util.List;
 import java.util.function.Consumer;
+import javax.swing.AbstractAction;
 import javax.swing.JTable;
 import javax.swing.ListSelectionModel;
 import javax.swing.SwingUtilities;
@@ -51,6 +53,20 @@ final class RackTable extends JTable {
         setGridColor(look.hairline());
         setBackground(look.paper());
         setFillsViewportHeight(true);
+        getActionMap().put("cancel", new TakeBack());
+    }
+
+    /** Takes back what is typed in the open cell; where none is open, the key goes on. */
+    private final class TakeBack extends AbstractAction {
+        @Override
+        public void actionPerformed(ActionEvent event) {
+            getCellEditor().cancelCellEditing();
+        }
+
+        @Override
+        public boolean isEnabled() {
+            return isEditing();
+        }
     }
 
     /** Shows the rack as it stands; a cell that is typed in stays open. */

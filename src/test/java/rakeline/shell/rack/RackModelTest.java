@@ -70,8 +70,18 @@ class RackModelTest {
     }
 
     @Test
+    void aLengthIsShownInTheUnitChosenWithoutNeedlessZeros() {
+        assertThat(List.of(STACK.show(508, LengthUnit.INCH), STACK.show(512.5, LengthUnit.CENTIMETRE)))
+                .containsExactly("20", local("51.25"));
+    }
+
+    private static String local(String number) {
+        return rakeline.shell.look.Numerals.show(Double.parseDouble(number));
+    }
+
+    @Test
     void aRefusalSpeaksInTheUnitShown() {
-        assertThatThrownBy(() -> inInches("600")).hasMessage("Stack is \"600\"; accepted is a number from 7.87 to 31.50 in.");
+        assertThatThrownBy(() -> inInches("600")).hasMessage("Stack is \"600\"; accepted is a number from 7.874 to 31.496 in.");
     }
 
     @Test
@@ -200,7 +210,7 @@ class RackModelTest {
         RackReading reading =
                 RackReading.of(Vocabulary.standard(), row.bike().orElseThrow(), RackSeat.EMPTY, List.of());
         assertThat(RackWords.cell(row, WHEELBASE, reading, LengthUnit.MILLIMETRE))
-                .contains("of which rounding explains", "charted.wheelbaseMm would have to be");
+                .contains("of which rounding explains", "frame.chainstayMm would have to be 422 instead of 410 mm, or charted.wheelbaseMm 971");
     }
 
     @Test
