@@ -1,6 +1,5 @@
 package rakeline.command;
 
-import java.nio.charset.StandardCharsets;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -8,14 +7,9 @@ import java.util.stream.Stream;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
-import rakeline.desk.SafeFile;
 import rakeline.figure.BikeDrawing;
-import rakeline.figure.Csv;
 import rakeline.figure.PostureTable;
 import rakeline.figure.Table;
-import rakeline.figure.TextTable;
-import rakeline.figure.paint.Palette;
-import rakeline.figure.paint.Svg;
 import rakeline.handling.Ride;
 import rakeline.quantity.Measure;
 import rakeline.quantity.Reading;
@@ -38,8 +32,6 @@ import rakeline.study.Vocabulary;
             "\"label\", \"unit\", \"values\"}]}, one row a crank. A measure that has no value says why in a notice."
         })
 final class PostureCommand extends Work {
-    private static final int SVG_WIDTH = 800;
-
     @Mixin
     private Subject subject = new Subject();
 
@@ -49,14 +41,8 @@ final class PostureCommand extends Work {
     @Option(names = "--hands-move", description = "With --crank: hands move with the saddle; otherwise they stay.")
     private boolean handsMove;
 
-    @Option(names = "--csv", paramLabel = "FILE", description = "Writes the table as CSV; - is standard output.")
-    private String csv;
-
-    @Option(names = "--svg", paramLabel = "FILE", description = "Writes the side view with the rider.")
-    private String svg;
-
-    @Option(names = "--json", description = "Prints JSON.")
-    private boolean json;
+    @Mixin
+    private Output output = new Output();
 
     private final Vocabulary vocabulary;
 
@@ -73,8 +59,12 @@ final class PostureCommand extends Work {
         Ride ride = subject.ride(console());
         ride.ridden().misses().forEach(miss -> console().message(sentence(miss)));
         Table table = cranks.isEmpty() ? PostureTable.of(List.of(ride)) : PostureTable.cranks(ride, changes());
-        writeFiles(ride, table);
-        print(ride, table);
+        output.give(
+                console(),
+                BikeDrawing.sideView(List.of(ride)),
+                table,
+                () -> Output.text(table, PostureTable.assumed(who(ride))),
+                () -> asJson(ride, table));
         return DONE;
     }
 
@@ -82,28 +72,6 @@ final class PostureCommand extends Work {
         return cranks.stream()
                 .map(word -> new CrankChange(Console.number(word, "--crank"), handsMove))
                 .toList();
-    }
-
-    private void writeFiles(Ride ride, Table table) {
-        if (csv != null && !csv.equals("-")) {
-            SafeFile.onDisk().write(Paths.of(csv), Csv.write(table).getBytes(StandardCharsets.UTF_8));
-        }
-        if (svg != null) {
-            SafeFile.onDisk()
-                    .write(Paths.of(svg), Svg.bytes(BikeDrawing.sideView(List.of(ride)), SVG_WIDTH, Palette.LIGHT));
-        }
-    }
-
-    private void print(Ride ride, Table table) {
-        if (json) {
-            console().json(asJson(ride, table));
-        } else if ("-".equals(csv)) {
-            console().data().print(Csv.write(table));
-        } else if (csv == null && svg == null) {
-            console().data().print(TextTable.write(table));
-            console().data().println();
-            console().data().print(TextTable.write(PostureTable.assumed(who(ride))));
-        }
     }
 
     private Map<String, Object> asJson(Ride ride, Table table) {

@@ -46,7 +46,10 @@ public final class Memory {
                 piece.member("typePercent").whole(),
                 piece.member("workerMegabytes").whole(),
                 piece.member("timeLimitSeconds").whole(),
-                Optional.ofNullable(piece.members().get("folder")).map(Piece::text));
+                Optional.ofNullable(piece.members().get("folder")).map(Piece::text),
+                Optional.ofNullable(piece.members().get("followsLinks"))
+                        .map(Piece::flag)
+                        .orElse(false));
     }
 
     private static Map<String, Object> writePreferences(Preferences preferences) {
@@ -56,6 +59,9 @@ public final class Memory {
         keys.put("workerMegabytes", preferences.workerMegabytes());
         keys.put("timeLimitSeconds", preferences.timeLimitSeconds());
         preferences.folder().ifPresent(folder -> keys.put("folder", folder));
+        if (preferences.followsLinks()) {
+            keys.put("followsLinks", true);
+        }
         return keys;
     }
 

@@ -149,6 +149,11 @@ public record Quantity(
             return limit(new Limit(value, limitLabel, limitSource, Limit.Side.AT_MOST));
         }
 
+        /** A figure to read the number against, which bounds nothing. */
+        public Draft about(double value, String limitLabel, String limitSource) {
+            return limit(new Limit(value, limitLabel, limitSource, Limit.Side.ABOUT));
+        }
+
         private Draft limit(Limit limit) {
             List<Limit> more = new ArrayList<>(limits);
             more.add(limit);

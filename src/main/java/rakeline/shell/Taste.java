@@ -57,7 +57,8 @@ final class Taste {
         return Session.Settings.standard()
                 .withUserFolder(folder(usual))
                 .withTimeLimit(Duration.ofSeconds(preferences().timeLimitSeconds()))
-                .withHeap(preferences().workerMegabytes());
+                .withHeap(preferences().workerMegabytes())
+                .followingLinks(preferences().followsLinks());
     }
 
     /** Colours and size as preferred. */

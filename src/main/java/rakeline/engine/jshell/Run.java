@@ -11,6 +11,7 @@ import rakeline.engine.State;
  * What came of running a row once.
  *
  * @param files that it read, or looked for
+ * @param threads that run on
  * @param lost how the worker ended, where it did, in words that follow "row …"
  */
 record Run(
@@ -19,14 +20,34 @@ record Run(
         String printed,
         Optional<Result> result,
         List<Control> controls,
-        Optional<String> lost,
-        Set<Stamp> files) {
+        Set<Stamp> files,
+        RowThreads.Running threads,
+        Optional<String> lost) {
     Run {
         controls = List.copyOf(controls);
         files = Set.copyOf(files);
     }
 
+    /** A row that ran to its end. */
+    static Run fresh(String notice, Printed beside, Optional<Result> result, List<Control> controls) {
+        return new Run(
+                State.FRESH,
+                notice,
+                beside.text(),
+                result,
+                controls,
+                beside.files(),
+                beside.threads(),
+                Optional.empty());
+    }
+
+    /** A row that did not. */
+    static Run ended(State state, String message, Printed beside, List<Control> controls, Optional<String> lost) {
+        return new Run(
+                state, message, beside.text(), Optional.empty(), controls, beside.files(), beside.threads(), lost);
+    }
+
     static Run broken(String message) {
-        return new Run(State.FAILED, message, "", Optional.empty(), List.of(), Optional.empty(), Set.of());
+        return ended(State.FAILED, message, new Printed(), List.of(), Optional.empty());
     }
 }

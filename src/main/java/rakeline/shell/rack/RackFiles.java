@@ -40,7 +40,8 @@ record RackFiles(SafeFile disk, List<Path> folders) {
     private RackRow read(String path) {
         AtomicReference<Optional<Path>> looked = new AtomicReference<>(Optional.empty());
         try {
-            byte[] bytes = new Roots(folders, file -> looked.set(Optional.of(file))).read(path, BikeFile.SIZE_LIMIT);
+            byte[] bytes = new Roots(folders, Roots.Links.REFUSED, file -> looked.set(Optional.of(file)))
+                    .read(path, BikeFile.SIZE_LIMIT);
             Optional<Place> place = looked.get().filter(disk::exists).map(file -> new Place(file, Stamp.of(bytes)));
             return RackRow.of(path, place, BikeFile.read(bytes, path));
         } catch (Refusal refusal) {
