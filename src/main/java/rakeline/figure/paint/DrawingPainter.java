@@ -18,20 +18,37 @@ public final class DrawingPainter extends FigurePainter {
     private static final int ROUNDS = 3;
     private static final int FITS = 12;
 
+    /** In px; a narrower sheet leaves out the dimensions in faint ink, whose numbers stand in the table. */
+    private static final double ROOMY = 640;
+
     private final Drawing drawing;
+    private final Drawing brief;
     private final Assignment assignment;
     private final LayerKey key;
 
     DrawingPainter(Drawing drawing, Palette palette, double scale, Assignment assignment) {
         super(drawing, palette, scale);
         this.drawing = drawing;
+        this.brief = brief(drawing);
         this.assignment = assignment;
         this.key = new LayerKey(drawing.layers(), palette);
     }
 
+    private static Drawing brief(Drawing drawing) {
+        List<Mark> marks = drawing.marks().stream()
+                .filter(mark -> !(mark instanceof Dimension && mark.ink() == Ink.FAINT))
+                .toList();
+        return new Drawing(
+                drawing.kind(), drawing.title(), marks, drawing.columns(), drawing.held(), drawing.cautions());
+    }
+
+    private Drawing shown(double width) {
+        return width < ROOMY ? brief : drawing;
+    }
+
     @Override
     double bodyHeight(double width) {
-        Rectangle2D mm = Outline.bounds(drawing);
+        Rectangle2D mm = Outline.bounds(shown(width));
         double height = (width - 2 * MARGIN) * mm.getHeight() / Math.max(1, mm.getWidth());
         double drawn =
                 Math.min(TALLEST * width, Math.max(LOWEST, height + 2 * MARGIN + 2 * Lettering.SMALL.lineHeight()));
@@ -59,9 +76,10 @@ public final class DrawingPainter extends FigurePainter {
     }
 
     private void paintMarks(Graphics2D pen, Rectangle2D body) {
-        Sheet sheet = fitted(body);
+        Drawing shown = shown(body.getWidth());
+        Sheet sheet = fitted(shown, body);
         MarkPainter painter = new MarkPainter(sheet.placement(), palette(), assignment);
-        drawing.marks().stream()
+        shown.marks().stream()
                 .filter(mark -> !(mark instanceof Label))
                 .sorted(Comparator.comparing(DrawingPainter::isReference).thenComparing(DrawingPainter::layer))
                 .forEach(mark -> painter.draw(pen, mark));
@@ -74,28 +92,29 @@ public final class DrawingPainter extends FigurePainter {
      * Leaves room for dimensions outside, then shrinks the drawing until every word finds a place; at the last size
      * some may be left out.
      */
-    private Sheet fitted(Rectangle2D body) {
+    private static Sheet fitted(Drawing drawing, Rectangle2D body) {
         Rectangle2D mm = Outline.bounds(drawing);
         long wanted = DrawnWords.count(drawing);
         Rectangle2D area = inset(body, MARGIN);
         for (int i = 0; i < ROUNDS; i++) {
-            area = withRoomOutside(area, body, Placement.fitting(mm, area));
+            area = withRoomOutside(drawing, area, body, Placement.fitting(mm, area));
         }
-        Sheet sheet = sheet(mm, area, body);
+        Sheet sheet = sheet(drawing, mm, area, body);
         for (int i = 0; i < FITS && sheet.words().words().size() < wanted; i++) {
             area = inset(area, 0.03 * Math.min(body.getWidth(), body.getHeight()));
-            sheet = sheet(mm, area, body);
+            sheet = sheet(drawing, mm, area, body);
         }
         return sheet;
     }
 
-    private Sheet sheet(Rectangle2D mm, Rectangle2D area, Rectangle2D body) {
+    private static Sheet sheet(Drawing drawing, Rectangle2D mm, Rectangle2D area, Rectangle2D body) {
         Placement placement = Placement.fitting(mm, area);
         return new Sheet(placement, DrawnWords.placed(drawing, placement, body));
     }
 
     /** The area, smaller on each side by what words in their first places would stand out from the body there. */
-    private Rectangle2D withRoomOutside(Rectangle2D area, Rectangle2D body, Placement placement) {
+    private static Rectangle2D withRoomOutside(
+            Drawing drawing, Rectangle2D area, Rectangle2D body, Placement placement) {
         Rectangle2D reach = DrawnWords.firstPlaces(drawing, placement)
                 .reduce(Rectangle2D::createUnion)
                 .orElse(area);
