@@ -1,13 +1,13 @@
 package rakeline.shell;
 
 import java.awt.Dimension;
-import java.awt.datatransfer.Transferable;
 import java.awt.event.WindowAdapter;
 import java.awt.event.WindowEvent;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Consumer;
+import java.util.function.Function;
 import java.util.function.UnaryOperator;
 import javax.swing.JFrame;
 import javax.swing.WindowConstants;
@@ -17,6 +17,8 @@ import rakeline.desk.Preferences;
 import rakeline.desk.Preferences.Theme;
 import rakeline.desk.RackView;
 import rakeline.desk.Recents;
+import rakeline.shell.figures.FigureCopies;
+import rakeline.shell.figures.FigureView;
 import rakeline.shell.look.Look;
 import rakeline.shell.page.Bench;
 import rakeline.shell.page.PageModel;
@@ -238,8 +240,11 @@ public final class Window {
                 Deed.of("Page", "Save as…", "ctrl shift S", filing::saveAs),
                 Deed.of("Page", "Earlier versions…", null, rescue::chooseVersion),
                 Deed.of("Page", "Title…", null, this::retitle),
-                Deed.of("Page", "Copy the row's figure as a picture", "ctrl shift C", this::copyFigure)
-                        .when(() -> face.ledger().selectedFigure().isPresent()),
+                onFigure("Copy the row's figure as a picture", "ctrl shift C", FigureCopies::picture),
+                onFigure("Copy the row's figure as SVG", "ctrl shift G", FigureCopies::vectors),
+                onFigure("Copy the row's figure as a table", "ctrl shift T", FigureCopies::table),
+                onFigure("Show the row's figure as a table", "ctrl shift U", FigureCopies::show),
+                onFigure("Write the row's figure to a file…", "ctrl shift P", FigureCopies::write),
                 Deed.of("Page", "Close", "ctrl Q", this::close));
     }
 
@@ -292,12 +297,13 @@ public final class Window {
                 .ifPresent(title -> bench.act("title changed", page -> page.withTitle(title)));
     }
 
-    private void copyFigure() {
-        face.ledger().selectedFigure().ifPresent(figure -> {
-            Transferable picture = new Picture(figure.picture());
-            frame.getToolkit().getSystemClipboard().setContents(picture, null);
-            bench.say("figure copied");
-        });
+    private Deed onFigure(String words, String key, Function<FigureCopies, String> work) {
+        return Deed.of("Page", words, key, () -> face.ledger()
+                        .selectedFigure()
+                        .map(FigureView::copies)
+                        .map(work)
+                        .ifPresent(bench::say))
+                .when(() -> face.ledger().selectedFigure().isPresent());
     }
 
     /** The files opened last. */

@@ -95,7 +95,7 @@ final class ChartHand extends MouseAdapter {
         if (event.isControlDown() && chart.chartPainter().isPresent()) {
             double factor = Math.pow(1.25, event.getPreciseWheelRotation());
             Zoom.by(chart, factor, OptionalDouble.of(event.getX()));
-        } else {
+        } else if (!event.isControlDown() || !chart.isDrawing()) {
             pass(event);
         }
     }

@@ -4,10 +4,15 @@ import java.awt.Cursor;
 import java.awt.Dimension;
 import java.awt.Graphics;
 import java.awt.Graphics2D;
+import java.awt.event.MouseAdapter;
+import java.awt.event.MouseEvent;
+import java.awt.geom.Point2D;
 import java.awt.geom.Rectangle2D;
 import java.awt.image.BufferedImage;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import javax.swing.JPanel;
+import javax.swing.ToolTipManager;
 import rakeline.figure.Chart;
 import rakeline.figure.Drawing;
 import rakeline.figure.Figure;
@@ -31,6 +36,7 @@ public final class FigureView extends JPanel implements Heights.Flowing {
     private transient Optional<FigurePainter> painter = Optional.empty();
     private transient View view = View.WHOLE;
     private transient Optional<Rectangle2D> marked = Optional.empty();
+    private final transient DrawingHand closer = new DrawingHand(this);
     private int measuredWidth = -1;
     private int measuredHeight;
 
@@ -38,12 +44,65 @@ public final class FigureView extends JPanel implements Heights.Flowing {
         super(null);
         this.look = look;
         setOpaque(false);
-        ChartHand hand = new ChartHand(this);
+        listen(new ChartHand(this));
+        listen(closer);
+        ChartKeys.install(this);
+        FigureMenu.install(this);
+        ToolTipManager.sharedInstance().registerComponent(this);
+        setFocusable(true);
+    }
+
+    private void listen(MouseAdapter hand) {
         addMouseListener(hand);
         addMouseMotionListener(hand);
         addMouseWheelListener(hand);
-        ChartKeys.install(this);
-        setFocusable(true);
+    }
+
+    @Override
+    public void addNotify() {
+        super.addNotify();
+        Pointing.of(this).ifPresent(pointing -> pointing.add(this));
+    }
+
+    @Override
+    public void removeNotify() {
+        Pointing.of(this).ifPresent(pointing -> pointing.remove(this));
+        super.removeNotify();
+    }
+
+    /** The figure in other forms, to be copied or written. */
+    public FigureCopies copies() {
+        return new FigureCopies(this, look);
+    }
+
+    /** Looks closer or less close, by a factor about a place; about the middle where there is none. */
+    void zoom(double factor, Optional<Point2D> about) {
+        if (chart().isPresent()) {
+            Zoom.by(
+                    this,
+                    1 / factor,
+                    about.isPresent() ? OptionalDouble.of(about.get().getX()) : OptionalDouble.empty());
+        } else if (isDrawing()) {
+            closer.zoom(factor, about.orElseGet(() -> new Point2D.Double(getWidth() / 2.0, getHeight() / 2.0)));
+        }
+    }
+
+    /** Looks at the whole again. */
+    void whole() {
+        look(View.WHOLE);
+        closer.whole();
+    }
+
+    boolean isDrawing() {
+        return figure.filter(Drawing.class::isInstance).isPresent();
+    }
+
+    /** Why a measure has no value where the crosshair is. */
+    @Override
+    public String getToolTipText(MouseEvent event) {
+        return chart().map(shown -> Gaps.at(shown, view.step()))
+                .filter(reasons -> !reasons.isEmpty())
+                .orElse(null);
     }
 
     /** Shows a figure; a chart of the same sweep stays zoomed as it is. */
@@ -53,6 +112,9 @@ public final class FigureView extends JPanel implements Heights.Flowing {
         }
         if (!isSameSweep(next)) {
             view = View.WHOLE;
+        }
+        if (!isDrawing() || !(next instanceof Drawing)) {
+            closer.whole();
         }
         figure = Optional.of(next);
         painter = Optional.of(FigurePainter.of(next, look.palette(), look.scale()));
@@ -113,8 +175,17 @@ public final class FigureView extends JPanel implements Heights.Flowing {
         return MARGIN * look.scale();
     }
 
-    /** Looks at another part, or points at another step. */
+    /** Looks at another part, or points at another step; charts of the same quantity point there too. */
     void look(View next) {
+        boolean points = next.step() != view.step();
+        follow(next);
+        if (points) {
+            Pointing.of(this).ifPresent(pointing -> pointing.point(this));
+        }
+    }
+
+    /** Looks at another part without telling others. */
+    void follow(View next) {
         if (!next.equals(view)) {
             view = next;
             chartPainter()
@@ -173,6 +244,7 @@ public final class FigureView extends JPanel implements Heights.Flowing {
             if (some instanceof ChartPainter chart) {
                 chart.draw(pen, area, view);
             } else {
+                closer.apply(pen);
                 some.draw(pen, area);
             }
         });
