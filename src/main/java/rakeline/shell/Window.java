@@ -205,6 +205,7 @@ public final class Window {
         bench.watch(this::showTitle);
         frame.setJMenuBar(MenuLine.of(deeds, look));
         frame.setContentPane(face);
+        FigureView.whenAskedToHold(frame.getRootPane(), this::hold);
         face.openRack(rackOpen);
         face.ledger().leaveText();
         frame.revalidate();
@@ -240,6 +241,8 @@ public final class Window {
                 Deed.of("Page", "Save as…", "ctrl shift S", filing::saveAs),
                 Deed.of("Page", "Earlier versions…", null, rescue::chooseVersion),
                 Deed.of("Page", "Title…", null, this::retitle),
+                Deed.of("Page", "Hold something else in the row's figure…", "ctrl shift H", this::hold)
+                        .when(() -> face.ledger().selectedFigure().isPresent()),
                 onFigure("Copy the row's figure as a picture", "ctrl shift C", FigureCopies::picture),
                 onFigure("Copy the row's figure as SVG", "ctrl shift G", FigureCopies::vectors),
                 onFigure("Copy the row's figure as a table", "ctrl shift T", FigureCopies::table),
@@ -295,6 +298,12 @@ public final class Window {
         questions()
                 .title(bench.model().page().title())
                 .ifPresent(title -> bench.act("title changed", page -> page.withTitle(title)));
+    }
+
+    private void hold() {
+        bench.model()
+                .selectedRow()
+                .ifPresent(row -> new HeldChoice(bench, taste.look()).ask(face, row));
     }
 
     private Deed onFigure(String words, String key, Function<FigureCopies, String> work) {

@@ -55,6 +55,9 @@ final class FigureMenu {
         menu.add("Copy as a table").addActionListener(event -> copies.table());
         menu.add("Show as a table").addActionListener(event -> copies.show());
         menu.add("Write to a file…").addActionListener(event -> copies.write());
+        if (figure.chart().isPresent()) {
+            menu.add(HeldHand.WORDS).addActionListener(event -> HeldHand.ask(figure));
+        }
         return menu;
     }
 }

@@ -12,6 +12,7 @@ import java.awt.image.BufferedImage;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import javax.swing.JPanel;
+import javax.swing.JRootPane;
 import javax.swing.ToolTipManager;
 import rakeline.figure.Chart;
 import rakeline.figure.Drawing;
@@ -46,6 +47,7 @@ public final class FigureView extends JPanel implements Heights.Flowing {
         setOpaque(false);
         listen(new ChartHand(this));
         listen(closer);
+        listen(new HeldHand(this));
         ChartKeys.install(this);
         FigureMenu.install(this);
         ToolTipManager.sharedInstance().registerComponent(this);
@@ -97,12 +99,19 @@ public final class FigureView extends JPanel implements Heights.Flowing {
         return figure.filter(Drawing.class::isInstance).isPresent();
     }
 
+    /** Says what is done in a window when a person wants something else held in a chart. */
+    public static void whenAskedToHold(JRootPane window, Runnable work) {
+        window.putClientProperty(HeldHand.class, work);
+    }
+
     /** Why a measure has no value where the crosshair is. */
     @Override
     public String getToolTipText(MouseEvent event) {
-        return chart().map(shown -> Gaps.at(shown, view.step()))
-                .filter(reasons -> !reasons.isEmpty())
-                .orElse(null);
+        return HeldHand.isOnHeld(this, event)
+                ? HeldHand.WORDS
+                : chart().map(shown -> Gaps.at(shown, view.step()))
+                        .filter(reasons -> !reasons.isEmpty())
+                        .orElse(null);
     }
 
     /** Shows a figure; a chart of the same sweep stays zoomed as it is. */
