@@ -55,7 +55,8 @@ final class PlanWords {
     private static Label room(Geometry geometry) {
         Bike bike = geometry.bike();
         Drawing.Point under = new Drawing.Point(
-                bike.get(Inputs.CRANK_LENGTH), -bike.get(Inputs.STANCE_WIDTH) / 2 - BELOW - bike.get(Inputs.TOE_RADIUS));
+                bike.get(Inputs.CRANK_LENGTH),
+                -bike.get(Inputs.STANCE_WIDTH) / 2 - BELOW - bike.get(Inputs.TOE_RADIUS));
         return new Label(under, words(geometry), Ink.SOFT, 0);
     }
 

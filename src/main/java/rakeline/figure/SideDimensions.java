@@ -56,8 +56,17 @@ final class SideDimensions {
 
     private void ahead() {
         double right = side.frontAxleXMm() + side.frontRadiusMm() + NEAR;
-        geometry.cockpit().ifPresent(cockpit -> upright(Measures.BAR_Y.quantity(), "bar up", right, cockpit.clamp().y()));
-        upright(Inputs.STACK.quantity(), "stack", geometry.cockpit().isPresent() ? right + LINE : right, side.stackMm());
+        geometry.cockpit()
+                .ifPresent(cockpit -> upright(
+                        Measures.BAR_Y.quantity(),
+                        "bar up",
+                        right,
+                        cockpit.clamp().y()));
+        upright(
+                Inputs.STACK.quantity(),
+                "stack",
+                geometry.cockpit().isPresent() ? right + LINE : right,
+                side.stackMm());
     }
 
     private void above() {
@@ -82,13 +91,15 @@ final class SideDimensions {
     }
 
     private void standover() {
-        geometry.topTube().filter(tube -> tube.isStraddledOnTheTube()).ifPresent(tube -> behind(
-                Measures.STANDOVER.quantity(),
-                "standover",
-                tube.straddleXMm(),
-                -side.bbHeightMm(),
-                tube.topEdgeMm(),
-                LINE));
+        geometry.topTube()
+                .filter(tube -> tube.isStraddledOnTheTube())
+                .ifPresent(tube -> behind(
+                        Measures.STANDOVER.quantity(),
+                        "standover",
+                        tube.straddleXMm(),
+                        -side.bbHeightMm(),
+                        tube.topEdgeMm(),
+                        LINE));
     }
 
     /** Behind the rear wheel, its ends led there from where they are measured. */

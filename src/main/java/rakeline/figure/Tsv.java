@@ -13,10 +13,13 @@ public final class Tsv {
     public static String write(Figure figure) {
         List<Column> columns = figure.columns();
         int rows = columns.stream().mapToInt(Column::size).max().orElse(0);
-        String head = columns.stream().map(column -> plain(column.heading())).collect(Collectors.joining("\t", "", "\n"));
+        String head =
+                columns.stream().map(column -> plain(column.heading())).collect(Collectors.joining("\t", "", "\n"));
         return columns.isEmpty()
                 ? ""
-                : IntStream.range(0, rows).mapToObj(row -> line(columns, row)).collect(Collectors.joining("", head, ""));
+                : IntStream.range(0, rows)
+                        .mapToObj(row -> line(columns, row))
+                        .collect(Collectors.joining("", head, ""));
     }
 
     private static String line(List<Column> columns, int row) {

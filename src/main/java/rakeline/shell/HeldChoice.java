@@ -52,8 +52,9 @@ final class HeldChoice {
         HeldSource.of(row.text())
                 .ifPresentOrElse(
                         source -> ask(over, row, source),
-                        () -> bench.notice("What this row holds cannot be changed here, since its text has not one sweep"
-                                + " of the form sweep(…).over(…).hold(…).by(…); change it in the text."));
+                        () -> bench.notice(
+                                "What this row holds cannot be changed here, since its text has not one sweep"
+                                        + " of the form sweep(…).over(…).hold(…).by(…); change it in the text."));
     }
 
     private void ask(Component over, Row row, HeldSource source) {
@@ -131,8 +132,7 @@ final class HeldChoice {
         }
     }
 
-    private void rewrite(
-            Row row, HeldSource source, JComboBox<Named> measures, String value, JComboBox<Named> inputs) {
+    private void rewrite(Row row, HeldSource source, JComboBox<Named> measures, String value, JComboBox<Named> inputs) {
         Named measure = measures.getItemAt(measures.getSelectedIndex());
         Named by = inputs.getItemAt(inputs.getSelectedIndex());
         try {

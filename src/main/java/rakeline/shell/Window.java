@@ -301,17 +301,19 @@ public final class Window {
     }
 
     private void hold() {
-        bench.model()
-                .selectedRow()
-                .ifPresent(row -> new HeldChoice(bench, taste.look()).ask(face, row));
+        bench.model().selectedRow().ifPresent(row -> new HeldChoice(bench, taste.look()).ask(face, row));
     }
 
     private Deed onFigure(String words, String key, Function<FigureCopies, String> work) {
-        return Deed.of("Page", words, key, () -> face.ledger()
-                        .selectedFigure()
-                        .map(FigureView::copies)
-                        .map(work)
-                        .ifPresent(bench::say))
+        return Deed.of(
+                        "Page",
+                        words,
+                        key,
+                        () -> face.ledger()
+                                .selectedFigure()
+                                .map(FigureView::copies)
+                                .map(work)
+                                .ifPresent(bench::say))
                 .when(() -> face.ledger().selectedFigure().isPresent());
     }
 

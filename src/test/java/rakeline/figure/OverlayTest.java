@@ -52,7 +52,8 @@ class OverlayTest {
 
     @Test
     void whatALaidOverDrawingSharesIsSaid() {
-        assertThat(BikeDrawing.sideView(List.of(small, large), BikeDrawing.At.REAR_AXLE).held())
+        assertThat(BikeDrawing.sideView(List.of(small, large), BikeDrawing.At.REAR_AXLE)
+                        .held())
                 .isEqualTo("laid over each other at the rear axle.");
     }
 

@@ -104,8 +104,9 @@ class RackWindowTest {
         window.await("the page reads the copy", () -> paths().contains("road-xs.bike.json"));
         rack.cell(TableCell.row(0).column(STACK)).click();
         window.choose("Edit", "Undo");
-        window.await("the file has the number of before", () -> content("road-xs.bike.json")
-                .contains("\"stackMm\": 508"));
+        window.await(
+                "the file has the number of before",
+                () -> content("road-xs.bike.json").contains("\"stackMm\": 508"));
     }
 
     private String content(String name) {
@@ -172,12 +173,22 @@ class RackWindowTest {
                 .getActionMap()
                 .get("paste")
                 .actionPerformed(new java.awt.event.ActionEvent(rack.target(), 0, "paste"))));
-        window.await("the preview asks for the wheels", () -> window.robot().finder().findAll(
-                        component -> "chart Both wheels, bead seat, mm, for every size".equals(component.getName()))
-                .size()
-                == 1);
-        window.frame().dialog().textBox("chart Both wheels, bead seat, mm, for every size").enterText("622");
-        window.frame().dialog().textBox("chart Both wheels, tyre, mm, for every size").enterText("28");
+        window.await(
+                "the preview asks for the wheels",
+                () -> window.robot()
+                                .finder()
+                                .findAll(component ->
+                                        "chart Both wheels, bead seat, mm, for every size".equals(component.getName()))
+                                .size()
+                        == 1);
+        window.frame()
+                .dialog()
+                .textBox("chart Both wheels, bead seat, mm, for every size")
+                .enterText("622");
+        window.frame()
+                .dialog()
+                .textBox("chart Both wheels, tyre, mm, for every size")
+                .enterText("28");
         window.frame()
                 .dialog()
                 .button(org.assertj.swing.core.matcher.JButtonMatcher.withText("Put them on the rack"))
@@ -194,9 +205,9 @@ class RackWindowTest {
         window.choose("Rack", "Begin a new bike");
         enter(2, STACK, "560");
         key(KeyEvent.VK_ENTER);
-        window.await("it is kept", () -> Files.exists(
-                        Places.in(home).state().resolve("rack.json"))
-                && kept().contains("560"));
+        window.await(
+                "it is kept",
+                () -> Files.exists(Places.in(home).state().resolve("rack.json")) && kept().contains("560"));
     }
 
     private String kept() {

@@ -143,7 +143,6 @@ public final class FigureCopies {
 
     private void say(Throwable failure) {
         Throwable cause = failure.getCause() == null ? failure : failure.getCause();
-        JOptionPane.showMessageDialog(
-                view, cause.getMessage(), "Write the figure", JOptionPane.PLAIN_MESSAGE);
+        JOptionPane.showMessageDialog(view, cause.getMessage(), "Write the figure", JOptionPane.PLAIN_MESSAGE);
     }
 }

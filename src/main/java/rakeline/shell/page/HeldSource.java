@@ -74,10 +74,7 @@ public record HeldSource(String text, int from, int to, Optional<Held> now) {
         String named = code.text().substring(by.end(), end).strip();
         return value(holding)
                 .map(value -> new HeldSource(
-                        code.text(),
-                        hold.start(),
-                        end + 1,
-                        Optional.of(new Held(holding.get(0), value, named))));
+                        code.text(), hold.start(), end + 1, Optional.of(new Held(holding.get(0), value, named))));
     }
 
     private static List<String> arguments(String inside) {

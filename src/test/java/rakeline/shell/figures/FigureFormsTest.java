@@ -51,7 +51,8 @@ class FigureFormsTest {
 
     @Test
     void aGapSaysItsReason() {
-        Quantity x = Quantity.of("frame.headAngleDeg", "Head angle", Unit.DEGREE, "").declared();
+        Quantity x =
+                Quantity.of("frame.headAngleDeg", "Head angle", Unit.DEGREE, "").declared();
         Quantity trail = Quantity.of("trailMm", "Trail", Unit.MILLIMETRE, "").declared();
         Chart chart = new Chart(
                 "",

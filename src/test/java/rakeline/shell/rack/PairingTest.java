@@ -24,8 +24,7 @@ class PairingTest {
     private final Stock parts = PartsFile.read(Roots.bundled().read(PARTS, PartsFile.SIZE_LIMIT), PARTS);
 
     private double difference(Optional<Stock> stock, String key) {
-        Pairing pairing = new Pairing(
-                List.of(large, small), RackSeat.EMPTY, Optional.of(Wanted.of(large)), stock);
+        Pairing pairing = new Pairing(List.of(large, small), RackSeat.EMPTY, Optional.of(Wanted.of(large)), stock);
         Table table = (Table) pairing.compared(BikeDrawing.At.BB).get(0);
         int row = column(table, "key").shown().indexOf(key);
         return column(table, "difference2").values().at(row);

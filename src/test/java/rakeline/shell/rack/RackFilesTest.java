@@ -73,7 +73,8 @@ class RackFilesTest {
         assertThat(files.write(row))
                 .isInstanceOfSatisfying(
                         RackFiles.Written.Changed.class,
-                        changed -> assertThat(changed.theirs().bike().orElseThrow().get(Inputs.REACH))
+                        changed -> assertThat(
+                                        changed.theirs().bike().orElseThrow().get(Inputs.REACH))
                                 .isEqualTo(377));
     }
 

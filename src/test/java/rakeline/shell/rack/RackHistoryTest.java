@@ -17,7 +17,8 @@ class RackHistoryTest {
 
     @Test
     void aPauseEndsTheStep() {
-        RackHistory history = RackHistory.EMPTY.and(first, second, "cell").pause().and(second, third, "cell");
+        RackHistory history =
+                RackHistory.EMPTY.and(first, second, "cell").pause().and(second, third, "cell");
         assertThat(history.undo().orElseThrow().step().to()).isEqualTo(second);
     }
 
@@ -29,15 +30,21 @@ class RackHistoryTest {
 
     @Test
     void whatIsUndoneCanBeDoneAgain() {
-        RackHistory undone =
-                RackHistory.EMPTY.and(first, second, "cell").undo().orElseThrow().history();
+        RackHistory undone = RackHistory.EMPTY
+                .and(first, second, "cell")
+                .undo()
+                .orElseThrow()
+                .history();
         assertThat(undone.redo().orElseThrow().step().to()).isEqualTo(second);
     }
 
     @Test
     void anEditAfterAnUndoForgetsWhatWasUndone() {
-        RackHistory undone =
-                RackHistory.EMPTY.and(first, second, "cell").undo().orElseThrow().history();
+        RackHistory undone = RackHistory.EMPTY
+                .and(first, second, "cell")
+                .undo()
+                .orElseThrow()
+                .history();
         assertThat(undone.and(first, third, "cell").redo()).isEmpty();
     }
 

@@ -45,7 +45,8 @@ class RackModelTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"512, 512", "'512,5', 512.5", "512.5, 512.5", "51.25 cm, 512.5", "'20,2 in', 513.08", "' 512 mm ', 512"})
+    @CsvSource({"512, 512", "'512,5', 512.5", "512.5, 512.5", "51.25 cm, 512.5", "'20,2 in', 513.08", "' 512 mm ', 512"
+    })
     void aLengthIsStoredInMillimetresHoweverItIsTyped(String text, double mm) {
         assertThat(typed(text, STACK)).isEqualTo(mm);
     }
@@ -81,7 +82,8 @@ class RackModelTest {
 
     @Test
     void aRefusalSpeaksInTheUnitShown() {
-        assertThatThrownBy(() -> inInches("600")).hasMessage("Stack is \"600\"; accepted is a number from 7.874 to 31.496 in.");
+        assertThatThrownBy(() -> inInches("600"))
+                .hasMessage("Stack is \"600\"; accepted is a number from 7.874 to 31.496 in.");
     }
 
     @Test
@@ -109,7 +111,8 @@ class RackModelTest {
                 .get(0)
                 .bike()
                 .orElseThrow();
-        assertThat(List.of(bike.get(Inputs.FRONT_TYRE), bike.get(Inputs.REAR_TYRE))).containsOnly(32.0);
+        assertThat(List.of(bike.get(Inputs.FRONT_TYRE), bike.get(Inputs.REAR_TYRE)))
+                .containsOnly(32.0);
     }
 
     @Test
@@ -152,7 +155,10 @@ class RackModelTest {
         RackRow bare = RackRow.of("bare", Optional.empty(), bare());
         RackRow with = bare.type(CRANK, new Typed(170, Double.NaN));
         assertThat(with.bike()).contains(bare());
-        assertThat(with.type(STANCE, new Typed(240, Double.NaN)).bike().orElseThrow().get(Inputs.CRANK_LENGTH))
+        assertThat(with.type(STANCE, new Typed(240, Double.NaN))
+                        .bike()
+                        .orElseThrow()
+                        .get(Inputs.CRANK_LENGTH))
                 .isEqualTo(170);
     }
 
@@ -210,7 +216,9 @@ class RackModelTest {
         RackReading reading =
                 RackReading.of(Vocabulary.standard(), row.bike().orElseThrow(), RackSeat.EMPTY, List.of());
         assertThat(RackWords.cell(row, WHEELBASE, reading, LengthUnit.MILLIMETRE))
-                .contains("of which rounding explains", "frame.chainstayMm would have to be 422 instead of 410 mm, or charted.wheelbaseMm 971");
+                .contains(
+                        "of which rounding explains",
+                        "frame.chainstayMm would have to be 422 instead of 410 mm, or charted.wheelbaseMm 971");
     }
 
     @Test
