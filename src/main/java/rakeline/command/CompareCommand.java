@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -24,6 +25,7 @@ import rakeline.quantity.Decimals;
 import rakeline.quantity.Input;
 import rakeline.quantity.Numbers;
 import rakeline.quantity.Refusal;
+import rakeline.study.Varied;
 import rakeline.study.Vocabulary;
 import rakeline.study.fit.Changed;
 import rakeline.study.fit.Comparison;
@@ -53,8 +55,8 @@ import rakeline.study.fit.Wanted;
             "order; what two bikes share, as contact points, or all numbers of a bike and",
             "its --with, cancels. \"larger\" marks a difference beyond it.",
             "",
-            "--json prints {\"bikes\": [name…], \"contact\": null or whose, \"inputs\": {key:",
-            "ROW}, \"measures\": {key: ROW}, \"limits\": [{\"key\", \"limit\", \"side\", \"label\",",
+            "--json prints {\"bikes\": [name…], \"contact\": null or whose, \"changed\": [{key:",
+            "\"refit\" or \"redraw\"}…], \"inputs\": {key: ROW}, \"measures\": {key: ROW}, \"limits\": [{\"key\", \"limit\", \"side\", \"label\",",
             "\"source\", \"values\", \"left\"}]}, with ROW {\"values\", \"differences\", \"percent\",",
             "\"uncertainties\": [number or null…], \"larger\": [true or false…]}, one item a",
             "bike; \"inputs\" are those that differ. With several --hands the keys that",
@@ -157,7 +159,7 @@ final class CompareCommand extends Work {
         Ride first = contenders.get(0).ride();
         for (String change : changes) {
             Map<String, Double> numbers = KeyValue.numbers("--with", Arrays.asList(change.split(",", -1)));
-            contenders.add(new Contender(first.on(Changed.of(first.bike(), numbers)), 0));
+            contenders.add(new Contender(first.on(Changed.of(first.bike(), numbers)), 0, Changed.varied(numbers)));
         }
         return contenders;
     }
@@ -199,10 +201,20 @@ final class CompareCommand extends Work {
                         .map(one -> one.ride().bike().name())
                         .toList());
         json.put("contact", comparison.contact().orElse(null));
+        json.put("changed", changed(comparison));
         json.put("inputs", asJson(comparison.inputs()));
         json.put("measures", asJson(comparison.measures()));
         json.put("limits", LimitsCommand.asJson(left));
         return json;
+    }
+
+    /** For each bike what was changed of it: the key and the way. */
+    private static List<Map<String, String>> changed(Comparison comparison) {
+        return comparison.contenders().stream()
+                .map(one -> one.changed().stream()
+                        .collect(Collectors.toMap(
+                                Varied::key, varied -> varied.mode().word())))
+                .toList();
     }
 
     private static Map<String, Object> asJson(List<Comparison.Row> rows) {

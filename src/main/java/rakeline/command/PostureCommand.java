@@ -56,9 +56,9 @@ final class PostureCommand extends Work {
         if (subject.riderFile().isEmpty()) {
             throw new Refusal("--rider is missing; accepted is a rider file (*.rider.json).");
         }
-        Ride ride = subject.ride(console());
-        ride.ridden().misses().forEach(miss -> console().message(sentence(miss)));
+        Ride ride = subject.ride();
         Table table = cranks.isEmpty() ? PostureTable.of(List.of(ride)) : PostureTable.cranks(ride, changes());
+        notices(ride).forEach(console()::message);
         output.give(
                 console(),
                 BikeDrawing.sideView(List.of(ride)),

@@ -11,6 +11,7 @@ import rakeline.geometry.Bike;
 import rakeline.geometry.Geometry;
 import rakeline.geometry.Inputs;
 import rakeline.geometry.Measures;
+import rakeline.geometry.OwnMass;
 import rakeline.geometry.SideView;
 import rakeline.quantity.Measure;
 import rakeline.quantity.Quantity;
@@ -66,11 +67,12 @@ public final class RiderMeasures {
                             "frontSharePercent",
                             "Share on the front wheel",
                             PERCENT,
-                            "Share of rider and bicycle on the front wheel, standing level; the bicycle counts with"
-                                    + " 9 kg, 43 % of it in front, which is assumed.")
-                    .source("bicycle: common practice, and specimens A and B of Moore 2012")
+                            "Share of rider and bicycle on the front wheel, standing level, cranks level; the bicycle"
+                                    + " counts with its masses group, and where that says nothing with 9.2 kg in four"
+                                    + " parts at their usual places.")
+                    .source("bicycle: the defaults of the masses keys, from memory and specimen B of Moore 2012")
                     .declared(),
-            ridden -> ridden.ofBody(body -> frontShare(ridden.geometry().side(), body)));
+            ridden -> ridden.ofBody(body -> frontShare(ridden.geometry(), body)));
     public static final Measure<Ridden> STANDOVER_CLEARANCE = new Measure<>(
             mm("standoverClearanceMm", "Standover clearance", "The rider's inseam minus standover, without shoes.")
                     .limit(50, "on the road", MANUALS)
@@ -142,8 +144,9 @@ public final class RiderMeasures {
                 : inseam instanceof Reading.Known ? standover : inseam;
     }
 
-    private static double frontShare(SideView side, List<BodyPart> body) {
-        BicycleMass bicycle = BicycleMass.usual(side);
+    private static double frontShare(Geometry geometry, List<BodyPart> body) {
+        OwnMass bicycle = OwnMass.of(geometry);
+        SideView side = geometry.side();
         double rider = body.stream().mapToDouble(BodyPart::massKg).sum();
         double centre = (rider * mean(body, BodyPart::xMm) + bicycle.massKg() * bicycle.centreXMm())
                 / (rider + bicycle.massKg());

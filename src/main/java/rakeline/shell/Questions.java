@@ -77,11 +77,13 @@ final class Questions {
     /** What was not saved, beside what was. */
     Recovered recover(Recovery.Found found) {
         Draft draft = found.draft();
-        String file = draft.file().map(path -> " Its file: " + path).orElse(" It was never saved.");
+        String file = draft.file().map(path -> "Its file is " + path).orElse("It was never saved");
         String saved = found.stored().isPresent() ? "As it was saved" : "No saved version";
         JComponent page = page(
-                "Rakeline ended before “" + draft.page().title() + "” was saved. The last change kept is of "
-                        + moment(draft.at()) + "." + file,
+                "Rakeline ended before “" + draft.page().title() + "” was saved.\n" + file
+                        + "; the last change that was kept is of " + moment(draft.at()) + ".\n"
+                        + "Bringing it back is one step, which Undo takes back; what is let go stays among the earlier"
+                        + " versions.",
                 new Comparison(look.get(), saved, "As it stood", found.differences()));
         int answer = ask(page, "Changes that were not saved", "Bring it back", "Let it go", "Ask at the next start");
         return answer == 0 ? Recovered.BRING_BACK : answer == 1 ? Recovered.LET_GO : Recovered.LATER;
@@ -112,7 +114,12 @@ final class Questions {
         JComboBox<Earlier> choice = new JComboBox<>(versions.toArray(Earlier[]::new));
         choice.setName("versions");
         JPanel page = new JPanel(new BorderLayout(0, look.get().space(2)));
-        page.add(choice, BorderLayout.NORTH);
+        page.add(
+                page(
+                        "Each save keeps the version that it replaces. Bringing one back is one step, which Undo takes"
+                                + " back.",
+                        choice),
+                BorderLayout.NORTH);
         Runnable compare = () -> {
             Worksheet then = versions.get(choice.getSelectedIndex()).page();
             Comparison comparison =
