@@ -6,7 +6,7 @@ import java.io.File;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.Locale;
-import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.ExecutionException;
 import javax.swing.JDialog;
 import javax.swing.JFileChooser;
 import javax.swing.JOptionPane;
@@ -14,6 +14,7 @@ import javax.swing.JScrollPane;
 import javax.swing.JTextArea;
 import javax.swing.KeyStroke;
 import javax.swing.SwingUtilities;
+import javax.swing.SwingWorker;
 import rakeline.desk.SafeFile;
 import rakeline.figure.Csv;
 import rakeline.figure.Figure;
@@ -99,13 +100,36 @@ public final class FigureCopies {
         }
         Path file = chooser.getSelectedFile().toPath();
         Figure figure = figure();
-        CompletableFuture.runAsync(() -> SafeFile.onDisk().write(file, bytes(figure, file)))
-                .whenComplete((done, failure) -> {
-                    if (failure != null) {
-                        SwingUtilities.invokeLater(() -> say(failure));
-                    }
-                });
+        new Writing(figure, file).execute();
         return "figure written to " + file.getFileName();
+    }
+
+    /** Writes off the event thread, and says why where it cannot. */
+    private final class Writing extends SwingWorker<Path, Void> {
+        private final transient Figure figure;
+        private final transient Path file;
+
+        Writing(Figure figure, Path file) {
+            this.figure = figure;
+            this.file = file;
+        }
+
+        @Override
+        protected Path doInBackground() {
+            SafeFile.onDisk().write(file, bytes(figure, file));
+            return file;
+        }
+
+        @Override
+        protected void done() {
+            try {
+                get();
+            } catch (ExecutionException refused) {
+                say(refused.getCause());
+            } catch (InterruptedException e) {
+                Thread.currentThread().interrupt();
+            }
+        }
     }
 
     private boolean mayReplace(File file) {
@@ -141,8 +165,7 @@ public final class FigureCopies {
         throw new Refusal(file.getFileName() + " says no form; accepted are names that end in .svg, .png or .csv.");
     }
 
-    private void say(Throwable failure) {
-        Throwable cause = failure.getCause() == null ? failure : failure.getCause();
-        JOptionPane.showMessageDialog(view, cause.getMessage(), "Write the figure", JOptionPane.PLAIN_MESSAGE);
+    private void say(Throwable refused) {
+        JOptionPane.showMessageDialog(view, refused.getMessage(), "Write the figure", JOptionPane.PLAIN_MESSAGE);
     }
 }
