@@ -17,8 +17,10 @@ import rakeline.desk.Preferences;
 import rakeline.desk.Preferences.Theme;
 import rakeline.desk.RackView;
 import rakeline.desk.Recents;
+import rakeline.shell.dials.DialHandles;
 import rakeline.shell.figures.FigureCopies;
 import rakeline.shell.figures.FigureView;
+import rakeline.shell.figures.Handles;
 import rakeline.shell.look.Look;
 import rakeline.shell.page.Bench;
 import rakeline.shell.page.PageModel;
@@ -206,6 +208,7 @@ public final class Window {
         frame.setJMenuBar(MenuLine.of(deeds, look));
         frame.setContentPane(face);
         FigureView.whenAskedToHold(frame.getRootPane(), this::hold);
+        Handles.in(frame.getRootPane(), new DialHandles(bench));
         face.openRack(rackOpen);
         face.ledger().leaveText();
         frame.revalidate();

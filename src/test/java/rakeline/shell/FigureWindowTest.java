@@ -2,7 +2,9 @@ package rakeline.shell;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.awt.Point;
 import java.awt.event.KeyEvent;
+import java.awt.event.MouseEvent;
 import java.nio.file.Path;
 import java.util.List;
 import org.assertj.swing.core.matcher.JButtonMatcher;
@@ -78,6 +80,36 @@ class FigureWindowTest {
         window.await("the row is rewritten", () -> text().contains(".hold(\"trailMm\", 58).by(\"fork.offsetMm\")"));
         window.choose("Edit", "Undo");
         assertThat(text()).isEqualTo(SWEEP);
+    }
+
+    @Test
+    void theLineThroughAChartMovesTheDialThatIsBoundToIt() {
+        FigureView chart = charts().get(0);
+        Point at = placeThatSays(chart, "Drag to move the dial “Head angle”");
+        window.robot().moveMouse(chart, at);
+        window.robot().pressMouse(org.assertj.swing.core.MouseButton.LEFT_BUTTON);
+        window.robot().moveMouse(chart, new Point(at.x + 60, at.y));
+        window.robot().releaseMouseButtons();
+        window.await("the dial has moved", () -> window.window()
+                        .bench()
+                        .model()
+                        .page()
+                        .dials()
+                        .getOrDefault("head", 0.0)
+                > 71.3);
+        window.choose("Edit", "Undo");
+        assertThat(window.model().page().dials()).isEmpty();
+    }
+
+    /** The first place halfway down a figure whose words are these. */
+    private static Point placeThatSays(FigureView figure, String words) {
+        int y = figure.getHeight() / 2;
+        return java.util.stream.IntStream.range(0, figure.getWidth())
+                .mapToObj(x -> new Point(x, y))
+                .filter(place -> words.equals(figure.getToolTipText(
+                        new MouseEvent(figure, MouseEvent.MOUSE_MOVED, 0, 0, place.x, place.y, 0, false))))
+                .findFirst()
+                .orElseThrow();
     }
 
     private String text() {

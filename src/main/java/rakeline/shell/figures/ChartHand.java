@@ -47,6 +47,7 @@ final class ChartHand extends MouseAdapter {
     @Override
     public void mousePressed(MouseEvent event) {
         boolean over = SwingUtilities.isLeftMouseButton(event)
+                && !chart.takes(event)
                 && chart.chartPainter()
                         .map(painter ->
                                 painter.dataArea(chart.area(), chart.view()).contains(event.getPoint()))

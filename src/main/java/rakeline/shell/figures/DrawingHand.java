@@ -30,7 +30,7 @@ final class DrawingHand extends MouseAdapter {
         }
     }
 
-    private boolean isClose() {
+    boolean isClose() {
         return !sheet.isIdentity();
     }
 

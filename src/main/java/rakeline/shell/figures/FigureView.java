@@ -9,6 +9,7 @@ import java.awt.event.MouseEvent;
 import java.awt.geom.Point2D;
 import java.awt.geom.Rectangle2D;
 import java.awt.image.BufferedImage;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import javax.swing.JPanel;
@@ -20,7 +21,9 @@ import rakeline.figure.Figure;
 import rakeline.figure.MapFigure;
 import rakeline.figure.Table;
 import rakeline.figure.paint.ChartPainter;
+import rakeline.figure.paint.DrawingPainter;
 import rakeline.figure.paint.FigurePainter;
+import rakeline.figure.paint.Grip;
 import rakeline.figure.paint.View;
 import rakeline.shell.look.Heights;
 import rakeline.shell.look.Look;
@@ -38,6 +41,7 @@ public final class FigureView extends JPanel implements Heights.Flowing {
     private transient View view = View.WHOLE;
     private transient Optional<Rectangle2D> marked = Optional.empty();
     private final transient DrawingHand closer = new DrawingHand(this);
+    private final transient GripHand gripping = new GripHand(this);
     private int measuredWidth = -1;
     private int measuredHeight;
 
@@ -48,6 +52,7 @@ public final class FigureView extends JPanel implements Heights.Flowing {
         listen(new ChartHand(this));
         listen(closer);
         listen(new HeldHand(this));
+        listen(gripping);
         ChartKeys.install(this);
         FigureMenu.install(this);
         ToolTipManager.sharedInstance().registerComponent(this);
@@ -95,6 +100,24 @@ public final class FigureView extends JPanel implements Heights.Flowing {
         closer.whole();
     }
 
+    /** Where it could be taken hold of, if it were drawn anew. */
+    List<Grip> grips() {
+        if (painter.orElse(null) instanceof DrawingPainter drawing && !closer.isClose()) {
+            return drawing.grips(area());
+        }
+        return chartPainter().flatMap(chart -> chart.grip(area(), view)).stream().toList();
+    }
+
+    /** What it is drawn from: while this is the same, so is the drawing. */
+    Object drawn() {
+        return List.of(painter, getSize(), view, closer.isClose());
+    }
+
+    /** Whether a press takes hold of something. */
+    boolean takes(MouseEvent event) {
+        return gripping.takes(event);
+    }
+
     boolean isDrawing() {
         return figure.filter(Drawing.class::isInstance).isPresent();
     }
@@ -107,11 +130,13 @@ public final class FigureView extends JPanel implements Heights.Flowing {
     /** Why a measure has no value where the crosshair is. */
     @Override
     public String getToolTipText(MouseEvent event) {
-        return HeldHand.isOnHeld(this, event)
-                ? HeldHand.WORDS
-                : chart().map(shown -> Gaps.at(shown, view.step()))
-                        .filter(reasons -> !reasons.isEmpty())
-                        .orElse(null);
+        if (HeldHand.isOnHeld(this, event)) {
+            return HeldHand.WORDS;
+        }
+        return chart().map(shown -> Gaps.at(shown, view.step()))
+                .filter(reasons -> !reasons.isEmpty())
+                .or(() -> gripping.words(event))
+                .orElse(null);
     }
 
     /** Shows a figure; a chart of the same sweep stays zoomed as it is. */
@@ -240,7 +265,8 @@ public final class FigureView extends JPanel implements Heights.Flowing {
             pen.setColor(look.wash());
             pen.fill(stretch);
         });
-        draw(pen, area());
+        draw((Graphics2D) pen.create(), area());
+        gripping.draw(pen, look);
         if (isFocusOwner()) {
             pen.setColor(look.edge());
             pen.drawRect(0, 0, getWidth() - 1, getHeight() - 1);

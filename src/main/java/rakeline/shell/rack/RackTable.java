@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.function.Consumer;
 import javax.swing.AbstractAction;
 import javax.swing.JTable;
+import javax.swing.KeyStroke;
 import javax.swing.ListSelectionModel;
 import javax.swing.SwingUtilities;
 import rakeline.shell.look.Look;
@@ -100,6 +101,15 @@ final class RackTable extends JTable {
             }
             getColumnModel().getColumn(i).setPreferredWidth(Math.max(look.px(64), wanted));
         }
+    }
+
+    /** What is typed opens a cell; a key that does something else in the window does not. */
+    @Override
+    protected boolean processKeyBinding(KeyStroke stroke, KeyEvent event, int condition, boolean pressed) {
+        boolean other = event.isControlDown() || event.isAltDown() || event.isMetaDown();
+        boolean types = !other && event.getKeyChar() != KeyEvent.CHAR_UNDEFINED && event.getKeyChar() >= ' ';
+        putClientProperty("JTable.autoStartsEdit", types);
+        return super.processKeyBinding(stroke, event, condition, pressed);
     }
 
     /** Typing replaces, F2 and a double click go on with what stands there. */
