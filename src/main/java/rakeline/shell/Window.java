@@ -7,7 +7,6 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Consumer;
-import java.util.function.Function;
 import java.util.function.UnaryOperator;
 import javax.swing.JFrame;
 import javax.swing.WindowConstants;
@@ -18,7 +17,6 @@ import rakeline.desk.Preferences.Theme;
 import rakeline.desk.RackView;
 import rakeline.desk.Recents;
 import rakeline.shell.dials.DialHandles;
-import rakeline.shell.figures.FigureCopies;
 import rakeline.shell.figures.FigureView;
 import rakeline.shell.figures.Handles;
 import rakeline.shell.look.Look;
@@ -200,14 +198,15 @@ public final class Window {
         boolean rackOpen = face != null && face.isRackOpen();
         face = new Face(look, bench, rack, this::turnRack, this::take);
         face.shelf().put(bundled, recents.now().files());
-        deeds = deeds();
+        FigureDeeds figures = new FigureDeeds(bench, look, face);
+        deeds = deeds(figures);
         bench.watch(filing);
         bench.watch(rescue);
         bench.watch(rack);
         bench.watch(this::showTitle);
         frame.setJMenuBar(MenuLine.of(deeds, look));
         frame.setContentPane(face);
-        FigureView.whenAskedToHold(frame.getRootPane(), this::hold);
+        FigureView.whenAskedToHold(frame.getRootPane(), figures::hold);
         Handles.in(frame.getRootPane(), new DialHandles(bench));
         face.openRack(rackOpen);
         face.ledger().leaveText();
@@ -227,11 +226,12 @@ public final class Window {
         }
     }
 
-    private List<Deed> deeds() {
+    private List<Deed> deeds(FigureDeeds figures) {
         List<Deed> all = new ArrayList<>(onFiles());
         all.addAll(new Deeds(bench, new Steps(bench, rack, () -> face.rack().isAtHand()))
                 .onRows(() -> face.ledger().editSelected(), () -> face.ledger().leaveText()));
-        all.addAll(onRack());
+        all.addAll(new RackDeeds(this::turnRack, this::onRack).all());
+        all.addAll(figures.all());
         all.addAll(onWindow());
         return List.copyOf(all);
     }
@@ -244,34 +244,7 @@ public final class Window {
                 Deed.of("Page", "Save as…", "ctrl shift S", filing::saveAs),
                 Deed.of("Page", "Earlier versions…", null, rescue::chooseVersion),
                 Deed.of("Page", "Title…", null, this::retitle),
-                Deed.of("Page", "Hold something else in the row's figure…", "ctrl shift H", this::hold)
-                        .when(() -> face.ledger().selectedFigure().isPresent()),
-                onFigure("Copy the row's figure as a picture", "ctrl shift C", FigureCopies::picture),
-                onFigure("Copy the row's figure as SVG", "ctrl shift G", FigureCopies::vectors),
-                onFigure("Copy the row's figure as a table", "ctrl shift T", FigureCopies::table),
-                onFigure("Show the row's figure as a table", "ctrl shift U", FigureCopies::show),
-                onFigure("Write the row's figure to a file…", "ctrl shift P", FigureCopies::write),
                 Deed.of("Page", "Close", "ctrl Q", this::close));
-    }
-
-    private List<Deed> onRack() {
-        return List.of(
-                Deed.of("Rack", "Rack", "ctrl F7", this::turnRack),
-                Deed.of(
-                        "Rack",
-                        "Add bikes that come with the program…",
-                        "ctrl shift A",
-                        () -> onRack(RackHand::addBundled)),
-                Deed.of("Rack", "Add bike files…", "ctrl shift O", () -> onRack(RackHand::addFiles)),
-                Deed.of("Rack", "Begin a new bike", "ctrl shift B", () -> onRack(RackHand::begin)),
-                Deed.of("Rack", "Duplicate the bike", "ctrl shift D", () -> onRack(RackHand::duplicate)),
-                Deed.of("Rack", "Rename the bike…", "shift F2", () -> onRack(RackHand::rename)),
-                Deed.of("Rack", "Take off the rack", "ctrl shift BACK_SPACE", () -> onRack(RackHand::remove)),
-                Deed.of("Rack", "Import a chart…", "ctrl shift I", () -> onRack(RackHand::importChart)),
-                Deed.of("Rack", "Export…", "ctrl shift E", () -> onRack(RackHand::export)),
-                Deed.of("Rack", "Columns…", "ctrl shift L", () -> onRack(RackHand::chooseColumns)),
-                Deed.of("Rack", "Compare the selected bikes", "ctrl shift K", () -> onRack(RackHand::compare)),
-                Deed.of("Rack", "Match to stock parts", "ctrl shift M", () -> onRack(RackHand::match)));
     }
 
     private List<Deed> onWindow() {
@@ -301,23 +274,6 @@ public final class Window {
         questions()
                 .title(bench.model().page().title())
                 .ifPresent(title -> bench.act("title changed", page -> page.withTitle(title)));
-    }
-
-    private void hold() {
-        bench.model().selectedRow().ifPresent(row -> new HeldChoice(bench, taste.look()).ask(face, row));
-    }
-
-    private Deed onFigure(String words, String key, Function<FigureCopies, String> work) {
-        return Deed.of(
-                        "Page",
-                        words,
-                        key,
-                        () -> face.ledger()
-                                .selectedFigure()
-                                .map(FigureView::copies)
-                                .map(work)
-                                .ifPresent(bench::say))
-                .when(() -> face.ledger().selectedFigure().isPresent());
     }
 
     /** The files opened last. */

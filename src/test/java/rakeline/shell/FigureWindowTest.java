@@ -90,13 +90,9 @@ class FigureWindowTest {
         window.robot().pressMouse(org.assertj.swing.core.MouseButton.LEFT_BUTTON);
         window.robot().moveMouse(chart, new Point(at.x + 60, at.y));
         window.robot().releaseMouseButtons();
-        window.await("the dial has moved", () -> window.window()
-                        .bench()
-                        .model()
-                        .page()
-                        .dials()
-                        .getOrDefault("head", 0.0)
-                > 71.3);
+        window.await(
+                "the dial has moved",
+                () -> window.window().bench().model().page().dials().getOrDefault("head", 0.0) > 71.3);
         window.choose("Edit", "Undo");
         assertThat(window.model().page().dials()).isEmpty();
     }

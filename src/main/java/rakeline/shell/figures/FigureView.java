@@ -105,7 +105,8 @@ public final class FigureView extends JPanel implements Heights.Flowing {
         if (painter.orElse(null) instanceof DrawingPainter drawing && !closer.isClose()) {
             return drawing.grips(area());
         }
-        return chartPainter().flatMap(chart -> chart.grip(area(), view)).stream().toList();
+        return chartPainter().flatMap(chart -> chart.grip(area(), view)).stream()
+                .toList();
     }
 
     /** What it is drawn from: while this is the same, so is the drawing. */

@@ -58,9 +58,10 @@ final class GripHand extends MouseAdapter {
 
     /** What is to be said of the place under the pointer, or nothing. */
     Optional<String> words(MouseEvent event) {
-        return near(event).map(grip -> bound(grip)
-                .map(dial -> "Drag to move the dial “" + dial.label() + "”")
-                .orElse("It cannot be dragged: no dial of this page is bound to " + grip.key()));
+        return near(event)
+                .map(grip -> bound(grip)
+                        .map(dial -> "Drag to move the dial “" + dial.label() + "”")
+                        .orElse("It cannot be dragged: no dial of this page is bound to " + grip.key()));
     }
 
     @Override
@@ -100,8 +101,8 @@ final class GripHand extends MouseAdapter {
         pen.setStroke(new BasicStroke(look.px(2)));
         double radius = look.px(4);
         grips().stream().filter(grip -> bound(grip).isPresent()).forEach(grip -> {
-            Ellipse2D ring = new Ellipse2D.Double(
-                    grip.at().getX() - radius, grip.at().getY() - radius, 2 * radius, 2 * radius);
+            Ellipse2D ring =
+                    new Ellipse2D.Double(grip.at().getX() - radius, grip.at().getY() - radius, 2 * radius, 2 * radius);
             pen.setColor(look.card());
             pen.fill(ring);
             pen.setColor(look.accent());

@@ -21,18 +21,19 @@ class GripTest {
     private static final String ROAD_XS = "demo-data/bikes/road-xs.bike.json";
 
     private static ChartPainter chart(double here) {
-        Quantity x = Quantity.of("frame.headAngleDeg", "Head angle", Unit.DEGREE, "").declared();
+        Quantity x =
+                Quantity.of("frame.headAngleDeg", "Head angle", Unit.DEGREE, "").declared();
         Quantity trail = Quantity.of("trailMm", "Trail", Unit.MILLIMETRE, "").declared();
         Numbers steps = Numbers.of(69, 70, 71, 72);
-        Chart chart = new Chart(
-                "", x, steps, here, List.of(new Chart.Panel(trail, steps, here)), List.of(), "", List.of());
+        Chart chart =
+                new Chart("", x, steps, here, List.of(new Chart.Panel(trail, steps, here)), List.of(), "", List.of());
         return (ChartPainter) FigurePainter.of(chart, Palette.LIGHT, 1);
     }
 
     private static Grip grip(String key) {
         Ride ride = Ride.of(BikeFile.read(Roots.bundled().read(ROAD_XS, BikeFile.SIZE_LIMIT), ROAD_XS));
-        DrawingPainter painter = (DrawingPainter)
-                FigurePainter.of(BikeDrawing.sideView(List.of(ride)), Palette.LIGHT, 1);
+        DrawingPainter painter =
+                (DrawingPainter) FigurePainter.of(BikeDrawing.sideView(List.of(ride)), Palette.LIGHT, 1);
         return painter.grips(AREA).stream()
                 .filter(grip -> grip.key().equals(key))
                 .findFirst()
