@@ -166,8 +166,11 @@ class RackWindowTest {
 
     @Test
     void aChartIsPastedFromASpreadsheet() {
-        copy("Size\tStack (cm)\tReach (cm)\tHead angle\tSeat angle\tChainstay (cm)\tBB drop (cm)\tFork offset (mm)\n"
-                + "S\t53,5\t38\t72\t74\t41\t7\t45\nM\t55,5\t38,7\t72,5\t73,5\t41\t7\t45\n");
+        copy("""
+                Size\tStack (cm)\tReach (cm)\tHead angle\tSeat angle\tChainstay (cm)\tBB drop (cm)\tFork offset (mm)
+                S\t53,5\t38\t72\t74\t41\t7\t45
+                M\t55,5\t38,7\t72,5\t73,5\t41\t7\t45
+                """);
         rack.cell(TableCell.row(0).column(0)).click();
         window.run(() -> javax.swing.SwingUtilities.invokeLater(() -> rack.target()
                 .getActionMap()

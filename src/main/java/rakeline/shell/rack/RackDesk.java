@@ -243,12 +243,15 @@ public final class RackDesk implements Bench.View {
 
     /** Takes bikes off the table; those with a path are to be taken off the page as well. */
     void drop(List<RackRow> rows) {
-        List<String> ids = rows.stream().map(RackRow::id).toList();
-        keeper.leave(rows.stream().filter(row -> !row.path().isEmpty()).toList());
-        model = model.withRows(
-                model.rows().stream().filter(row -> !ids.contains(row.id())).toList());
+        leave(rows);
         told();
         save();
+    }
+
+    private void leave(List<RackRow> rows) {
+        model = model.withRows(
+                model.rows().stream().filter(row -> !rows.contains(row)).toList());
+        keeper.leave(rows.stream().filter(row -> !row.path().isEmpty()).toList());
     }
 
     void choose(List<String> columns) {
@@ -279,14 +282,11 @@ public final class RackDesk implements Bench.View {
         @Override
         public void parting(boolean elsewhere, List<String> paths) {
             keepUnfinished();
-            keeper.leave(model.rows().stream()
+            history = elsewhere ? RackHistory.EMPTY : history;
+            leave(model.rows().stream()
                     .filter(row -> !row.path().isEmpty())
                     .filter(row -> elsewhere || !paths.contains(row.path()))
                     .toList());
-            if (elsewhere) {
-                history = RackHistory.EMPTY;
-                model = model.withRows(begun());
-            }
         }
 
         @Override

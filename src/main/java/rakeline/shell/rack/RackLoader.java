@@ -47,8 +47,9 @@ final class RackLoader {
                 Stream.concat(now.origin().folder().stream(), Stream.of(host.userFolder()))
                         .toList());
         if (!wanted.equals(source)) {
-            told.parting(!wanted.folders().equals(source.folders()), wanted.paths());
+            boolean elsewhere = !wanted.folders().equals(source.folders());
             source = wanted;
+            told.parting(elsewhere, wanted.paths());
             load();
         }
     }
