@@ -6,7 +6,6 @@ import java.awt.KeyboardFocusManager;
 import java.awt.MouseInfo;
 import java.awt.Point;
 import java.awt.PointerInfo;
-import java.awt.datatransfer.Transferable;
 import java.awt.event.WindowAdapter;
 import java.awt.event.WindowEvent;
 import java.nio.file.Path;
@@ -25,6 +24,9 @@ import rakeline.desk.Preferences;
 import rakeline.desk.Preferences.Theme;
 import rakeline.desk.RackView;
 import rakeline.desk.Recents;
+import rakeline.shell.dials.DialHandles;
+import rakeline.shell.figures.FigureView;
+import rakeline.shell.figures.Handles;
 import rakeline.shell.guide.Guide;
 import rakeline.shell.ledger.CodeHelp;
 import rakeline.shell.look.Look;
@@ -218,7 +220,8 @@ public final class Window {
         boolean rackOpen = face != null && face.isRackOpen();
         face = new Face(look, bench, help, rack, this::turnRack, this::take, this::showFigure);
         face.shelf().put(bundled, recents.now().files());
-        deeds = deeds();
+        FigureDeeds figures = new FigureDeeds(bench, look, face);
+        deeds = deeds(figures);
         bench.watch(filing);
         bench.watch(rescue);
         bench.watch(rack);
@@ -226,6 +229,8 @@ public final class Window {
         show.ifPresent(bench::watch);
         frame.setJMenuBar(MenuLine.of(deeds, look));
         frame.setContentPane(face);
+        FigureView.whenAskedToHold(frame.getRootPane(), figures::hold);
+        Handles.in(frame.getRootPane(), new DialHandles(bench));
         face.openRack(rackOpen);
         face.ledger().leaveText();
         frame.revalidate();
@@ -257,8 +262,9 @@ public final class Window {
         }
     }
 
-    private List<Deed> deeds() {
-        return Stream.of(onFiles(), onPage(), onRack(), onViews(), onLooks(), onHelp())
+    private List<Deed> deeds(FigureDeeds figures) {
+        RackDeeds onRack = new RackDeeds(this::turnRack, this::onRack);
+        return Stream.of(onFiles(), onPage(), onRack.all(), figures.all(), onViews(), onLooks(), onHelp())
                 .flatMap(List::stream)
                 .toList();
     }
@@ -274,32 +280,10 @@ public final class Window {
                 Deed.of("Page", "Open…", "ctrl O", filing::open),
                 Deed.of("Page", "Save", "ctrl S", filing::save),
                 Deed.of("Page", "Save as…", "ctrl shift S", filing::saveAs),
-                Deed.of("Page", "Earlier versions…", "ctrl shift H", rescue::chooseVersion),
-                Deed.of("Page", "Title…", "ctrl shift T", this::retitle),
-                Deed.of("Page", "Copy the row's figure as a picture", "ctrl shift C", this::copyFigure)
-                        .when(() -> face.ledger().selectedFigure().isPresent()),
+                Deed.of("Page", "Earlier versions…", "ctrl F9", rescue::chooseVersion),
+                Deed.of("Page", "Title…", "ctrl F2", this::retitle),
                 Deed.of("Page", "Preferences…", "ctrl COMMA", this::askPreferences),
                 Deed.of("Page", "Close", "ctrl Q", this::close));
-    }
-
-    private List<Deed> onRack() {
-        return List.of(
-                Deed.of("Rack", "Rack", "ctrl F7", this::turnRack),
-                Deed.of(
-                        "Rack",
-                        "Add bikes that come with the program…",
-                        "ctrl shift A",
-                        () -> onRack(RackHand::addBundled)),
-                Deed.of("Rack", "Add bike files…", "ctrl shift O", () -> onRack(RackHand::addFiles)),
-                Deed.of("Rack", "Begin a new bike", "ctrl shift B", () -> onRack(RackHand::begin)),
-                Deed.of("Rack", "Duplicate the bike", "ctrl shift D", () -> onRack(RackHand::duplicate)),
-                Deed.of("Rack", "Rename the bike…", "shift F2", () -> onRack(RackHand::rename)),
-                Deed.of("Rack", "Take off the rack", "ctrl shift BACK_SPACE", () -> onRack(RackHand::remove)),
-                Deed.of("Rack", "Import a chart…", "ctrl shift I", () -> onRack(RackHand::importChart)),
-                Deed.of("Rack", "Export…", "ctrl shift E", () -> onRack(RackHand::export)),
-                Deed.of("Rack", "Columns…", "ctrl shift L", () -> onRack(RackHand::chooseColumns)),
-                Deed.of("Rack", "Compare the selected bikes", "ctrl shift K", () -> onRack(RackHand::compare)),
-                Deed.of("Rack", "Match to stock parts", "ctrl shift M", () -> onRack(RackHand::match)));
     }
 
     private List<Deed> onViews() {
@@ -400,14 +384,6 @@ public final class Window {
         questions()
                 .title(bench.model().page().title())
                 .ifPresent(title -> bench.act("title changed", page -> page.withTitle(title)));
-    }
-
-    private void copyFigure() {
-        face.ledger().selectedFigure().ifPresent(figure -> {
-            Transferable picture = new Picture(figure.picture());
-            frame.getToolkit().getSystemClipboard().setContents(picture, null);
-            bench.say("figure copied");
-        });
     }
 
     /** All that can be done here. */
