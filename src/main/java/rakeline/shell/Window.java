@@ -264,7 +264,7 @@ public final class Window {
 
     private List<Deed> deeds(FigureDeeds figures) {
         RackDeeds onRack = new RackDeeds(this::turnRack, this::onRack);
-        return Stream.of(onFiles(), onPage(), onRack.all(), figures.all(), onViews(), onLooks(), onHelp())
+        return Stream.of(onFiles(), figures.all(), onProgram(), onPage(), onRack.all(), onViews(), onLooks(), onHelp())
                 .flatMap(List::stream)
                 .toList();
     }
@@ -281,7 +281,11 @@ public final class Window {
                 Deed.of("Page", "Save", "ctrl S", filing::save),
                 Deed.of("Page", "Save as…", "ctrl shift S", filing::saveAs),
                 Deed.of("Page", "Earlier versions…", "ctrl F9", rescue::chooseVersion),
-                Deed.of("Page", "Title…", "ctrl F2", this::retitle),
+                Deed.of("Page", "Title…", "ctrl F2", this::retitle));
+    }
+
+    private List<Deed> onProgram() {
+        return List.of(
                 Deed.of("Page", "Preferences…", "ctrl COMMA", this::askPreferences),
                 Deed.of("Page", "Close", "ctrl Q", this::close));
     }
