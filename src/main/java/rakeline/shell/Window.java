@@ -241,7 +241,7 @@ public final class Window {
         frame.setTitle((now.history().isSaved() ? "" : "• ") + now.page().title() + " – Rakeline");
     }
 
-    private void take(Shelf.Item item) {
+    void take(Shelf.Item item) {
         if (item instanceof Shelf.Item.Bundled page) {
             filing.openBundled(page.entry().name());
         } else if (item instanceof Shelf.Item.Recent recent) {
