@@ -1,6 +1,7 @@
 package rakeline.figure.paint;
 
 import java.awt.Graphics2D;
+import java.awt.geom.Point2D;
 import java.awt.geom.Rectangle2D;
 import java.util.List;
 import java.util.Optional;
@@ -12,6 +13,8 @@ import rakeline.figure.Chart.Panel;
 
 /** Draws a chart: one panel for each measure, stacked, sharing x; a view may look at part of it and point at a step. */
 public final class ChartPainter extends FigurePainter {
+    private static final double NARROWEST = 270;
+
     private final Chart chart;
     private final List<SeriesStyle> styles;
 
@@ -38,6 +41,18 @@ public final class ChartPainter extends FigurePainter {
                 area.getY() + scale * data.getY(),
                 scale * data.getWidth(),
                 scale * data.getHeight());
+    }
+
+    /** The line at the present value of what is swept; none where it has none or lies out of what is looked at. */
+    public Optional<Grip> grip(Rectangle2D area, View view) {
+        Rectangle2D data = dataArea(area, view);
+        double from = valueAt(area, view, data.getX());
+        double perPx = (valueAt(area, view, data.getMaxX()) - from) / data.getWidth();
+        double x = data.getX() + (chart.here() - from) / perPx;
+        boolean seen = x >= data.getX() && x <= data.getMaxX();
+        return seen
+                ? Optional.of(new Grip(chart.x().key(), new Point2D.Double(x, data.getY()), true, perPx, 0))
+                : Optional.empty();
     }
 
     /** The value of x at a horizontal place in the area, also beyond the curves. */
@@ -73,6 +88,11 @@ public final class ChartPainter extends FigurePainter {
     @Override
     double bodyHeight(double width) {
         return ChartLayout.heightOf(chart, width);
+    }
+
+    @Override
+    double narrowest() {
+        return NARROWEST;
     }
 
     @Override

@@ -58,7 +58,7 @@ public abstract sealed class FigurePainter permits ChartPainter, TablePainter, D
 
     /** The width given and the height that the figure wants at it, in px. */
     public final Dimension preferredSize(double width) {
-        double laidOut = Math.max(NARROWEST, width / scale);
+        double laidOut = Math.max(narrowest(), width / scale);
         double shrink = Math.min(1, width / scale / laidOut);
         double height = aroundBody(laidOut) + bodyHeight(laidOut - 2 * MARGIN);
         return new Dimension((int) Math.ceil(width), (int) Math.ceil(height * scale * shrink));
@@ -71,6 +71,11 @@ public abstract sealed class FigurePainter permits ChartPainter, TablePainter, D
 
     /** The height that the body wants, without title and words beneath. */
     abstract double bodyHeight(double width);
+
+    /** The least width in which letters keep their size. */
+    double narrowest() {
+        return NARROWEST;
+    }
 
     /** The least height in which the body is complete. */
     double leastBodyHeight(double width) {
@@ -116,8 +121,20 @@ public abstract sealed class FigurePainter permits ChartPainter, TablePainter, D
         return new Frame(fitting, width, new Rectangle2D.Double(MARGIN, top, inner, Math.max(1, height)));
     }
 
+    /** Where the words say what was held, as drawn in an area; empty where nothing is said. */
+    public final Rectangle2D heldArea(Rectangle2D area) {
+        Frame frame = frame(area);
+        double inner = frame.width() - 2 * MARGIN;
+        double scaled = frame.scale();
+        return new Rectangle2D.Double(
+                area.getX() + scaled * MARGIN,
+                area.getY() + scaled * frame.body().getMaxY(),
+                scaled * inner,
+                scaled * caption(inner).heldHeight(inner));
+    }
+
     private boolean isTooSmall(double width, double height) {
-        return width < NARROWEST || height + 1 < aroundBody(width) + leastBodyHeight(width - 2 * MARGIN);
+        return width < narrowest() || height + 1 < aroundBody(width) + leastBodyHeight(width - 2 * MARGIN);
     }
 
     private double aroundBody(double width) {
