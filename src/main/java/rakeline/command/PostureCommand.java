@@ -3,6 +3,7 @@ package rakeline.command;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Stream;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -10,7 +11,11 @@ import picocli.CommandLine.Option;
 import rakeline.figure.BikeDrawing;
 import rakeline.figure.PostureTable;
 import rakeline.figure.Table;
+import rakeline.geometry.ContactMeasures;
+import rakeline.geometry.Hands;
+import rakeline.geometry.Inputs;
 import rakeline.handling.Ride;
+import rakeline.quantity.Decimals;
 import rakeline.quantity.Measure;
 import rakeline.quantity.Reading;
 import rakeline.quantity.Refusal;
@@ -113,10 +118,21 @@ final class PostureCommand extends Work {
     }
 
     private List<String> notices(Ride ride) {
-        return Stream.concat(
-                        subject.notices().stream(),
-                        ride.ridden().misses().stream().map(PostureCommand::sentence))
+        Stream<String> misses = ride.ridden().misses().stream().map(PostureCommand::sentence);
+        return Stream.of(subject.notices().stream(), hoodsElsewhere(ride).stream(), misses)
+                .flatMap(sentences -> sentences)
                 .toList();
+    }
+
+    /** Hands are on the bar that is there: one sentence where that is not where the rider's file has them. */
+    private static Optional<String> hoodsElsewhere(Ride ride) {
+        double miss = ContactMeasures.HAND_MISS.read(ride.geometry()).orNaN();
+        boolean asked = who(ride).own().containsKey(Inputs.CONTACT_HAND_X)
+                && ride.geometry().hands() == Hands.HOODS;
+        return asked && miss > Inputs.CONTACT_HAND_X.quantity().uncertaintyOrNaN()
+                ? Optional.of("The hands are on the hoods as built, " + Decimals.fixed(miss, 1)
+                        + " mm from the hand point of " + who(ride).name() + ".")
+                : Optional.empty();
     }
 
     private static String sentence(String miss) {

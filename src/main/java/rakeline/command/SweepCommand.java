@@ -79,7 +79,7 @@ final class SweepCommand extends Work {
     private Sweep sweep(Ride of) {
         Vary varied = Vary.of(vary, Vary.STEPPED);
         if (!track.isGiven()) {
-            throw new Refusal("--track is missing; accepted are measures or inputs with commas between them.");
+            throw new Refusal("--track is missing; accepted are measures or inputs, parted by commas.");
         }
         List<Measure<Ride>> tracks = track.given(vocabulary).stream()
                 .map(measure -> percent ? Relative.to(of, measure) : measure)

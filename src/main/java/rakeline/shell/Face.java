@@ -16,6 +16,8 @@ import javax.swing.KeyStroke;
 import javax.swing.ScrollPaneConstants;
 import javax.swing.SwingConstants;
 import rakeline.shell.dials.DialStrip;
+import rakeline.shell.find.FindBar;
+import rakeline.shell.ledger.CodeHelp;
 import rakeline.shell.ledger.Ledger;
 import rakeline.shell.look.Look;
 import rakeline.shell.look.Pile;
@@ -32,6 +34,7 @@ final class Face extends JPanel {
     private final TitleBar title;
     private final Shelf shelf;
     private final Ledger ledger;
+    private final FindBar finds;
     private final JScrollPane page;
     private final SidePane side;
     private final RackPane rack;
@@ -47,12 +50,20 @@ final class Face extends JPanel {
     private boolean rackOpen;
     private boolean wide;
 
-    Face(Look look, Bench bench, RackDesk desk, Runnable turnRack, Consumer<Shelf.Item> open) {
+    Face(
+            Look look,
+            Bench bench,
+            CodeHelp help,
+            RackDesk desk,
+            Runnable turnRack,
+            Consumer<Shelf.Item> open,
+            Runnable showFigure) {
         super(new BorderLayout());
         this.look = look;
-        title = new TitleBar(look, bench, this::toggleShelf);
+        title = new TitleBar(look, bench, this::toggleShelf, showFigure);
         shelf = new Shelf(look, open);
-        ledger = new Ledger(look, bench);
+        ledger = new Ledger(look, bench, help);
+        finds = new FindBar(look, bench, ledger);
         page = scrolled(ledger, look);
         side = new SidePane(look);
         rack = new RackPane(look, bench, desk);
@@ -60,7 +71,7 @@ final class Face extends JPanel {
         tabs = tabs();
         split = split();
         halves = halves();
-        DialStrip strip = new DialStrip(look, bench);
+        DialStrip strip = DialStrip.above(look, bench);
         NoticeBar notice = new NoticeBar(look, bench);
         StatusLine status = new StatusLine(look);
         setBackground(look.paper());
@@ -73,6 +84,7 @@ final class Face extends JPanel {
         bench.watch(strip);
         bench.watch(notice);
         bench.watch(ledger);
+        bench.watch(finds);
         bench.watch(side);
         bench.watch(status);
         arrange(true);
@@ -91,6 +103,7 @@ final class Face extends JPanel {
         Pile above = new Pile(0);
         above.add(notice);
         above.add(strip);
+        above.add(finds);
         above.add(tabs);
         JPanel middle = new JPanel(new BorderLayout());
         middle.setOpaque(false);
@@ -173,6 +186,10 @@ final class Face extends JPanel {
 
     Ledger ledger() {
         return ledger;
+    }
+
+    FindBar finds() {
+        return finds;
     }
 
     Shelf shelf() {

@@ -72,7 +72,7 @@ public final class RackDesk implements Bench.View {
         views.clear();
     }
 
-    RackModel model() {
+    public RackModel model() {
         return model;
     }
 
@@ -260,7 +260,7 @@ public final class RackDesk implements Bench.View {
         told();
     }
 
-    void in(LengthUnit unit) {
+    public void in(LengthUnit unit) {
         model = model.in(unit);
         host.keep(view -> view.withLengths(unit.symbol()));
         told();
