@@ -204,9 +204,12 @@ class RackWindowTest {
     }
 
     @Test
-    void aBikeBegunAnewKeepsWhatIsTypedUntilItIsWhole() {
+    void whatIsTypedAfterABikeIsBegunIsThatBikesAndIsKeptUntilItIsWhole() {
         window.choose("Rack", "Begin a new bike");
-        enter(2, STACK, "560");
+        window.await(
+                "the new bike is at hand",
+                () -> rack.target().getSelectedRow() == 2 && rack.target().isFocusOwner());
+        window.robot().enterText("560");
         key(KeyEvent.VK_ENTER);
         window.await(
                 "it is kept",

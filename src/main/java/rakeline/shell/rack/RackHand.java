@@ -51,8 +51,10 @@ public final class RackHand {
     }
 
     public void begin() {
-        desk.begin();
-        pane.enter();
+        if (pane.leave()) {
+            desk.begin();
+            pane.enterLast();
+        }
     }
 
     public void duplicate() {

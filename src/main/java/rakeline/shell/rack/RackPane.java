@@ -250,6 +250,12 @@ public final class RackPane extends JPanel implements RackDesk.View {
         numbers.table().requestFocusInWindow();
     }
 
+    /** Goes to the first number of the last bike, so that what is typed next is that bike's. */
+    void enterLast() {
+        enter();
+        numbers.table().changeSelection(numbers.table().getRowCount() - 1, 0, false, false);
+    }
+
     /** Whether the focus is on it. */
     public boolean isAtHand() {
         java.awt.Component owner =
