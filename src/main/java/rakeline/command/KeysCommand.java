@@ -34,7 +34,7 @@ final class KeysCommand extends Work {
     }
 
     private static Glossary glossary(Vocabulary vocabulary) {
-        return Glossary.of(vocabulary.keys().stream().map(vocabulary::quantity).toList(), vocabulary.constants());
+        return Glossary.of(vocabulary.quantities(), vocabulary.constants());
     }
 
     private static String line(Quantity quantity) {

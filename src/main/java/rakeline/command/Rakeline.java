@@ -52,6 +52,7 @@ public final class Rakeline {
         CommandLine line = new CommandLine(new Rakeline())
                 .addSubcommand(new OpenCommand(console, window))
                 .addSubcommand(new RunCommand(console))
+                .addSubcommand(new HandoutCommand(console, vocabulary))
                 .addSubcommand(new MeasureCommand(console, vocabulary))
                 .addSubcommand(new SweepCommand(console, vocabulary))
                 .addSubcommand(new MapCommand(console, vocabulary))

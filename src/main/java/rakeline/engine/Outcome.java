@@ -1,6 +1,9 @@
 package rakeline.engine;
 
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -11,6 +14,7 @@ import java.util.Optional;
  * @param message one plain sentence on what is wrong, then the Java message if there is one; empty when fresh
  * @param printed what the row printed, bounded
  * @param controls dials and pickers that it declares
+ * @param numbers what its variables hold that are plain numbers and are assigned nowhere in it again
  */
 public record Outcome(
         String id,
@@ -19,8 +23,22 @@ public record Outcome(
         String message,
         String printed,
         Optional<Result> result,
-        List<Control> controls) {
+        List<Control> controls,
+        Map<String, Double> numbers) {
     public Outcome {
         controls = List.copyOf(controls);
+        numbers = Collections.unmodifiableMap(new LinkedHashMap<>(numbers));
+    }
+
+    /** An outcome without numbers. */
+    public Outcome(
+            String id,
+            String name,
+            State state,
+            String message,
+            String printed,
+            Optional<Result> result,
+            List<Control> controls) {
+        this(id, name, state, message, printed, result, controls, Map.of());
     }
 }

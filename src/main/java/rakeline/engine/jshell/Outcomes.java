@@ -53,7 +53,15 @@ final class Outcomes {
         if (before == null) {
             put(new Outcome(id, "", state, "", "", Optional.empty(), List.of()));
         } else if (before.state() != state) {
-            put(new Outcome(id, before.name(), state, "", before.printed(), before.result(), before.controls()));
+            put(new Outcome(
+                    id,
+                    before.name(),
+                    state,
+                    "",
+                    before.printed(),
+                    before.result(),
+                    before.controls(),
+                    before.numbers()));
         }
     }
 
@@ -77,7 +85,8 @@ final class Outcomes {
     }
 
     private static Outcome outcome(String id, Run run) {
-        return new Outcome(id, "", run.state(), run.message(), run.printed(), run.result(), run.controls());
+        return new Outcome(
+                id, "", run.state(), run.message(), run.printed(), run.result(), run.controls(), run.numbers());
     }
 
     private void put(Outcome outcome) {
@@ -115,6 +124,7 @@ final class Outcomes {
                 outcome.message(),
                 outcome.printed(),
                 outcome.result(),
-                outcome.controls());
+                outcome.controls(),
+                outcome.numbers());
     }
 }

@@ -34,8 +34,7 @@ final class WordHelp {
 
     private WordHelp(RSyntaxTextArea editor, Vocabulary vocabulary) {
         this.editor = editor;
-        this.glossary =
-                Glossary.of(vocabulary.keys().stream().map(vocabulary::quantity).toList(), vocabulary.constants());
+        this.glossary = Glossary.of(vocabulary.quantities(), vocabulary.constants());
         fill();
     }
 
