@@ -67,6 +67,7 @@ public final class Rakeline {
                 .addSubcommand(new CompareCommand(console, vocabulary))
                 .addSubcommand(new LimitsCommand(console, vocabulary))
                 .addSubcommand(new StabilityCommand(console))
+                .addSubcommand(new ResponseCommand(console))
                 .addSubcommand(new TurnCommand(console, vocabulary))
                 .addSubcommand(new CheckCommand(console, vocabulary))
                 .addSubcommand(new ReconcileCommand(console, vocabulary))

@@ -19,7 +19,6 @@ import rakeline.handling.LinearBicycle;
 import rakeline.handling.MassUsed;
 import rakeline.handling.Modes;
 import rakeline.handling.Mount;
-import rakeline.handling.Ride;
 import rakeline.handling.SelfStable;
 import rakeline.handling.Square;
 import rakeline.handling.Stability;
@@ -51,7 +50,7 @@ final class StabilityCommand extends Work {
     private static final Numbers USUAL_SPEEDS = Steps.of(0, 10, 1);
 
     @ArgGroup(multiplicity = "1")
-    private Which which = new Which();
+    private LinearModel model = new LinearModel();
 
     @Option(names = "--speeds", paramLabel = "FROM:TO:STEP", description = "Speeds, m/s; 0:10:1 where not given.")
     private String speeds;
@@ -63,26 +62,10 @@ final class StabilityCommand extends Work {
         super(console);
     }
 
-    /** Either the numbers of the model, or a bicycle from which they follow. */
-    static final class Which {
-        @Option(
-                names = "--parameters",
-                required = true,
-                paramLabel = "FILE",
-                description = "The model's own 25 numbers (*.dynamics.json).")
-        private String parameters;
-
-        @ArgGroup(exclusive = false)
-        private Subject subject;
-    }
-
     @Override
     int work() {
-        if (which.subject != null) {
-            Ride ride = which.subject.ride();
-            return report(Dynamics.of(ride.bike().name(), "", ride.mount().parameters()), Optional.of(ride.mount()));
-        }
-        return report(Paths.dynamics(which.parameters), Optional.empty());
+        LinearModel.Weighed weighed = model.read();
+        return report(weighed.dynamics(), weighed.mount());
     }
 
     private int report(Dynamics dynamics, Optional<Mount> mount) {

@@ -17,6 +17,7 @@ import rakeline.handling.Ride;
 import rakeline.quantity.Decimals;
 import rakeline.quantity.Measure;
 import rakeline.study.Mode;
+import rakeline.study.Relative;
 import rakeline.study.Sweep;
 import rakeline.study.Swept;
 import rakeline.study.Vocabulary;
@@ -57,6 +58,9 @@ final class SweepCommand extends Work {
     @Option(names = "--as", paramLabel = "WAY", description = "refit or redraw.")
     private String as;
 
+    @Option(names = "--percent", description = "Gives what is tracked as its change against the bike as it is.")
+    private boolean percent;
+
     @Mixin
     private Output output = new Output();
 
@@ -79,8 +83,13 @@ final class SweepCommand extends Work {
     private Sweep sweep(Ride of) {
         Vary varied = Vary.of(vary, Vary.STEPPED);
         List<Measure<Ride>> tracks =
-                track.stream().map(String::trim).map(vocabulary::tracked).toList();
+                track.stream().map(key -> tracked(key.trim(), of)).toList();
         return new Sweep(of, varied.setting(), varied.steps(), varied.varied(as).mode(), hold.hold(vocabulary), tracks);
+    }
+
+    private Measure<Ride> tracked(String key, Ride of) {
+        Measure<Ride> measure = vocabulary.tracked(key);
+        return percent ? Relative.to(of, measure) : measure;
     }
 
     /** A refit says so in a column of its own. */

@@ -88,6 +88,24 @@ public final class Layout {
         return needs;
     }
 
+    /** The names of the dials and pickers that the row follows: its own, and those of the rows it needs, in page order. */
+    public List<String> controlsBehind(String id) {
+        Set<String> behind = new HashSet<>();
+        collectBehind(id, behind);
+        return rows.stream()
+                .filter(row -> behind.contains(row.id()))
+                .flatMap(row -> row.source().snippets().stream())
+                .flatMap(snippet -> snippet.control().stream())
+                .map(SnippetSource.Declared::name)
+                .toList();
+    }
+
+    private void collectBehind(String id, Set<String> behind) {
+        if (behind.add(id)) {
+            needs(id).forEach(need -> collectBehind(need.rowId(), behind));
+        }
+    }
+
     /** Why the row must not run, told from the page's source: one sentence. */
     public Optional<String> refusal(String id) {
         PageRow row = row(id);

@@ -14,6 +14,7 @@ import java.util.Optional;
  * @param message one plain sentence on what is wrong, then the Java message if there is one; empty when fresh
  * @param printed what the row printed, bounded
  * @param controls dials and pickers that it declares
+ * @param follows the names of the dials and pickers that it follows, its own among them, in page order
  * @param numbers what its variables hold that are plain numbers and are assigned nowhere in it again
  */
 public record Outcome(
@@ -24,9 +25,11 @@ public record Outcome(
         String printed,
         Optional<Result> result,
         List<Control> controls,
+        List<String> follows,
         Map<String, Double> numbers) {
     public Outcome {
         controls = List.copyOf(controls);
+        follows = List.copyOf(follows);
         numbers = Collections.unmodifiableMap(new LinkedHashMap<>(numbers));
     }
 
@@ -38,7 +41,13 @@ public record Outcome(
             String message,
             String printed,
             Optional<Result> result,
-            List<Control> controls) {
-        this(id, name, state, message, printed, result, controls, Map.of());
+            List<Control> controls,
+            List<String> follows) {
+        this(id, name, state, message, printed, result, controls, follows, Map.of());
+    }
+
+    /** The same, called so and following these. */
+    public Outcome placed(String newName, List<String> following) {
+        return new Outcome(id, newName, state, message, printed, result, controls, following, numbers);
     }
 }

@@ -1,7 +1,7 @@
 package rakeline.figure;
 
 import java.util.List;
-import java.util.Locale;
+import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
 import org.hipparchus.complex.Complex;
 import rakeline.handling.Response;
@@ -51,9 +51,9 @@ public final class ResponseChart {
                 omegas,
                 List.of(
                         panel("leanDeg", "Lean", swings, swing -> size(swing.leanRadPerNm())),
-                        panel("leanPhaseDeg", "Lean, phase", swings, swing -> phase(swing.leanRadPerNm())),
+                        phase("leanPhaseDeg", "Lean, phase", swings, Response.Swing::leanRadPerNm),
                         panel("steerDeg", "Steer", swings, swing -> size(swing.steerRadPerNm())),
-                        panel("steerPhaseDeg", "Steer, phase", swings, swing -> phase(swing.steerRadPerNm()))));
+                        phase("steerPhaseDeg", "Steer, phase", swings, Response.Swing::steerRadPerNm)));
     }
 
     private static Chart chart(String title, Quantity x, Numbers steps, List<Chart.Panel> panels) {
@@ -61,24 +61,36 @@ public final class ResponseChart {
     }
 
     private static String title(String name, Response response, String what) {
-        return name + ": " + what + " of " + response.torque().name().toLowerCase(Locale.ROOT) + " torque at "
+        return name + ": " + what + " of " + response.torque().word() + " torque at "
                 + Decimals.fixed(response.speedMps(), 2) + " m/s";
     }
 
     private static <T> Chart.Panel panel(String key, String label, List<T> states, ToDoubleFunction<T> read) {
+        return panel(key, label, Numbers.generate(states.size(), i -> read.applyAsDouble(states.get(i))));
+    }
+
+    /** Ahead of the torque where above 0; runs on where it passes half a turn. */
+    private static Chart.Panel phase(
+            String key, String label, List<Response.Swing> swings, Function<Response.Swing, Complex> read) {
+        double[] phases = swings.stream()
+                .mapToDouble(swing -> Math.toDegrees(read.apply(swing).getArgument()))
+                .toArray();
+        for (int i = 1; i < phases.length; i++) {
+            phases[i] -= 360 * Math.rint((phases[i] - phases[i - 1]) / 360);
+        }
+        return panel(key, label, Numbers.of(phases));
+    }
+
+    private static Chart.Panel panel(String key, String label, Numbers values) {
         return new Chart.Panel(
                 Quantity.of(key, label, Unit.DEGREE, "To the side to which the torque acts.")
                         .decimals(2)
                         .declared(),
-                Numbers.generate(states.size(), i -> read.applyAsDouble(states.get(i))),
+                values,
                 Double.NaN);
     }
 
     private static double size(Complex radians) {
         return Math.toDegrees(radians.norm());
-    }
-
-    private static double phase(Complex radians) {
-        return Math.toDegrees(radians.getArgument());
     }
 }

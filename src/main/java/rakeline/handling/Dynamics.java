@@ -12,6 +12,11 @@ public record Dynamics(String name, String source, BicycleParameters parameters,
         return new Dynamics(name, source, parameters, Lazy.of(() -> Stability.of(parameters)));
     }
 
+    /** The numbers that follow from a bike and whoever is on it. */
+    public static Dynamics of(Ride ride) {
+        return new Dynamics(ride.bike().name(), "", ride.mount().parameters(), Lazy.of(ride::stability));
+    }
+
     /** What it does hands off. */
     public Stability stability() {
         return solved.get();

@@ -31,6 +31,11 @@ public record Response(LinearBicycle bicycle, double speedMps, Torque torque) {
             this.onSteer = onSteer;
         }
 
+        /** How it is called: steer or lean. */
+        public String word() {
+            return name().toLowerCase(Locale.ROOT);
+        }
+
         /**
          * The torque of a word.
          *
@@ -38,7 +43,7 @@ public record Response(LinearBicycle bicycle, double speedMps, Torque torque) {
          */
         public static Torque of(String word) {
             for (Torque torque : values()) {
-                if (torque.name().toLowerCase(Locale.ROOT).equals(word)) {
+                if (torque.word().equals(word)) {
                     return torque;
                 }
             }

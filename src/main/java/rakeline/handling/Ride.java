@@ -74,6 +74,15 @@ public final class Ride {
         return stability.get();
     }
 
+    /** As in {@code Road S, ridden by Rider of 178 cm, hands on the hoods}. */
+    @Override
+    public String toString() {
+        return bike().name()
+                + ridden.rider().map(rider -> ", ridden by " + rider.name()).orElse(", without a rider")
+                + ", hands on the "
+                + geometry().hands().word();
+    }
+
     private Mount weigh() {
         return Mount.of(ridden);
     }

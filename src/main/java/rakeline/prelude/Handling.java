@@ -19,7 +19,6 @@ import rakeline.handling.Dynamics;
 import rakeline.handling.Response;
 import rakeline.handling.Response.Torque;
 import rakeline.handling.Ride;
-import rakeline.handling.Stability;
 import rakeline.handling.SteadyTurn;
 import rakeline.quantity.Keyed;
 import rakeline.study.Apart;
@@ -56,15 +55,27 @@ public final class Handling {
     }
 
     /** Lean and steer after a step of 1 N m, {@code "steer"} or {@code "lean"} torque, at a speed, m/s. */
-    public static Chart step(Stability of, String torque, double speedMps, double seconds) {
-        return ResponseChart.step(
-                "Linear bicycle", new Response(of.bicycle(), speedMps, Torque.of(torque)), Steps.of(0, seconds));
+    public static Chart step(Dynamics of, String torque, double speedMps, double seconds) {
+        return ResponseChart.step(of.name(), response(of, torque, speedMps), Steps.of(0, seconds));
+    }
+
+    /** Lean and steer of a bike and who rides it after a step of 1 N m, at a speed, m/s. */
+    public static Chart step(Ride of, String torque, double speedMps, double seconds) {
+        return step(Dynamics.of(of), torque, speedMps, seconds);
     }
 
     /** Amplitude and phase of lean and steer under a torque that swings, up to an angular frequency, rad/s. */
-    public static Chart swing(Stability of, String torque, double speedMps, double topRadPerS) {
-        return ResponseChart.swing(
-                "Linear bicycle", new Response(of.bicycle(), speedMps, Torque.of(torque)), Steps.of(0, topRadPerS));
+    public static Chart swing(Dynamics of, String torque, double speedMps, double topRadPerS) {
+        return ResponseChart.swing(of.name(), response(of, torque, speedMps), Steps.of(0, topRadPerS));
+    }
+
+    /** The same of a bike and who rides it. */
+    public static Chart swing(Ride of, String torque, double speedMps, double topRadPerS) {
+        return swing(Dynamics.of(of), torque, speedMps, topRadPerS);
+    }
+
+    private static Response response(Dynamics of, String torque, double speedMps) {
+        return new Response(of.stability().bicycle(), speedMps, Torque.of(torque));
     }
 
     /** The masses that handling rests on, each with its source. */

@@ -35,6 +35,7 @@ public final class Prelude {
                             "import static java.lang.Math.*;",
                             "import rakeline.quantity.*;",
                             "import rakeline.geometry.*;",
+                            "import rakeline.geometry.parts.*;",
                             "import rakeline.rider.*;",
                             "import rakeline.handling.*;",
                             "import rakeline.study.*;",

@@ -18,6 +18,7 @@ import rakeline.quantity.Numbers;
 import rakeline.quantity.Refusal;
 import rakeline.study.Hold;
 import rakeline.study.Mode;
+import rakeline.study.Relative;
 import rakeline.study.Steps;
 import rakeline.study.Sweep;
 import rakeline.study.Swept;
@@ -121,6 +122,18 @@ public final class Sweeping {
     /** Measures hands on tops, hoods or drops. */
     public Sweeping hands(String word) {
         return new Sweeping(ride.with(Hands.of(word)), vary, steps, mode, hold, tracks);
+    }
+
+    /** What is tracked so far is given as its change against a present bike, in per cent. */
+    public Sweeping inPercentOf(Bike present) {
+        return inPercentOf(ride.on(present));
+    }
+
+    /** What is tracked so far is given as its change against a present bike and who rides it, in per cent. */
+    public Sweeping inPercentOf(Ride present) {
+        List<Measure<Ride>> changes =
+                tracks.stream().map(measure -> Relative.to(present, measure)).toList();
+        return new Sweeping(ride, vary, steps, mode, hold, changes);
     }
 
     /** The result as a chart. */

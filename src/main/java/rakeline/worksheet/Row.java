@@ -17,10 +17,20 @@ public sealed interface Row {
 
     String text();
 
+    /** Whether the window shows it as one line until it is opened. */
+    boolean folded();
+
     Row withText(String text);
 
+    Row folded(boolean nowFolded);
+
     /** Prose in CommonMark. */
-    record Note(String id, String text) implements Row {
+    record Note(String id, String text, boolean folded) implements Row {
+        /** Stands open. */
+        public Note(String id, String text) {
+            this(id, text, false);
+        }
+
         /** @throws Refusal where the id is not one */
         public Note {
             Names.checkId(id);
@@ -29,7 +39,12 @@ public sealed interface Row {
 
         @Override
         public Note withText(String newText) {
-            return new Note(id, newText);
+            return new Note(id, newText, folded);
+        }
+
+        @Override
+        public Note folded(boolean nowFolded) {
+            return new Note(id, text, nowFolded);
         }
     }
 
@@ -37,7 +52,6 @@ public sealed interface Row {
      * Java.
      *
      * @param waits true: runs only when asked
-     * @param folded true: the window shows it as one line
      * @param timeLimitSeconds 1 to {@value #LONGEST_TIME_LIMIT}; empty: the preferences' limit
      */
     record Snippet(String id, String text, boolean waits, boolean folded, OptionalInt timeLimitSeconds) implements Row {
@@ -62,6 +76,7 @@ public sealed interface Row {
             return new Snippet(id, text, nowWaits, folded, timeLimitSeconds);
         }
 
+        @Override
         public Snippet folded(boolean nowFolded) {
             return new Snippet(id, text, waits, nowFolded, timeLimitSeconds);
         }

@@ -20,7 +20,7 @@ import rakeline.worksheet.Worksheet.View;
 final class WorksheetReader {
     private static final List<String> PAGE_KEYS =
             List.of("format", "version", "title", "about", "for", "answers", "view", "rack", "rows", "dials", "picks");
-    private static final List<String> NOTE_KEYS = List.of("id", "note");
+    private static final List<String> NOTE_KEYS = List.of("id", "note", "fold");
     private static final List<String> ROW_KEYS = List.of("id", "note", "snippet", "wait", "fold", "timeLimitSeconds");
 
     private final Piece page;
@@ -114,7 +114,8 @@ final class WorksheetReader {
         piece.members("a note", NOTE_KEYS);
         String id = piece.member("id").text();
         String text = lines(piece.member("note"));
-        return at(piece, () -> new Note(id, text));
+        boolean folded = optional(piece, "fold", Piece::flag).orElse(false);
+        return at(piece, () -> new Note(id, text, folded));
     }
 
     private static Snippet snippet(Piece piece) {

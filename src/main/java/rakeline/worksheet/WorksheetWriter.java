@@ -106,26 +106,20 @@ final class WorksheetWriter {
         json.writeStartObject();
         json.writeStringField("id", row.id());
         list(row instanceof Note ? "note" : "snippet", lines(row.text()));
-        if (row instanceof Snippet snippet) {
-            settings(snippet);
+        if (row instanceof Snippet snippet && snippet.waits()) {
+            json.writeBooleanField("wait", true);
+        }
+        if (row.folded()) {
+            json.writeBooleanField("fold", true);
+        }
+        if (row instanceof Snippet snippet && snippet.timeLimitSeconds().isPresent()) {
+            json.writeNumberField("timeLimitSeconds", snippet.timeLimitSeconds().getAsInt());
         }
         json.writeEndObject();
     }
 
     private static List<String> lines(String text) {
         return text.isEmpty() ? List.of() : List.of(LINE_END.split(text, -1));
-    }
-
-    private void settings(Snippet snippet) throws IOException {
-        if (snippet.waits()) {
-            json.writeBooleanField("wait", true);
-        }
-        if (snippet.folded()) {
-            json.writeBooleanField("fold", true);
-        }
-        if (snippet.timeLimitSeconds().isPresent()) {
-            json.writeNumberField("timeLimitSeconds", snippet.timeLimitSeconds().getAsInt());
-        }
     }
 
     private void dials(Map<String, Double> dials) throws IOException {

@@ -41,7 +41,7 @@ final class FakeRow {
     }
 
     static Outcome inState(Row.Snippet row, State state) {
-        return new Outcome(row.id(), name(row), state, "", "", Optional.empty(), List.of());
+        return new Outcome(row.id(), name(row), state, "", "", Optional.empty(), List.of(), List.of());
     }
 
     private static String name(Row.Snippet row) {
@@ -64,9 +64,11 @@ final class FakeRow {
                     "Line 1: nothing here is called fail; did you mean trail?\ncannot find symbol: variable fail",
                     "",
                     Optional.empty(),
+                    List.of(),
                     List.of());
         }
-        return new Outcome(row.id(), name(row), State.FRESH, "", printed(row), result(row, page), controls(row, page));
+        return new Outcome(
+                row.id(), name(row), State.FRESH, "", printed(row), result(row, page), controls(row, page), List.of());
     }
 
     private static String printed(Row.Snippet row) {

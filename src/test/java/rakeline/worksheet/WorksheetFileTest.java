@@ -113,7 +113,7 @@ class WorksheetFileTest {
                 "{'id':'r2','note':[],'snippet':[]} | rows[1] (line 1) has both a note and a snippet; accepted is one of them.",
                 "{'id':'r2','note':'text'} | rows[1].note (line 1) is \"text\"; accepted is a list in [ ].",
                 "{'id':'r2','note':['a\\nb']} | rows[1].note[0] (line 1) holds a line break; accepted is one line in each item.",
-                "{'id':'r2','note':[],'wait':true} | rows[1].wait (line 1) is not known in a note; accepted are id, note.",
+                "{'id':'r2','note':[],'wait':true} | rows[1].wait (line 1) is not known in a note; accepted are id, note, fold.",
                 "{'id':'r2','snippet':[],'wait':'yes'} | rows[1].wait (line 1) is \"yes\"; accepted is true or false.",
                 "{'id':'r2','snippet':[],'timeLimitSeconds':0} | rows[1] (line 1): the time limit is 0 s; accepted is a whole number 1..3600.",
                 "{'id':'r2','snippet':[],'timeLimitSeconds':1.5} | rows[1].timeLimitSeconds (line 1) is 1.5; accepted is a whole number.",
@@ -356,7 +356,7 @@ class WorksheetFileTest {
     private static Row row(Random random, String id) {
         OptionalInt limit = random.nextBoolean() ? OptionalInt.empty() : OptionalInt.of(1 + random.nextInt(3600));
         return random.nextBoolean()
-                ? new Note(id, text(random))
+                ? new Note(id, text(random), random.nextBoolean())
                 : new Snippet(id, text(random), random.nextBoolean(), random.nextBoolean(), limit);
     }
 

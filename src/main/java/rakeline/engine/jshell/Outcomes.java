@@ -51,23 +51,16 @@ final class Outcomes {
     void set(String id, State state) {
         Outcome before = byId.get(id);
         if (before == null) {
-            put(new Outcome(id, "", state, "", "", Optional.empty(), List.of()));
+            put(new Outcome(id, "", state, "", "", Optional.empty(), List.of(), List.of()));
         } else if (before.state() != state) {
             put(new Outcome(
-                    id,
-                    before.name(),
-                    state,
-                    "",
-                    before.printed(),
-                    before.result(),
-                    before.controls(),
-                    before.numbers()));
+                    id, before.name(), state, "", before.printed(), before.result(), before.controls(), List.of(), before.numbers()));
         }
     }
 
     /** The row does not run. */
     void set(String id, State state, String message) {
-        put(new Outcome(id, "", state, message, "", Optional.empty(), List.of()));
+        put(new Outcome(id, "", state, message, "", Optional.empty(), List.of(), List.of()));
     }
 
     void set(String id, Run run) {
@@ -77,7 +70,7 @@ final class Outcomes {
     /** How the row stands after it was run again; said only where that is news. Whether it is. */
     boolean bring(String id, Run run) {
         Outcome brought = outcome(id, run);
-        boolean isNews = !named(brought, byId.get(id).name()).equals(byId.get(id));
+        boolean isNews = !placed(brought, byId.get(id).name()).equals(byId.get(id));
         if (isNews) {
             put(brought);
         }
@@ -85,24 +78,22 @@ final class Outcomes {
     }
 
     private static Outcome outcome(String id, Run run) {
-        return new Outcome(
-                id, "", run.state(), run.message(), run.printed(), run.result(), run.controls(), run.numbers());
+        return new Outcome(id, "", run.state(), run.message(), run.printed(), run.result(), run.controls(), List.of(), run.numbers());
     }
 
     private void put(Outcome outcome) {
         byId.put(outcome.id(), outcome);
-        String name = names().get(outcome.id());
-        byId.put(outcome.id(), named(outcome, name));
+        byId.put(outcome.id(), placed(outcome, names().get(outcome.id())));
         listener.accept(new Session.Event.Row(byId.get(outcome.id())));
         rename();
     }
 
-    /** A row that is called by what it shows may have another name once one above it shows the same. */
+    /** A row that is called by what it shows may have another name, or follow another dial, once the page changes. */
     private void rename() {
         names().forEach((id, name) -> {
             Outcome outcome = byId.get(id);
-            if (outcome != null && !outcome.name().equals(name)) {
-                byId.put(id, named(outcome, name));
+            if (outcome != null && !placed(outcome, name).equals(outcome)) {
+                byId.put(id, placed(outcome, name));
                 listener.accept(new Session.Event.Row(byId.get(id)));
             }
         });
@@ -116,15 +107,7 @@ final class Outcomes {
         return Optional.ofNullable(byId.get(id)).flatMap(Outcome::result);
     }
 
-    private static Outcome named(Outcome outcome, String name) {
-        return new Outcome(
-                outcome.id(),
-                name,
-                outcome.state(),
-                outcome.message(),
-                outcome.printed(),
-                outcome.result(),
-                outcome.controls(),
-                outcome.numbers());
+    private Outcome placed(Outcome outcome, String name) {
+        return outcome.placed(name, page.controlsBehind(outcome.id()));
     }
 }

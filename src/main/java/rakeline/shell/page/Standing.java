@@ -12,12 +12,20 @@ import rakeline.engine.State;
  * too while it cannot run; its state says that they are of before.
  */
 public record Standing(
-        String name, State state, String message, String printed, Optional<Result> result, List<Control> controls) {
+        String name,
+        State state,
+        String message,
+        String printed,
+        Optional<Result> result,
+        List<Control> controls,
+        List<String> follows) {
     /** A row that has not been run. */
-    public static final Standing UNTRIED = new Standing("", State.OUT_OF_DATE, "", "", Optional.empty(), List.of());
+    public static final Standing UNTRIED =
+            new Standing("", State.OUT_OF_DATE, "", "", Optional.empty(), List.of(), List.of());
 
     public Standing {
         controls = List.copyOf(controls);
+        follows = List.copyOf(follows);
     }
 
     /** How the row stands once an outcome has come. */
@@ -26,7 +34,13 @@ public record Standing(
             case RUNNING, OUT_OF_DATE -> keeping(outcome);
             case WAITING, NOT_RUN ->
                 new Standing(
-                        nameOf(outcome), outcome.state(), outcome.message(), "", Optional.empty(), controlsOf(outcome));
+                        nameOf(outcome),
+                        outcome.state(),
+                        outcome.message(),
+                        "",
+                        Optional.empty(),
+                        controlsOf(outcome),
+                        outcome.follows());
             default ->
                 new Standing(
                         nameOf(outcome),
@@ -34,12 +48,14 @@ public record Standing(
                         outcome.message(),
                         outcome.printed(),
                         outcome.result(),
-                        outcome.controls());
+                        outcome.controls(),
+                        outcome.follows());
         };
     }
 
     private Standing keeping(Outcome outcome) {
-        return new Standing(nameOf(outcome), outcome.state(), "", printed, result, controlsOf(outcome));
+        return new Standing(
+                nameOf(outcome), outcome.state(), "", printed, result, controlsOf(outcome), outcome.follows());
     }
 
     private List<Control> controlsOf(Outcome outcome) {
@@ -51,6 +67,6 @@ public record Standing(
     }
 
     Standing in(State other) {
-        return new Standing(name, other, message, printed, result, controls);
+        return new Standing(name, other, message, printed, result, controls, follows);
     }
 }

@@ -47,6 +47,13 @@ class DialsTest {
     }
 
     @Test
+    void aRowSaysWhichDialsItFollows() throws InterruptedException {
+        page.run(HEAD, "double twice = head * 2;", "double still = 3;", "twice + 1");
+        assertThat(page.row("r4").follows()).containsExactly("head");
+        assertThat(page.row("r3").follows()).isEmpty();
+    }
+
+    @Test
     void movingADialCompilesNothing() throws InterruptedException {
         page.run(HEAD, "head + new Object() {}.getClass().getName()");
         String before = page.value("r2").replaceFirst("71.3", "");

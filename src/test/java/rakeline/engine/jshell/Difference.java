@@ -43,7 +43,8 @@ final class Difference {
                 broken || !ours ? "" : outcome.message(),
                 broken ? "" : outcome.printed(),
                 outcome.result(),
-                broken ? List.of() : outcome.controls());
+                broken ? List.of() : outcome.controls(),
+                outcome.follows());
     }
 
     private static boolean differs(Outcome found, Outcome expected, boolean unnamed) {
@@ -59,15 +60,6 @@ final class Difference {
     }
 
     private static Outcome unnamed(Outcome outcome, boolean unnamed) {
-        return unnamed
-                ? new Outcome(
-                        outcome.id(),
-                        "",
-                        outcome.state(),
-                        outcome.message(),
-                        outcome.printed(),
-                        outcome.result(),
-                        outcome.controls())
-                : outcome;
+        return unnamed ? outcome.placed("", outcome.follows()) : outcome;
     }
 }

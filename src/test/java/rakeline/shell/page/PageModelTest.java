@@ -24,7 +24,8 @@ class PageModelTest {
 
     private static Outcome outcome(String id, State state) {
         Optional<Result> result = state == State.FRESH ? Optional.of(new Result.Text("seven")) : Optional.empty();
-        return new Outcome(id, "name", state, "", "", result, state == State.FRESH ? List.of(HEAD) : List.of());
+        return new Outcome(
+                id, "name", state, "", "", result, state == State.FRESH ? List.of(HEAD) : List.of(), List.of());
     }
 
     private static PageModel typed(String id) {

@@ -1,0 +1,60 @@
+package rakeline.worksheet;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+
+/** The bundled worksheets answer every question that the README lists. */
+class AnswersTest {
+    private static final Path FOLDER = Path.of("worksheets");
+
+    @Test
+    void everyQuestionHasAWorksheet() throws IOException {
+        Set<String> answered = new TreeSet<>();
+        for (Worksheet page : pages()) {
+            answered.addAll(page.answers());
+        }
+        assertThat(answered).containsExactlyInAnyOrderElementsOf(questions());
+    }
+
+    @Test
+    void everyWorksheetButTheWelcomePageSaysForWhomItIs() throws IOException {
+        assertThat(pages())
+                .filteredOn(page -> !page.answers().isEmpty())
+                .allSatisfy(page -> assertThat(page.audience()).isPresent());
+    }
+
+    private static List<String> questions() {
+        return Stream.of(numbered("E", 10), numbered("F", 16), numbered("S", 10))
+                .flatMap(each -> each)
+                .toList();
+    }
+
+    private static Stream<String> numbered(String letter, int count) {
+        return IntStream.rangeClosed(1, count).mapToObj(number -> letter + number);
+    }
+
+    private static List<Worksheet> pages() throws IOException {
+        try (Stream<Path> files = Files.list(FOLDER)) {
+            return files.filter(file -> file.toString().endsWith(".rakeline"))
+                    .map(AnswersTest::read)
+                    .toList();
+        }
+    }
+
+    private static Worksheet read(Path file) {
+        try {
+            return WorksheetFile.read(Files.readAllBytes(file), file.toString());
+        } catch (IOException e) {
+            throw new AssertionError(file.toString(), e);
+        }
+    }
+}
