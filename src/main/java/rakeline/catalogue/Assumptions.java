@@ -15,6 +15,9 @@ import rakeline.rider.Rider;
 
 /** What a file leaves to usual values, or says that it assumes: each one sentence for people. */
 public final class Assumptions {
+    /** Numbers that are only compared with. */
+    private static final String CHECKS = "charted";
+
     private static final String RIDER_ENDING = ".rider.json";
 
     private Assumptions() {}
@@ -33,7 +36,8 @@ public final class Assumptions {
     /** Those of a bike. */
     public static List<String> of(Bike bike) {
         List<String> said = new ArrayList<>();
-        Predicate<Input> taken = input -> !bike.given().has(input) && bike.has(input);
+        Predicate<Input> taken = input ->
+                !bike.given().has(input) && bike.has(input) && !input.group().equals(CHECKS);
         said.add(sentence(
                 bike,
                 "usual values for ",

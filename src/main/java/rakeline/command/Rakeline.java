@@ -66,6 +66,7 @@ public final class Rakeline {
                 .addSubcommand(new MatchCommand(console))
                 .addSubcommand(new CompareCommand(console, vocabulary))
                 .addSubcommand(new LimitsCommand(console, vocabulary))
+                .addSubcommand(new ReportCommand(console, vocabulary))
                 .addSubcommand(new StabilityCommand(console))
                 .addSubcommand(new ResponseCommand(console))
                 .addSubcommand(new TurnCommand(console, vocabulary))

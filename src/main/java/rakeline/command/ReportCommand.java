@@ -39,7 +39,8 @@ import rakeline.study.fit.Wanted;
 /** One page for a customer about two bikes. */
 @Command(
         name = "report",
-        description = "Writes one page for a customer: two bikes with stock parts that put the same contact points on both.",
+        description =
+                "Writes one page for a customer: two bikes with stock parts that put the same contact points on both.",
         footer = {
             "",
             "The contact points are the rider's, or where the rider's file has none, those of",
@@ -54,11 +55,7 @@ final class ReportCommand extends Work {
     @Parameters(arity = "0..*", paramLabel = "BIKE", description = "Two bike files (*.bike.json).")
     private List<String> named = List.of();
 
-    @Option(
-            names = "--rider",
-            required = true,
-            paramLabel = "RIDER",
-            description = "Whom it is for (*.rider.json).")
+    @Option(names = "--rider", required = true, paramLabel = "RIDER", description = "Whom it is for (*.rider.json).")
     private String riderFile;
 
     @Option(
@@ -87,7 +84,8 @@ final class ReportCommand extends Work {
         if (bikes.size() != BIKES) {
             throw new Refusal("a report is about two bikes; " + bikes.size() + " are named.");
         }
-        List<String> parts = listed.stream().filter(file -> !bikes.contains(file)).toList();
+        List<String> parts =
+                listed.stream().filter(file -> !bikes.contains(file)).toList();
         Rider rider = Paths.rider(riderFile);
         Stock stock = parts.stream()
                 .map(Paths::stock)
@@ -118,7 +116,8 @@ final class ReportCommand extends Work {
     }
 
     private static Fitted fit(List<Bike> bikes, Rider rider, Stock stock) {
-        boolean given = rider.own().keySet().stream().anyMatch(input -> input.group().equals("contact"));
+        boolean given =
+                rider.own().keySet().stream().anyMatch(input -> input.group().equals("contact"));
         Wanted wanted = given ? Wanted.of(rider) : Wanted.of(bikes.get(0));
         List<Bike> shod = bikes.stream().map(rider::on).toList();
         Geometry first = Geometry.of(shod.get(0), Hands.HOODS);
@@ -147,18 +146,18 @@ final class ReportCommand extends Work {
         Table limits = CustomerTables.limits(fitted.names(), Left.of(vocabulary, fitted.rides()));
         List<Block> blocks = new ArrayList<>();
         blocks.add(new Block.Shown(BikeDrawing.sideView(fitted.rides())));
-        blocks.add(new Block.Shown(CustomerTables.fitted(fitted.names(), fitted.matches())));
-        blocks.add(new Block.Shown(numbers));
-        blocks.add(new Block.Shown(limits));
+        Table parts = CustomerTables.fitted(fitted.names(), fitted.matches());
+        blocks.add(new Block.Beside(List.of(new Block.Shown(parts), new Block.Shown(CustomerTables.bare(numbers)))));
+        blocks.add(new Block.Shown(CustomerTables.bare(limits)));
         blocks.add(quiet("± is the standard uncertainty of a difference, from those of the inputs. What is left is"
                 + " negative beyond a limit, by how far."));
-        assumptions(fitted, rider).forEach(words -> blocks.add(quiet(words)));
+        blocks.add(quiet(String.join(" ", assumptions(fitted, rider))));
         cautions(numbers, limits).forEach(words -> blocks.add(new Block.Words(Block.Tone.CAUTION, words)));
         return new Sheet(
                 String.join(" and ", fitted.names()) + " for " + rider.name(),
                 contact(fitted.wanted()),
                 blocks,
-                Handed.imprint(sources).lines(),
+                List.of(Handed.imprint(sources).line()),
                 Sheet.Form.ONE_PAGE);
     }
 
@@ -174,7 +173,8 @@ final class ReportCommand extends Work {
     }
 
     private static List<String> assumptions(Fitted fitted, Rider rider) {
-        return Stream.concat(fitted.bikes().stream().flatMap(bike -> Assumptions.of(bike).stream()),
+        return Stream.concat(
+                        fitted.bikes().stream().flatMap(bike -> Assumptions.of(bike).stream()),
                         Assumptions.of(rider).stream())
                 .toList();
     }

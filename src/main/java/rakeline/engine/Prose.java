@@ -12,7 +12,7 @@ import rakeline.quantity.Refusal;
  * <ul>
  *   <li>{@code {{trail|1}}}: the number that the variable {@code trail} holds, with one decimal; without {@code |1} as
  *       the row shows it;
- *   <li>{@code {{each.trail|1}}}: the same, of the row {@code each};
+ *   <li>{@code {{each.trail|1}}}: the same, of the row whose id, or else whose name, is {@code each};
  *   <li>{@code {{curve.trailMm|1}}}: of the chart {@code curve} the trail where its line stands, of a table of one line
  *       that line's;
  *   <li>{@code {{curve.trailMm[first]}}}, {@code [last]}, {@code [least]}, {@code [most]}, {@code [#3]} the third,

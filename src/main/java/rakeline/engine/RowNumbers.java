@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import rakeline.figure.Chart;
 import rakeline.figure.Column;
 import rakeline.figure.Figure;
@@ -14,7 +15,7 @@ import rakeline.quantity.Nearest;
 import rakeline.quantity.Numbers;
 import rakeline.quantity.Refusal;
 
-/** What the rows of a page came to, by the words that a note uses for it. */
+/** What the rows of a page came to, by the words that a note uses for it: a row's id, or else its name. */
 final class RowNumbers {
     static final int AS_SHOWN = -1;
 
@@ -25,7 +26,10 @@ final class RowNumbers {
 
     RowNumbers(List<Outcome> outcomes) {
         this.outcomes = List.copyOf(outcomes);
-        rows = outcomes.stream().collect(Collectors.toMap(Outcome::name, outcome -> outcome, (first, second) -> first));
+        Stream<Map.Entry<String, Outcome>> ids = outcomes.stream().map(outcome -> Map.entry(outcome.id(), outcome));
+        Stream<Map.Entry<String, Outcome>> names = outcomes.stream().map(outcome -> Map.entry(outcome.name(), outcome));
+        rows = Stream.concat(ids, names)
+                .collect(Collectors.toMap(Map.Entry::getKey, Map.Entry::getValue, (first, second) -> first));
     }
 
     /**

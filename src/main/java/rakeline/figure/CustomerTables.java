@@ -4,8 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import java.util.function.Function;
-import java.util.stream.IntStream;
-import java.util.stream.Stream;
 import rakeline.quantity.Quantity;
 import rakeline.study.fit.Comparison;
 import rakeline.study.fit.Left;
@@ -27,18 +25,28 @@ public final class CustomerTables {
             "turnPerHandTravelPerM2",
             "saddleHeightMm",
             "saddleToBarDropMm",
-            "standoverMm",
             "torsoAngleDeg",
             "hipAngleAtTopDeg",
             "kneeFlexionBottomDeg",
             "frontSharePercent",
             "toeRoomMm",
             "toeContactSteerDeg",
-            "toeContactSpeedKmh",
             "pedalToTyreMm");
 
-    private static final Set<String> SHOWN =
-            Set.of("measure", "bike1", "bike2", "difference2", "uncertainty2", "unit");
+    private static final Set<String> SHOWN = Set.of("measure", "bike1", "bike2", "difference2", "uncertainty2", "unit");
+
+    /** Limits that are always told. */
+    private static final Set<String> LIMITED = Set.of(
+            "spacersLeftMm",
+            "steererLeftMm",
+            "postExtensionMm",
+            "postInsertionLeftMm",
+            "postDepthLeftMm",
+            "railLeftMm",
+            "toeRoomMm",
+            "pedalToTyreMm",
+            "pedalStrikeLeanDeg",
+            "standoverClearanceMm");
 
     private CustomerTables() {}
 
@@ -54,7 +62,10 @@ public final class CustomerTables {
         for (int i = 0; i < options.size(); i++) {
             Option option = options.get(i);
             columns.add(words(
-                    "bike" + (i + 1), names.get(i), rows, quantity -> quantity.formatWithUnit(option.get(quantity.key()))));
+                    "bike" + (i + 1),
+                    names.get(i),
+                    rows,
+                    quantity -> quantity.formatWithUnit(option.get(quantity.key()))));
         }
         return new Table("", columns, "", List.of());
     }
@@ -77,22 +88,37 @@ public final class CustomerTables {
                 whole.cautions());
     }
 
-    /** The limits of parts, foot and standover, and whichever other a bike is beyond. */
-    public static Table limits(List<String> names, List<Left> rows, Set<String> always) {
+    /** The same without its cautions, which stand elsewhere on the sheet. */
+    public static Table bare(Table table) {
+        return new Table(table.title(), table.columns(), table.held(), List.of());
+    }
+
+    /** What is left to the limits of parts, foot and standover. */
+    public static Table limits(List<String> names, List<Left> rows) {
         List<Left> shown = rows.stream()
-                .filter(row -> Double.isFinite(row.limit().value()) || row.left().stream().anyMatch(left -> left < 0))
-                .filter(row -> always.contains(row.quantity().key()) || row.left().stream().anyMatch(left -> left < 0))
+                .filter(row -> LIMITED.contains(row.quantity().key()))
                 .toList();
         List<Column> columns = new ArrayList<>();
-        columns.add(words("limited", "What is left to a limit", shown, row -> row.quantity().label()));
+        columns.add(words(
+                "limited",
+                "What is left to a limit",
+                shown,
+                row -> row.quantity().label()));
         columns.add(words("limit", "Limit", shown, row -> row.limit().label()));
         for (int i = 0; i < names.size(); i++) {
             int bike = i;
-            columns.add(words("left" + (i + 1), names.get(i), shown, row -> row.quantity()
-                    .formatWithUnit(row.left().at(bike))));
+            columns.add(words(
+                    "left" + (i + 1),
+                    names.get(i),
+                    shown,
+                    row -> row.quantity().formatWithUnit(row.left().at(bike))));
         }
         columns.add(words("source", "Source", shown, row -> row.limit().source()));
-        return new Table("", columns, "", Quantity.cautionsOf(shown.stream().map(Left::quantity).toList()));
+        return new Table(
+                "",
+                columns,
+                "",
+                Quantity.cautionsOf(shown.stream().map(Left::quantity).toList()));
     }
 
     private static <T> Column words(String key, String label, List<T> rows, Function<T, String> words) {

@@ -35,6 +35,13 @@ public sealed interface Block {
         }
     }
 
+    /** Things that stand beside each other where there is room. */
+    record Beside(List<Block> blocks) implements Block {
+        public Beside {
+            blocks = List.copyOf(blocks);
+        }
+    }
+
     /** A paragraph as it is written. */
     record Words(Tone tone, String words) implements Block {}
 

@@ -121,11 +121,10 @@ final class Grounds {
         if (!quantity.accepted().equals(Range.ANY)) {
             facts.add("accepted " + quantity.accepted());
         }
-        facts.add(
-                Double.isNaN(quantity.uncertaintyOrNaN())
-                        ? "no usual uncertainty declared"
-                        : "usual standard uncertainty "
-                                + quantity.unit().attach(Decimals.shortest(quantity.uncertaintyOrNaN())));
+        if (!Double.isNaN(quantity.uncertaintyOrNaN())) {
+            facts.add("usual standard uncertainty "
+                    + quantity.unit().attach(Decimals.shortest(quantity.uncertaintyOrNaN())));
+        }
         return String.join("; ", facts) + ".";
     }
 }

@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.HexFormat;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Collectors;
 
 /**
  * When a handout was made, by which version, from what.
@@ -16,6 +17,7 @@ import java.util.Locale;
  * @param sources what it was made from, each with the SHA-256 of its bytes
  */
 public record Imprint(String version, ZonedDateTime made, List<Source> sources) {
+    private static final int SHORT = 16;
     private static final DateTimeFormatter MOMENT =
             DateTimeFormatter.ofPattern("d MMMM uuuu, HH:mm (xxx)", Locale.ENGLISH);
 
@@ -40,7 +42,16 @@ public record Imprint(String version, ZonedDateTime made, List<Source> sources) 
         sources = List.copyOf(sources);
     }
 
-    List<String> lines() {
+    /** The same on one line, each SHA-256 by its beginning. */
+    public String line() {
+        String from = sources.stream()
+                .map(source -> source.name() + " (SHA-256 " + source.sha256().substring(0, SHORT) + "…)")
+                .collect(Collectors.joining(", "));
+        return "Made on " + MOMENT.format(made) + " with Rakeline " + version + " from " + from + ".";
+    }
+
+    /** The last lines of a sheet. */
+    public List<String> lines() {
         List<String> lines = new ArrayList<>();
         lines.add("Made on " + MOMENT.format(made) + " with Rakeline " + version + ".");
         sources.forEach(source -> lines.add("From " + source.name() + ", SHA-256 " + source.sha256() + "."));

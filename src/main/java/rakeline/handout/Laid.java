@@ -10,8 +10,9 @@ import rakeline.figure.Figure;
  * @param xhtml the whole text
  * @param title of the sheet
  * @param figures what its {@code svg} elements show, in their order
+ * @param form how closely it is set
  */
-public record Laid(String xhtml, String title, List<Figure> figures) {
+public record Laid(String xhtml, String title, List<Figure> figures, Sheet.Form form) {
     public Laid {
         figures = List.copyOf(figures);
     }

@@ -28,7 +28,7 @@ final class Layout {
     static Laid of(Sheet sheet) {
         Layout layout = new Layout();
         layout.write(sheet);
-        return new Laid(layout.out.toString(), sheet.title(), layout.figures);
+        return new Laid(layout.out.toString(), sheet.title(), layout.figures, sheet.form());
     }
 
     private void write(Sheet sheet) {
@@ -75,6 +75,8 @@ final class Layout {
     private void write(Block block) {
         if (block instanceof Block.Heading heading) {
             headings.write(out, heading.level(), heading.words());
+        } else if (block instanceof Block.Beside beside) {
+            write(beside);
         } else if (block instanceof Block.Prose prose) {
             NoteMarkup.write(prose, out, headings);
         } else if (block instanceof Block.Words words) {
@@ -89,6 +91,16 @@ final class Layout {
             write(explained);
         }
         out.line();
+    }
+
+    private void write(Block.Beside beside) {
+        out.open("div", "class", "beside").line();
+        for (Block block : beside.blocks()) {
+            out.open("div", "class", "side").line();
+            write(block);
+            out.close().line();
+        }
+        out.close();
     }
 
     private void write(Block.Words words) {

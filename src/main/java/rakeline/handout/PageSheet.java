@@ -16,14 +16,6 @@ import rakeline.worksheet.Row;
 
 /** A page that has run as a sheet: what its author wrote and what it came to, then what that rests on. */
 public final class PageSheet {
-    /** Said in every handout. */
-    static final List<String> STANDING_CAUTIONS = List.of(
-            "A figure about geometry is no safety certificate. Standards, race rules and road law differ by place and"
-                    + " edition: check the current local text.",
-            "Work on forks, steerers, headsets, carbon parts and brakes belongs to a qualified mechanic and the part"
-                    + " maker's instructions; the maker's marks and limits win over any number here. Pain and injury"
-                    + " belong to a clinician.");
-
     private final RunPage run;
     private final Map<String, Outcome> outcomes;
     private final Prose prose;
@@ -159,7 +151,7 @@ public final class PageSheet {
         section("Held", grounds.held(), Block.Tone.PLAIN);
         section("Assumptions and usual values", grounds.assumptions(), Block.Tone.PLAIN);
         List<String> cautions = new ArrayList<>(grounds.cautions());
-        cautions.addAll(STANDING_CAUTIONS);
+        cautions.addAll(Sheet.STANDING_CAUTIONS);
         section("Cautions", cautions, Block.Tone.CAUTION);
         List<Quantity> quantities = grounds.quantities();
         if (!quantities.isEmpty()) {

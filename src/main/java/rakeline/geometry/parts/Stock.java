@@ -53,10 +53,12 @@ public record Stock(String name, Map<Category, List<Part>> parts, Optional<Space
         Map<Category, List<Part>> both = new EnumMap<>(Category.class);
         both.putAll(parts);
         other.parts.forEach((category, list) -> both.merge(
-                category, list, (one, more) -> Stream.concat(one.stream(), more.stream())
-                        .distinct()
-                        .toList()));
-        List<Bound> limits = Stream.concat(bounds.stream(), other.bounds.stream()).toList();
+                category,
+                list,
+                (one, more) ->
+                        Stream.concat(one.stream(), more.stream()).distinct().toList()));
+        List<Bound> limits =
+                Stream.concat(bounds.stream(), other.bounds.stream()).toList();
         return new Stock(name + " and " + other.name, both, spacers.or(other::spacers), limits);
     }
 
