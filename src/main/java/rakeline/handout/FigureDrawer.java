@@ -25,13 +25,16 @@ import rakeline.figure.paint.Palette;
 final class FigureDrawer implements SVGDrawer {
     private final List<Figure> figures;
     private final FigureLetters letters;
+    private final double scale;
     private final double mostHeight;
 
     /**
      * @param figures in the order of their elements, whose ids end in their number
+     * @param scale 1 for text of 12 px
      * @param mostHeight what a page has room for, in CSS px
      */
-    FigureDrawer(List<Figure> figures, Faces faces, double mostHeight) {
+    FigureDrawer(List<Figure> figures, Faces faces, double scale, double mostHeight) {
+        this.scale = scale;
         this.figures = figures;
         this.letters = new FigureLetters(faces);
         this.mostHeight = mostHeight;
@@ -41,7 +44,7 @@ final class FigureDrawer implements SVGDrawer {
     public SVGImage buildSVGImage(
             Element svg, Box box, CssContext css, double mostWidth, double mostCssHeight, double dotsPerPx) {
         int number = Integer.parseInt(svg.getAttribute("id").replaceAll("\\D", ""));
-        FigurePainter painter = FigurePainter.of(figures.get(number - 1), Palette.LIGHT, 1);
+        FigurePainter painter = FigurePainter.of(figures.get(number - 1), Palette.LIGHT, scale);
         double width = box.getContainingBlock() == null
                 ? Layout.FIGURE_WIDTH
                 : box.getContainingBlock().getContentWidth() / dotsPerPx;

@@ -25,11 +25,24 @@ import rakeline.figure.PlainText;
 /** Makes the PDF of a laid out sheet. Nothing is fetched for it. */
 final class PdfWriter {
     private static final double PX_PER_MM = 96 / 25.4;
+    private static final double CLOSE_SCALE = 0.75;
     private static final double AROUND_A_FIGURE_MM = 44;
-    private static final double FIGURE_OF_ONE_PAGE_MM = 76;
 
-    /** Sizes of type that a sheet for one page is tried in, in points. */
-    private static final List<Double> CLOSE = List.of(8.0, 7.5, 7.0, 6.5, 6.0);
+    /** How a sheet for one page is tried, the largest first. */
+    private static final List<Size> CLOSE = List.of(
+            new Size(8, 104), new Size(8, 92), new Size(7.5, 84), new Size(7, 76), new Size(6.5, 66), new Size(6, 58));
+
+    /**
+     * How large things are.
+     *
+     * @param typePt of running text on one page
+     * @param figureMm the greatest height of a figure
+     */
+    private record Size(double typePt, double figureMm) {
+        String style() {
+            return "body.close { font-size: " + typePt + "pt; }";
+        }
+    }
 
     private final Laid laid;
     private final Paper paper;
@@ -46,28 +59,27 @@ final class PdfWriter {
     }
 
     private Pdf onPages() {
-        return written("", Integer.MAX_VALUE).orElseThrow();
+        Size usual = new Size(CLOSE.get(CLOSE.size() - 1).typePt(), paper.heightMm() - AROUND_A_FIGURE_MM);
+        return written(usual, Integer.MAX_VALUE).orElseThrow();
     }
 
-    /** In the largest type in which it fits; in the smallest where it fits in none. */
+    /** In the largest size in which it fits; on more pages where it fits in none. */
     private Pdf onOnePage() {
-        for (double size : CLOSE) {
-            Optional<Pdf> fitting = written("body.close { font-size: " + size + "pt; }", 1);
-            if (fitting.isPresent()) {
-                return fitting.get();
-            }
-        }
-        return onPages();
+        return CLOSE.stream()
+                .map(size -> written(size, 1))
+                .flatMap(Optional::stream)
+                .findFirst()
+                .orElseGet(this::onPages);
     }
 
-    /** The PDF with some more style; none where it has more pages than it may. */
-    private Optional<Pdf> written(String style, int mostPages) {
+    /** The PDF in some size; none where it has more pages than it may. */
+    private Optional<Pdf> written(Size size, int mostPages) {
         Document page = parsed(laid.xhtml());
         Outline.add(page);
-        addStyle(page, style);
+        addStyle(page, size.style());
         try (PDDocument document = new PDDocument()) {
             Faces faces = new Faces(document, page.getDocumentElement().getTextContent());
-            try (PdfBoxRenderer renderer = renderer(page, document, faces)) {
+            try (PdfBoxRenderer renderer = renderer(page, document, faces, size)) {
                 renderer.layout();
                 renderer.createPDFWithoutClosing();
                 return document.getNumberOfPages() > mostPages
@@ -85,11 +97,7 @@ final class PdfWriter {
         page.getElementsByTagName("head").item(0).appendChild(element);
     }
 
-    private double mostFigureMm() {
-        return laid.form() == Sheet.Form.ONE_PAGE ? FIGURE_OF_ONE_PAGE_MM : paper.heightMm() - AROUND_A_FIGURE_MM;
-    }
-
-    private PdfBoxRenderer renderer(Document page, PDDocument document, Faces faces) {
+    private PdfBoxRenderer renderer(Document page, PDDocument document, Faces faces, Size size) {
         PdfRendererBuilder builder = new PdfRendererBuilder();
         RightToLeft order = new RightToLeft();
         builder.usePDDocument(document)
@@ -97,13 +105,19 @@ final class PdfWriter {
                 .useDefaultPageSize(paper.widthMm(), paper.heightMm(), PageSizeUnits.MM)
                 .useUnicodeBidiSplitter(RightToLeft::new)
                 .useUnicodeBidiReorderer(order)
+                .useUnicodeLineBreaker(new Breaks())
                 .withProducer("Rakeline")
-                .useSVGDrawer(new FigureDrawer(laid.figures(), faces, mostFigureMm() * PX_PER_MM));
+                .useSVGDrawer(figures(faces, size));
         for (ExternalResourceControlPriority when : ExternalResourceControlPriority.values()) {
             builder.useExternalResourceAccessControl((address, kind) -> false, when);
         }
         faces.register(builder);
         return builder.buildPdfRenderer();
+    }
+
+    private FigureDrawer figures(Faces faces, Size size) {
+        double scale = laid.form() == Sheet.Form.ONE_PAGE ? CLOSE_SCALE : 1;
+        return new FigureDrawer(laid.figures(), faces, scale, size.figureMm() * PX_PER_MM);
     }
 
     private Pdf finished(PDDocument document, Faces faces) throws IOException {
