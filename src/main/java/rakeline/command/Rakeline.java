@@ -1,15 +1,11 @@
 package rakeline.command;
 
-import java.io.IOException;
-import java.io.InputStream;
 import java.io.OutputStreamWriter;
 import java.io.PrintStream;
 import java.io.PrintWriter;
-import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.Optional;
-import java.util.Properties;
 import java.util.stream.Stream;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -129,13 +125,7 @@ public final class Rakeline {
 
         /** As in the pom. */
         public static String number() {
-            try (InputStream in = Rakeline.class.getResourceAsStream("/rakeline/version.properties")) {
-                Properties properties = new Properties();
-                properties.load(in);
-                return properties.getProperty("version");
-            } catch (IOException e) {
-                throw new UncheckedIOException("the version is part of the program", e);
-            }
+            return rakeline.desk.Version.number();
         }
     }
 }

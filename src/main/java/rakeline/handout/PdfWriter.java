@@ -76,6 +76,7 @@ final class PdfWriter {
     private Optional<Pdf> written(Size size, int mostPages) {
         Document page = parsed(laid.xhtml());
         Outline.add(page);
+        LongText.split(page);
         addStyle(page, size.style());
         try (PDDocument document = new PDDocument()) {
             Faces faces = new Faces(document, page.getDocumentElement().getTextContent());

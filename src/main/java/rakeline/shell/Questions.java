@@ -211,6 +211,16 @@ final class Questions {
                 : Optional.empty();
     }
 
+    /** A file for a handout: HTML, or PDF where its name ends so. */
+    Optional<Path> fileToHand(Path proposed) {
+        JFileChooser chooser = new JFileChooser(proposed.getParent().toFile());
+        chooser.setFileFilter(new FileNameExtensionFilter("Handouts (*.html, *.pdf)", "html", "pdf"));
+        chooser.setSelectedFile(proposed.toFile());
+        return chooser.showSaveDialog(over.get()) == JFileChooser.APPROVE_OPTION
+                ? Optional.of(chooser.getSelectedFile().toPath())
+                : Optional.empty();
+    }
+
     private static JFileChooser chooser(Path folder) {
         JFileChooser chooser = new JFileChooser(folder.toFile());
         chooser.setFileFilter(new FileNameExtensionFilter("Worksheets (*" + WorksheetFile.EXTENSION + ")", "rakeline"));

@@ -29,6 +29,7 @@ public final class Window {
     private final Background background;
     private final Filing filing;
     private final Rescue rescue;
+    private final HandoutMaker handouts;
     private Face face;
     private List<BundledPages.Entry> bundled = List.of();
     private List<Deed> deeds = List.of();
@@ -48,6 +49,7 @@ public final class Window {
         Questions questions = questions();
         filing = new Filing(bench, vault, background, questions, this::used);
         rescue = new Rescue(bench, vault, background, questions, filing);
+        handouts = new HandoutMaker(bench, vault, questions, taste::look);
         frame.setDefaultCloseOperation(WindowConstants.DO_NOTHING_ON_CLOSE);
         frame.setMinimumSize(new Dimension(800, 560));
         frame.addWindowListener(new WindowAdapter() {
@@ -107,6 +109,7 @@ public final class Window {
 
     private void leave() {
         background.close();
+        handouts.close();
         frame.dispose();
     }
 
@@ -148,6 +151,7 @@ public final class Window {
         deeds = deeds();
         bench.watch(filing);
         bench.watch(rescue);
+        bench.watch(handouts);
         bench.watch(this::showTitle);
         frame.setJMenuBar(MenuLine.of(deeds, look));
         frame.setContentPane(face);
@@ -184,6 +188,9 @@ public final class Window {
                 Deed.of("Page", "Save as…", "ctrl shift S", filing::saveAs),
                 Deed.of("Page", "Earlier versions…", null, rescue::chooseVersion),
                 Deed.of("Page", "Title…", null, this::retitle),
+                Deed.of("Page", "Handout…", null, handouts::askForFile),
+                Deed.of("Page", "Print…", "ctrl P", handouts::print),
+                Deed.of("Page", "Give the handout up", null, handouts::giveUp).when(handouts::isPending),
                 Deed.of("Page", "Copy the row's figure as a picture", "ctrl shift C", this::copyFigure)
                         .when(() -> face.ledger().selectedFigure().isPresent()),
                 Deed.of("Page", "Close", "ctrl Q", this::close));
