@@ -30,6 +30,7 @@ final class Face {
 
     private Face(PDDocument document, OpenTypeFont outlines) throws IOException {
         this.document = document;
+        outlines.setEnableGsub(false); // no ligatures: looking for them takes longer than all else
         this.outlines = outlines;
         font = PDType0Font.load(document, outlines, false);
     }

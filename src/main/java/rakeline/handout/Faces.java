@@ -7,12 +7,16 @@ import com.openhtmltopdf.pdfboxout.PdfRendererBuilder;
 import java.awt.Font;
 import java.io.File;
 import java.io.IOException;
+import java.io.InputStream;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
+import org.apache.fontbox.ttf.TTFParser;
+import org.apache.fontbox.ttf.TrueTypeFont;
+import org.apache.pdfbox.io.RandomAccessReadBuffer;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.font.PDFont;
 import org.apache.pdfbox.pdmodel.font.PDType0Font;
@@ -35,8 +39,16 @@ final class Faces {
         regular = Face.of(document, Typefaces.TEXT);
         strong = Face.of(document, Typefaces.STRONG);
         slanted = Face.of(document, Typefaces.SLANTED);
-        code = PDType0Font.load(document, Typefaces.FIGURES.open(), true);
+        code = code(document);
         others = Fallbacks.covering(lacking(letters));
+    }
+
+    private static PDType0Font code(PDDocument document) throws IOException {
+        try (InputStream in = Typefaces.FIGURES.open()) {
+            TrueTypeFont outlines = new TTFParser().parse(new RandomAccessReadBuffer(in));
+            outlines.setEnableGsub(false);
+            return PDType0Font.load(document, outlines, true);
+        }
     }
 
     private Set<Integer> lacking(String letters) throws IOException {
