@@ -109,6 +109,9 @@ final class Grounds {
                 .forEach(limit -> lines.add("Limit: "
                         + quantity.unit().attach(Decimals.shortest(limit.value())) + ", " + limit.label() + " ("
                         + limit.source() + ")."));
+        if (!quantity.caution().isBlank()) {
+            lines.add("Caution: " + quantity.caution());
+        }
         if (!quantity.source().isBlank()) {
             lines.add("Source: " + quantity.source());
         }

@@ -44,6 +44,11 @@ public final class PageSheet {
         return new Sheet(run.page().title(), run.page().about(), sheet.blocks, imprint.lines(), Sheet.Form.PAGES);
     }
 
+    /** What a quantity means: definition, unit, range, uncertainty, limits, caution, source. */
+    public static Block.Entry entry(Quantity quantity) {
+        return Grounds.entry(quantity);
+    }
+
     private void controls() {
         List<Control> controls = run.controls();
         if (!controls.isEmpty()) {

@@ -90,6 +90,11 @@ final class HandoutMaker implements Bench.View {
         background.run(() -> laid.pdf(paper), done, bench::notice);
     }
 
+    /** Opens the page of what every input and measure means. */
+    void openKeys() {
+        background.run(() -> KeysPage.open(vault.disk(), vault.places()), bench::notice, bench::notice);
+    }
+
     boolean isPending() {
         return pending.isPresent();
     }

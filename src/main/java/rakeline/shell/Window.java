@@ -211,6 +211,7 @@ public final class Window {
                 Deed.of("View", "Light", null, () -> prefer(before -> before.withTheme(Theme.LIGHT))),
                 Deed.of("View", "Dark", null, () -> prefer(before -> before.withTheme(Theme.DARK))),
                 Deed.of("View", "High contrast", null, () -> prefer(before -> before.withTheme(Theme.CONTRAST))),
+                Deed.of("Help", "Inputs and measures", null, handouts::openKeys),
                 Deed.of("Help", "Keys", "F1", () -> KeyList.show(face, deeds, taste.look())));
     }
 

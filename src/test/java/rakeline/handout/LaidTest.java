@@ -56,7 +56,7 @@ class LaidTest {
 
     @Test
     void itHasOneTitleAndOneHeadingOfTheFirstLevel() {
-        assertThat(words(page, "title")).isEqualTo("Trail");
+        assertThat(all(page, "title").get(0).getTextContent()).isEqualTo("Trail");
         assertThat(all(page, "h1"))
                 .singleElement()
                 .satisfies(heading -> assertThat(heading.getTextContent()).isEqualTo("Trail"));

@@ -12,7 +12,6 @@ import rakeline.engine.Result;
 import rakeline.engine.State;
 import rakeline.figure.Figure;
 import rakeline.figure.Samples;
-import rakeline.quantity.Quantity;
 import rakeline.worksheet.Row;
 import rakeline.worksheet.Worksheet;
 
@@ -94,9 +93,5 @@ final class Sheets {
 
     private static Outcome outcome(String id, String name, Result result, List<Control> controls) {
         return new Outcome(id, name, State.FRESH, "", "", Optional.of(result), controls, List.of(), Map.of());
-    }
-
-    static Quantity trail() {
-        return Samples.TRAIL;
     }
 }
