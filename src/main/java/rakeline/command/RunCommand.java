@@ -18,7 +18,8 @@ import rakeline.engine.Outcome;
             "",
             "--json prints one object a FILE, each on one line: {\"file\", \"title\", \"rows\": [{\"id\", \"name\", \"state\",",
             "\"message\", \"result\": null or {\"kind\": \"chart\", \"table\", \"drawing\", \"value\" or \"text\", \"text\",",
-            "\"columns\": [{\"key\", \"label\", \"unit\", \"values\"}]}}]}. Exit 1 where a row failed."
+            "\"columns\": [{\"key\", \"label\", \"unit\", \"values\"}]}}], \"notes\": [{\"id\", \"text\"}]}, notes",
+            "filled with what rows came to. Exit 1 where a row failed or a note names nothing."
         })
 final class RunCommand extends Work {
     @Parameters(arity = "1..*", paramLabel = "FILE", description = "Worksheets (*.rakeline).")

@@ -37,7 +37,7 @@ final class Layout {
         head(sheet);
         String form = sheet.form() == Sheet.Form.ONE_PAGE ? "close" : "pages";
         out.open("body", "class", form).open("main").line();
-        out.open("header").element("h1", sheet.title(), "dir", "auto");
+        out.open("header").element("h1", titleOf(sheet), "dir", "auto");
         if (!sheet.about().isBlank()) {
             out.element("p", sheet.about(), "class", "about", "dir", "auto");
         }
@@ -60,10 +60,13 @@ final class Layout {
                         "content",
                         "default-src 'none'; style-src 'unsafe-inline'")
                 .line();
-        String title = sheet.title().isBlank() ? "Untitled" : sheet.title();
-        out.element("title", title).line();
+        out.element("title", titleOf(sheet)).line();
         out.open("style").put(STYLE).close().line();
         out.close().line();
+    }
+
+    private static String titleOf(Sheet sheet) {
+        return sheet.title().isBlank() ? "Untitled" : sheet.title();
     }
 
     private void imprint(List<String> lines) {

@@ -11,8 +11,9 @@ import org.w3c.dom.traversal.NodeFilter;
 import org.w3c.dom.traversal.NodeIterator;
 
 /**
- * Splits long texts into pieces that follow each other without a gap: the layout copies what is left of a text with each
- * line that it sets.
+ * Puts texts into elements of their own where the layout needs that: long ones in pieces, because with each line it
+ * copies what is left of a text; and those beside other elements, because it writes them before these, so that a reader
+ * who selects a line would find its words out of order.
  */
 final class LongText {
     private static final int LONGEST = 4000;
@@ -20,19 +21,25 @@ final class LongText {
     private LongText() {}
 
     static void split(Document document) {
-        tooLong(document).forEach(text -> split(document, text));
+        texts(document).forEach(text -> split(document, text));
     }
 
-    private static List<Text> tooLong(Document document) {
+    private static List<Text> texts(Document document) {
         List<Text> found = new ArrayList<>();
         Node body = document.getElementsByTagName("body").item(0);
-        NodeIterator texts = ((DocumentTraversal) document).createNodeIterator(body, NodeFilter.SHOW_TEXT, null, false);
+        NodeIterator texts =
+                ((DocumentTraversal) document).createNodeIterator(body, NodeFilter.SHOW_TEXT, null, false);
         for (Node node = texts.nextNode(); node != null; node = texts.nextNode()) {
-            if (node.getNodeValue().length() > LONGEST) {
+            if (needsElement((Text) node)) {
                 found.add((Text) node);
             }
         }
         return found;
+    }
+
+    private static boolean needsElement(Text text) {
+        boolean isBesideOthers = text.getPreviousSibling() != null || text.getNextSibling() != null;
+        return text.getLength() > LONGEST || (isBesideOthers && !text.getData().isBlank());
     }
 
     private static void split(Document document, Text text) {

@@ -22,6 +22,7 @@ public final class PageSheet {
     private final Grounds grounds;
     private final boolean code;
     private final List<Block> blocks = new ArrayList<>();
+    private final List<Block> answers = new ArrayList<>();
 
     private PageSheet(RunPage run, Knowledge knowledge, boolean code) {
         this.run = run;
@@ -40,6 +41,7 @@ public final class PageSheet {
         PageSheet sheet = new PageSheet(run, knowledge, code);
         sheet.controls();
         run.page().rows().forEach(sheet::row);
+        sheet.answers();
         sheet.grounds();
         return new Sheet(run.page().title(), run.page().about(), sheet.blocks, imprint.lines(), Sheet.Form.PAGES);
     }
@@ -106,10 +108,20 @@ public final class PageSheet {
 
     private void row(Row row) {
         if (row instanceof Row.Note note) {
-            blocks.add(
-                    new Block.Prose(prose.fill(note.text()).text(), run.page().title(), 1));
-            return;
+            note(note);
+        } else {
+            snippet(row);
         }
+    }
+
+    private void note(Row.Note note) {
+        Prose.Filled filled = prose.fill(note.text());
+        List<Block> place = note.folded() ? answers : blocks;
+        place.add(new Block.Prose(filled.text(), run.page().title(), 1));
+        filled.missing().forEach(sentence -> place.add(trouble(sentence)));
+    }
+
+    private void snippet(Row row) {
         if (code) {
             blocks.add(new Block.Lines(row.text()));
         }
@@ -117,11 +129,12 @@ public final class PageSheet {
         if (outcome == null) {
             blocks.add(trouble("A row of this page has not run."));
         } else {
-            outcome(outcome);
+            outcome(outcome, row.folded() ? answers : blocks);
         }
     }
 
-    private void outcome(Outcome outcome) {
+    /** @param values where what is no figure goes */
+    private void outcome(Outcome outcome, List<Block> values) {
         if (outcome.state() != State.FRESH || !outcome.message().isEmpty()) {
             blocks.add(trouble("Row " + outcome.name() + ", " + outcome.state().words()
                     + (outcome.message().isEmpty() ? "." : ": " + outcome.message())));
@@ -129,7 +142,9 @@ public final class PageSheet {
         if (!outcome.printed().isBlank()) {
             blocks.add(new Block.Lines(outcome.printed().stripTrailing()));
         }
-        outcome.result().filter(result -> !isControl(outcome)).ifPresent(result -> result(outcome.name(), result));
+        outcome.result()
+                .filter(result -> !isControl(outcome))
+                .ifPresent(result -> result(outcome.name(), result, values));
     }
 
     /** Where a dial stands is said above. */
@@ -137,18 +152,26 @@ public final class PageSheet {
         return outcome.controls().stream().anyMatch(control -> control.name().equals(outcome.name()));
     }
 
-    private void result(String name, Result result) {
+    private void result(String name, Result result, List<Block> values) {
         if (result instanceof Result.Shown shown) {
             blocks.add(new Block.Shown(shown.figure()));
         } else if (result instanceof Result.Text text) {
-            blocks.add(new Block.Named(name, text.text()));
+            values.add(new Block.Named(name, text.text()));
         } else if (result instanceof Result.Value value) {
-            blocks.add(new Block.Named(name, value.text()));
+            values.add(new Block.Named(name, value.text()));
         }
     }
 
     private static Block trouble(String words) {
         return new Block.Words(Block.Tone.TROUBLE, words);
+    }
+
+    /** What is folded on the page comes after the rest of it: whoever is asked first shall not read the answer. */
+    private void answers() {
+        if (!answers.isEmpty()) {
+            blocks.add(new Block.Heading(2, "Worked answers"));
+            blocks.addAll(answers);
+        }
     }
 
     private void grounds() {

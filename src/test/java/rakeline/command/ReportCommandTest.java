@@ -9,12 +9,14 @@ import java.util.List;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** {@code rakeline report}. */
+@Tag("slow")
 class ReportCommandTest {
     private static final String FIRST = "demo-data/bikes/road-xs.bike.json";
     private static final String SECOND = "demo-data/bikes/endurance-xs.bike.json";

@@ -133,6 +133,18 @@ class LaidTest {
     }
 
     @Test
+    void aFoldedNoteComesAfterTheRestAmongTheWorkedAnswers() {
+        assertThat(laid.xhtml().indexOf("The answer is five"))
+                .isGreaterThan(laid.xhtml().indexOf("Worked answers"))
+                .isLessThan(laid.xhtml().indexOf("What the numbers rest on"));
+    }
+
+    @Test
+    void aPlaceOfANoteThatNoRowFillsIsToldBelowIt() {
+        assertThat(words(page, "p")).contains("{{nothing}} names no row of the page.");
+    }
+
+    @Test
     void whereTheDialStoodIsSaid() {
         assertThat(words(page, "td")).contains("Head angle\n70.5°\n69 to 74°\nhead");
     }

@@ -38,7 +38,8 @@ final class Sheets {
                 Row.Snippet.of("r3", "int q = 1 / 0;"),
                 Row.Snippet.of("r4", "draw(it)"),
                 Row.Snippet.of("r5", "measures(it)"),
-                Row.Snippet.of("r6", "double number = 5;"));
+                Row.Snippet.of("r6", "double number = 5;"),
+                new Row.Note("n3", "The answer is five; {{nothing}}.").folded(true));
         Control dial = new Control.Dial("head", "Head angle", "", "°", 69, 74, 0.1, 71.3, 71.3, 70.5, 1);
         List<Outcome> outcomes = List.of(
                 outcome("r1", "head", new Result.Value("70.5", 70.5, List.of()), List.of(dial)),
