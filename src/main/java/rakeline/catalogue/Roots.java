@@ -22,18 +22,25 @@ import rakeline.quantity.Refusal;
  * bundled with the program. The working directory is not among them.
  *
  * @param folders existing or not; the first that holds a name wins
+ * @param links whether symbolic links may leave their folder
  * @param reading told of each place that is looked at, before it is read
  */
-public record Roots(List<Path> folders, Consumer<Path> reading) {
+public record Roots(List<Path> folders, Links links, Consumer<Path> reading) {
+    /** What becomes of a symbolic link that leaves its folder. */
+    public enum Links {
+        REFUSED,
+        FOLLOWED
+    }
+
     private static final String BUNDLED = "/rakeline/bundled/";
 
     public Roots {
         folders = List.copyOf(folders);
     }
 
-    /** Places whose reading nobody follows. */
+    /** Places whose reading nobody follows, and whose links do not leave them. */
     public Roots(List<Path> folders) {
-        this(folders, file -> {});
+        this(folders, Links.REFUSED, file -> {});
     }
 
     /** Only what is bundled. */
@@ -97,10 +104,10 @@ public record Roots(List<Path> folders, Consumer<Path> reading) {
         }
     }
 
-    private static Path stayingIn(Path folder, Path file, String name) {
+    private Path stayingIn(Path folder, Path file, String name) {
         try {
-            if (!file.toRealPath().startsWith(folder.toRealPath())) {
-                throw new Refusal(name + " is a link that leaves " + folder + ".");
+            if (links == Links.REFUSED && !file.toRealPath().startsWith(folder.toRealPath())) {
+                throw new Refusal(name + " is a link that leaves " + folder + "; the preferences can allow it.");
             }
             return file;
         } catch (IOException e) {

@@ -1,11 +1,14 @@
 package rakeline.command;
 
-import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Parameters;
 import rakeline.catalogue.BikeFile;
 import rakeline.catalogue.Bytes;
+import rakeline.catalogue.DynamicsFile;
+import rakeline.catalogue.PartsFile;
+import rakeline.catalogue.RiderFile;
 import rakeline.engine.Inspection;
 import rakeline.engine.jshell.Sessions;
 import rakeline.geometry.Bike;
@@ -20,15 +23,28 @@ import rakeline.worksheet.WorksheetFile;
 /** Reads files and says what does not fit, without running anything. */
 @Command(
         name = "check",
-        description = "Reads bike files and worksheets and says what does not fit; nothing is run.",
+        description = "Reads bikes, riders, parts, dynamics and worksheets and says what does not fit; runs nothing.",
         footer = {
             "",
             "Exit 0 where all is clean, 1 where a charted number is further from the derived one than rounding explains",
             "or a snippet does not parse, 2 where a file is refused."
         })
 final class CheckCommand extends Work {
-    @Parameters(arity = "1..*", paramLabel = "FILE", description = "Bike files and worksheets.")
+    @Parameters(arity = "1..*", paramLabel = "FILE", description = "Files of any of these kinds.")
     private List<String> files = List.of();
+
+    private static final String WORKSHEET = "rakeline/worksheet";
+    private static final Map<String, String> KINDS = Map.of(
+            WorksheetFile.EXTENSION,
+            WORKSHEET,
+            ".bike.json",
+            BikeFile.FORMAT,
+            ".rider.json",
+            RiderFile.FORMAT,
+            ".parts.json",
+            PartsFile.FORMAT,
+            ".dynamics.json",
+            DynamicsFile.FORMAT);
 
     private final Vocabulary vocabulary;
 
@@ -44,14 +60,44 @@ final class CheckCommand extends Work {
 
     private int check(String file) {
         try {
-            Path path = Paths.of(file);
-            return file.endsWith(WorksheetFile.EXTENSION)
-                    ? checkPage(file, WorksheetFile.read(Bytes.read(path, WorksheetFile.LIMIT_BYTES), file))
-                    : checkBike(file, BikeFile.read(Bytes.read(path, BikeFile.SIZE_LIMIT), file));
+            return check(file, kind(file));
         } catch (Refusal refusal) {
             console().message(refusal.getMessage());
             return REFUSED;
         }
+    }
+
+    /** A rider, parts and parameters are clean where they can be read; a bike's chart must also agree. */
+    private int check(String file, String kind) {
+        switch (kind) {
+            case WORKSHEET -> {
+                return checkPage(file);
+            }
+            case RiderFile.FORMAT -> Paths.rider(file);
+            case PartsFile.FORMAT -> Paths.stock(file);
+            case DynamicsFile.FORMAT -> Paths.dynamics(file);
+            case BikeFile.FORMAT -> {
+                return checkBike(file, Paths.bike(file));
+            }
+            default ->
+                throw new Refusal(file + ": format is \"" + kind + "\"; accepted are " + BikeFile.FORMAT + ", "
+                        + RiderFile.FORMAT + ", " + PartsFile.FORMAT + ", " + DynamicsFile.FORMAT + " and "
+                        + WORKSHEET + ".");
+        }
+        return DONE;
+    }
+
+    /** What a file's name says it is, or else what it says itself. */
+    private static String kind(String file) {
+        return KINDS.entrySet().stream()
+                .filter(kind -> file.endsWith(kind.getKey()))
+                .map(Map.Entry::getValue)
+                .findFirst()
+                .orElseGet(() -> Paths.format(file));
+    }
+
+    private int checkPage(String file) {
+        return checkPage(file, WorksheetFile.read(Bytes.read(Paths.of(file), WorksheetFile.LIMIT_BYTES), file));
     }
 
     private int checkPage(String file, Worksheet page) {

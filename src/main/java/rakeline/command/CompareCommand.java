@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -21,8 +22,10 @@ import rakeline.geometry.Inputs;
 import rakeline.geometry.parts.Stock;
 import rakeline.handling.Ride;
 import rakeline.quantity.Decimals;
+import rakeline.quantity.Input;
 import rakeline.quantity.Numbers;
 import rakeline.quantity.Refusal;
+import rakeline.study.Varied;
 import rakeline.study.Vocabulary;
 import rakeline.study.fit.Changed;
 import rakeline.study.fit.Comparison;
@@ -42,7 +45,8 @@ import rakeline.study.fit.Wanted;
             "the first bike on all, --to those of another bike. Post and rails meet them;",
             "the hoods stay where they are built, and handMissMm says how far off, unless",
             "--parts is given: then every bike but the one whose points they are gets the",
-            "best match of these parts. The shoe is each bike's own. --with adds the first",
+            "best match of these parts. The shoe is each bike's own. --rider seats one rider",
+            "on all, whose shoe and contact points are then on all. --with adds the first",
             "bike with numbers changed: wheels, fork.axleToCrownMm and fork.sagMm are",
             "refitted, the rest is redrawn.",
             "",
@@ -51,8 +55,8 @@ import rakeline.study.fit.Wanted;
             "order; what two bikes share, as contact points, or all numbers of a bike and",
             "its --with, cancels. \"larger\" marks a difference beyond it.",
             "",
-            "--json prints {\"bikes\": [name…], \"contact\": null or whose, \"inputs\": {key:",
-            "ROW}, \"measures\": {key: ROW}, \"limits\": [{\"key\", \"limit\", \"side\", \"label\",",
+            "--json prints {\"bikes\": [name…], \"contact\": null or whose, \"changed\": [{key:",
+            "\"refit\" or \"redraw\"}…], \"inputs\": {key: ROW}, \"measures\": {key: ROW}, \"limits\": [{\"key\", \"limit\", \"side\", \"label\",",
             "\"source\", \"values\", \"left\"}]}, with ROW {\"values\", \"differences\", \"percent\",",
             "\"uncertainties\": [number or null…], \"larger\": [true or false…]}, one item a",
             "bike; \"inputs\" are those that differ. With several --hands the keys that",
@@ -71,7 +75,7 @@ final class CompareCommand extends Work {
     @Option(names = "--same-contact", description = "The first bike's contact points on all.")
     private boolean sameContact;
 
-    @Option(names = "--to", paramLabel = "BIKE", description = "Another bike's contact points on all.")
+    @Option(names = "--to", paramLabel = "BIKE|RIDER", description = "Another's contact points on all.")
     private String to;
 
     @Option(names = "--parts", paramLabel = "PARTS", description = "Stock parts to match the hands with.")
@@ -88,7 +92,10 @@ final class CompareCommand extends Work {
     private List<String> only = List.of();
 
     @Mixin
-    private Written written = new Written();
+    private Riding riding = new Riding();
+
+    @Mixin
+    private Output output = new Output();
 
     private final Vocabulary vocabulary;
 
@@ -100,39 +107,59 @@ final class CompareCommand extends Work {
     @Override
     int work() {
         List<Hands> places = hands.stream().map(String::trim).map(Hands::of).toList();
-        Optional<Wanted> wanted = wanted();
-        List<Contender> contenders = contenders(places.get(0), wanted);
-        Comparison comparison = Comparison.of(vocabulary, contenders, places, wanted.map(Wanted::from), false, only);
+        List<Ride> read = bikes.stream()
+                .map(bike -> riding.ride(console(), bike, places.get(0)))
+                .toList();
+        Optional<Wanted> wanted = wanted(read.get(0));
+        List<Contender> contenders = contenders(read, wanted);
+        Comparison comparison =
+                Comparison.of(vocabulary, contenders, places, contact(wanted), hasRidersOwn(Inputs.TOE_FORWARD), only);
         List<Ride> rides = contenders.stream().map(Contender::ride).toList();
         List<Left> left = only.isEmpty() ? Left.of(vocabulary, rides) : List.of();
         Table table = ComparisonTable.of(comparison);
-        String text = left.isEmpty() ? Written.text(table) : Written.text(table, LimitTable.of(rides, left));
-        written.write(console(), table, text, ComparisonTable.drawing(comparison), asJson(comparison, left));
+        output.give(
+                console(),
+                ComparisonTable.drawing(comparison),
+                table,
+                () -> left.isEmpty() ? Output.text(table) : Output.text(table, LimitTable.of(rides, left)),
+                () -> asJson(comparison, left));
         shoes(rides);
         return DONE;
     }
 
-    private Optional<Wanted> wanted() {
+    private Optional<Wanted> wanted(Ride first) {
         if (to != null) {
-            return Optional.of(Wanted.of(Paths.bike(to)));
+            return Optional.of(Paths.wanted(to));
         }
         if (parts != null && !sameContact) {
             throw new Refusal("--parts matches the hands to contact points; add --same-contact or --to.");
         }
-        return sameContact ? Optional.of(Wanted.of(Paths.bike(bikes.get(0)))) : Optional.empty();
+        return sameContact ? Optional.of(Wanted.of(first.bike())) : Optional.empty();
     }
 
-    private List<Contender> contenders(Hands place, Optional<Wanted> wanted) {
+    /** Whose contact points are on all bikes. */
+    private Optional<String> contact(Optional<Wanted> wanted) {
+        return wanted.map(Wanted::from)
+                .or(() -> riding.rider()
+                        .filter(who -> hasRidersOwn(Inputs.CONTACT_SIT_X))
+                        .map(who -> "the contact points of " + who.name()));
+    }
+
+    private boolean hasRidersOwn(Input input) {
+        return riding.rider().filter(who -> who.own().containsKey(input)).isPresent();
+    }
+
+    private List<Contender> contenders(List<Ride> read, Optional<Wanted> wanted) {
         List<Contender> contenders = new ArrayList<>();
-        for (int i = 0; i < bikes.size(); i++) {
+        for (int i = 0; i < read.size(); i++) {
             boolean isOwner = i == 0 && to == null;
-            Bike bike = fitted(Paths.bike(bikes.get(i)), wanted, isOwner);
-            contenders.add(new Contender(Ride.of(bike, place), i));
+            Ride ride = read.get(i);
+            contenders.add(new Contender(ride.on(fitted(ride.bike(), wanted, isOwner)), i));
         }
-        Bike first = contenders.get(0).ride().bike();
+        Ride first = contenders.get(0).ride();
         for (String change : changes) {
             Map<String, Double> numbers = KeyValue.numbers("--with", Arrays.asList(change.split(",", -1)));
-            contenders.add(new Contender(Ride.of(Changed.of(first, numbers), place), 0));
+            contenders.add(new Contender(first.on(Changed.of(first.bike(), numbers)), 0, Changed.varied(numbers)));
         }
         return contenders;
     }
@@ -174,10 +201,20 @@ final class CompareCommand extends Work {
                         .map(one -> one.ride().bike().name())
                         .toList());
         json.put("contact", comparison.contact().orElse(null));
+        json.put("changed", changed(comparison));
         json.put("inputs", asJson(comparison.inputs()));
         json.put("measures", asJson(comparison.measures()));
         json.put("limits", LimitsCommand.asJson(left));
         return json;
+    }
+
+    /** For each bike what was changed of it: the key and the way. */
+    private static List<Map<String, String>> changed(Comparison comparison) {
+        return comparison.contenders().stream()
+                .map(one -> one.changed().stream()
+                        .collect(Collectors.toMap(
+                                Varied::key, varied -> varied.mode().word())))
+                .toList();
     }
 
     private static Map<String, Object> asJson(List<Comparison.Row> rows) {

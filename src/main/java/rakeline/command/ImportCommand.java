@@ -7,7 +7,9 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import rakeline.catalogue.BikeWriter;
@@ -16,10 +18,12 @@ import rakeline.catalogue.chart.ChartFile;
 import rakeline.catalogue.chart.ChartImport;
 import rakeline.desk.SafeFile;
 import rakeline.desk.Together;
+import rakeline.figure.BikeDrawing;
 import rakeline.figure.BikesTable;
 import rakeline.figure.TextTable;
 import rakeline.geometry.Bike;
 import rakeline.geometry.Setting;
+import rakeline.handling.Ride;
 import rakeline.quantity.Refusal;
 
 /** Reads a maker's chart into bike files. */
@@ -32,14 +36,12 @@ import rakeline.quantity.Refusal;
             "head tube, fork length, wheelbase, tyre, wheel; units mm, cm, in stand in the heading, in a row or column",
             "of units, or in the cell. A chart without stack and reach is solved for them. Without --out nothing is",
             "written; with it <name>.bike.json for each size, all or none, and none while a cell is doubtful.",
-            "Exit 1 where a cell is doubtful. --json prints {\"bikes\": [bike file…], \"understood\": [{\"place\",",
+            "Exit 1 where a cell is doubtful. --csv writes the sizes as export does, --svg their side views.",
+            "--json prints {\"bikes\": [bike file…], \"understood\": [{\"place\",",
             "\"heading\", \"key\", \"unit\"}], \"leftOut\": [{\"place\", \"text\", \"reason\"}], \"notes\": [sentence…],",
             "\"doubts\": [{\"place\", \"text\", \"reason\"}], \"written\": [path…]}."
         })
 final class ImportCommand extends Work {
-    private static final String ENDING = ".bike.json";
-    private static final int LONGEST_NAME = 100;
-
     @Parameters(paramLabel = "CSV", description = "A chart.")
     private String csv;
 
@@ -55,8 +57,8 @@ final class ImportCommand extends Work {
     @Option(names = "--replace", description = "Lets --out replace files that are there.")
     private boolean replace;
 
-    @Option(names = "--json", description = "Prints JSON.")
-    private boolean json;
+    @Mixin
+    private Output output = new Output();
 
     ImportCommand(Console console) {
         super(console);
@@ -66,11 +68,12 @@ final class ImportCommand extends Work {
     int work() {
         ChartImport chart = read();
         List<Path> written = out == null || !chart.isWhole() ? List.of() : write(chart.bikes());
-        if (json) {
-            console().json(asJson(chart, written));
-        } else {
-            print(chart, written);
-        }
+        output.give(
+                console(),
+                BikeDrawing.sideView(chart.bikes().stream().map(Ride::of).toList()),
+                BikesTable.records(chart.bikes()),
+                () -> text(chart, written),
+                () -> asJson(chart, written));
         chart.doubts().forEach(doubt -> console().message(doubt.sentence()));
         if (chart.isWhole()) {
             return DONE;
@@ -97,7 +100,7 @@ final class ImportCommand extends Work {
     private List<Path> write(List<Bike> bikes) {
         Path folder = Paths.folder(out);
         Map<Path, byte[]> contents = new LinkedHashMap<>();
-        bikes.forEach(bike -> contents.put(folder.resolve(fileName(bike.name())), BikeWriter.write(bike)));
+        bikes.forEach(bike -> contents.put(folder.resolve(BikeWriter.fileName(bike.name())), BikeWriter.write(bike)));
         checkFree(folder, bikes);
         Together.write(SafeFile.onDisk(), contents);
         return new ArrayList<>(contents.keySet());
@@ -106,7 +109,7 @@ final class ImportCommand extends Work {
     private void checkFree(Path folder, List<Bike> bikes) {
         Map<String, String> names = new TreeMap<>();
         for (Bike bike : bikes) {
-            String file = fileName(bike.name());
+            String file = BikeWriter.fileName(bike.name());
             String other = names.put(file.toLowerCase(Locale.ROOT), bike.name());
             if (other != null) {
                 throw new Refusal(other + " and " + bike.name() + " would be the same file, " + file + ".");
@@ -117,29 +120,19 @@ final class ImportCommand extends Work {
         }
     }
 
-    /** A name that every system takes. */
-    private static String fileName(String name) {
-        String safe = name.replaceAll("[\\\\/:*?\"<>|\\p{Cntrl}]", "-").strip().replaceAll("^\\.+|\\.+$", "");
-        return (safe.length() > LONGEST_NAME ? safe.substring(0, LONGEST_NAME) : safe) + ENDING;
-    }
-
-    private void print(ChartImport chart, List<Path> written) {
-        if (!chart.bikes().isEmpty()) {
-            console().data().print(TextTable.write(BikesTable.sideBySide(chart.bikes())) + "\n");
-        }
-        chart.understood().forEach(heading -> line(understood(heading)));
-        chart.leftOut().forEach(heading -> line("Left out: " + heading.sentence()));
-        chart.notes().forEach(this::line);
-        written.forEach(file -> line("Written: " + file));
+    private static String text(ChartImport chart, List<Path> written) {
+        List<String> lines = new ArrayList<>();
+        chart.understood().forEach(heading -> lines.add(understood(heading)));
+        chart.leftOut().forEach(heading -> lines.add("Left out: " + heading.sentence()));
+        lines.addAll(chart.notes());
+        written.forEach(file -> lines.add("Written: " + file));
+        String table = chart.bikes().isEmpty() ? "" : TextTable.write(BikesTable.sideBySide(chart.bikes())) + "\n";
+        return table + lines.stream().map(line -> line + "\n").collect(Collectors.joining());
     }
 
     private static String understood(ChartImport.Understood heading) {
         return heading.place() + " \"" + heading.heading() + "\" is " + heading.key()
                 + (heading.unit().isEmpty() ? "" : ", in " + heading.unit()) + ".";
-    }
-
-    private void line(String text) {
-        console().data().print(text + "\n");
     }
 
     private static Map<String, Object> asJson(ChartImport chart, List<Path> written) {

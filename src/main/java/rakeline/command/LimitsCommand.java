@@ -5,12 +5,12 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Option;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
-import rakeline.figure.Csv;
+import rakeline.figure.BikeDrawing;
 import rakeline.figure.LimitTable;
 import rakeline.figure.Table;
-import rakeline.figure.TextTable;
+import rakeline.geometry.Hands;
 import rakeline.handling.Ride;
 import rakeline.study.Vocabulary;
 import rakeline.study.fit.Left;
@@ -26,7 +26,8 @@ import rakeline.study.fit.Left;
             "regulation, or common practice. What is left is negative beyond the limit, by",
             "how far; nothing is judged. Of crank, toe, tyre and guard it is how much more",
             "there could be before toe room is 0 or the pedal strikes at 25°, all else as",
-            "it is; \"limit\" is null then. --json prints {\"bikes\": [name…], \"limits\":",
+            "it is; \"limit\" is null then. With --rider also what is left of the rider's",
+            "inseam and knees. --json prints {\"bikes\": [name…], \"limits\":",
             "[{\"key\", \"limit\", \"side\": \"at least\" or \"at most\", \"label\", \"source\",",
             "\"values\": [number or null…], \"left\": [number or null…]}]}, one item a bike."
         })
@@ -34,14 +35,11 @@ final class LimitsCommand extends Work {
     @Parameters(arity = "1..*", paramLabel = "BIKE", description = "Bike files (*.bike.json).")
     private List<String> bikes = List.of();
 
-    @Option(names = "--set", paramLabel = "KEY=VALUE", description = "Redraws every bike with a number changed.")
-    private List<String> changes = List.of();
+    @Mixin
+    private Riding riding = new Riding();
 
-    @Option(names = "--json", description = "Prints JSON.")
-    private boolean json;
-
-    @Option(names = "--csv", description = "Prints CSV.")
-    private boolean csv;
+    @Mixin
+    private Output output = new Output();
 
     private final Vocabulary vocabulary;
 
@@ -52,22 +50,20 @@ final class LimitsCommand extends Work {
 
     @Override
     int work() {
-        Map<String, Double> set = KeyValue.numbers("--set", changes);
         List<Ride> rides = bikes.stream()
-                .map(file -> Paths.bike(file).redraw(rakeline.geometry.Setting.changes(set)))
-                .map(Ride::of)
+                .map(file -> riding.ride(console(), file, Hands.HOODS))
                 .toList();
         List<Left> left = Left.of(vocabulary, rides);
         Table table = LimitTable.of(rides, left);
-        if (json) {
-            Map<String, Object> answer = new LinkedHashMap<>();
-            answer.put("bikes", rides.stream().map(ride -> ride.bike().name()).toList());
-            answer.put("limits", asJson(left));
-            console().json(answer);
-        } else {
-            console().data().print(csv ? Csv.write(table) : TextTable.write(table));
-        }
+        output.give(console(), BikeDrawing.sideView(rides), table, table, () -> asJson(rides, left));
         return DONE;
+    }
+
+    private static Map<String, Object> asJson(List<Ride> rides, List<Left> left) {
+        Map<String, Object> answer = new LinkedHashMap<>();
+        answer.put("bikes", rides.stream().map(ride -> ride.bike().name()).toList());
+        answer.put("limits", asJson(left));
+        return answer;
     }
 
     static List<Map<String, Object>> asJson(List<Left> rows) {

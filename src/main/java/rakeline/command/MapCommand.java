@@ -24,7 +24,7 @@ import rakeline.study.Vocabulary;
             "--as says otherwise. CSV has one place a row: the two keys and the measure, the first input slowest.",
             "--json prints {\"bike\", \"title\", \"x\" and \"y\": {\"key\", \"label\", \"unit\", \"as\", \"here\", \"values\"},",
             "\"measure\": {\"key\", \"label\", \"unit\", \"here\"}, \"values\": [[number or null...]...] with a list for each x,",
-            "\"gaps\": [{\"reason\", \"count\"}], \"held\"}."
+            "\"gaps\": [{\"reason\", \"count\"}], \"held\": null or {\"key\", \"value\", \"by\"}, \"heldInWords\"}."
         })
 final class MapCommand extends Work {
     static final int ROWS_PRINTED = 21;
@@ -43,8 +43,11 @@ final class MapCommand extends Work {
     @Option(names = "--track", required = true, paramLabel = "KEY", description = "The measure, or input, to map.")
     private String track;
 
-    @Option(names = "--as", paramLabel = "WAY", description = "refit or redraw.")
-    private String as;
+    @Mixin
+    private HoldOption hold = new HoldOption();
+
+    @Mixin
+    private AsOption as = new AsOption();
 
     @Mixin
     private Output output = new Output();
@@ -62,7 +65,11 @@ final class MapCommand extends Work {
             throw new Refusal("--vary is given " + vary.size() + " times; accepted is twice.");
         }
         Mapped mapped = new GridMap(
-                        subject.ride(console()), axis(vary.get(0)), axis(vary.get(1)), vocabulary.tracked(track))
+                        subject.ride(console()),
+                        axis(vary.get(0)),
+                        axis(vary.get(1)),
+                        vocabulary.tracked(track),
+                        hold.hold(vocabulary))
                 .run();
         MapFigure figure = MapFigures.of(mapped);
         output.give(
@@ -75,8 +82,10 @@ final class MapCommand extends Work {
         Vary axis = Vary.of(argument, Vary.STEPPED);
         return axis.range().size() == 2
                 ? GridMap.Axis.of(
-                        axis.varied(as), axis.range().get(0), axis.range().get(1))
-                : new GridMap.Axis(axis.varied(as), axis.steps());
+                        as.varied(axis.setting()),
+                        axis.range().get(0),
+                        axis.range().get(1))
+                : new GridMap.Axis(as.varied(axis.setting()), axis.steps());
     }
 
     private static Map<String, Object> asJson(Mapped mapped, MapFigure figure) {
@@ -96,7 +105,8 @@ final class MapCommand extends Work {
         json.put(
                 "gaps",
                 mapped.reasons().entrySet().stream().map(MapCommand::asJson).toList());
-        json.put("held", mapped.held());
+        json.put("held", mapped.map().hold().map(FigureJson::hold).orElse(null));
+        json.put("heldInWords", mapped.held());
         return json;
     }
 

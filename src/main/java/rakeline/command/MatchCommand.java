@@ -82,7 +82,7 @@ final class MatchCommand extends Work {
     private boolean all;
 
     @Mixin
-    private Written written = new Written();
+    private Output output = new Output();
 
     MatchCommand(Console console) {
         super(console);
@@ -95,31 +95,27 @@ final class MatchCommand extends Work {
         }
         Match match = match();
         Matched matched = all ? match.all() : match.best(Math.min(top, Match.MOST_OPTIONS));
-        written.write(
+        output.give(
                 console(),
-                MatchTable.whole(matched),
-                Written.text(MatchTable.brief(matched)),
                 BikeDrawing.sideView(List.of(
                         Ride.of(matched.first().bike()),
                         Ride.of(match.reference().bike()))),
-                asJson(matched));
+                MatchTable.whole(matched),
+                MatchTable.brief(matched),
+                () -> asJson(matched));
         return DONE;
     }
 
     private Match match() {
         Stock stock = Paths.stock(parts);
         Ride own = subject.ride(console());
+        Hands hands = own.geometry().hands();
         if (Paths.format(to).equals(RiderFile.FORMAT)) {
             Rider rider = Paths.rider(to);
-            return Match.of(
-                    own.bike(),
-                    rider,
-                    reference(rider.on(own.bike()), own.geometry().hands()),
-                    stock);
+            return Match.of(own.bike(), rider, reference(rider.on(own.bike()), hands), stock);
         }
         Bike target = Paths.bike(to);
-        return new Match(
-                own.bike(), Wanted.of(target), reference(target, own.geometry().hands()), stock);
+        return new Match(own.bike(), Wanted.of(target), reference(target, hands), stock);
     }
 
     private Geometry reference(Bike usual, Hands hands) {

@@ -1,11 +1,14 @@
 package rakeline.command;
 
 import java.nio.charset.StandardCharsets;
+import java.util.Arrays;
 import java.util.function.Supplier;
+import java.util.stream.Collectors;
 import picocli.CommandLine.Option;
 import rakeline.desk.SafeFile;
 import rakeline.figure.Csv;
 import rakeline.figure.Figure;
+import rakeline.figure.Table;
 import rakeline.figure.TextTable;
 import rakeline.figure.paint.Palette;
 import rakeline.figure.paint.Svg;
@@ -24,14 +27,14 @@ final class Output {
     private boolean json;
 
     /**
-     * Gives a figure. Files first: where one cannot be written, nothing is printed.
+     * Gives what a command found. Files first: where one cannot be written, nothing is printed.
      *
      * @param drawn for SVG
      * @param listed for CSV
      * @param read for a terminal
      * @param asJson for JSON, a tree of plain values
      */
-    void give(Console console, Figure drawn, Figure listed, Figure read, Supplier<Object> asJson) {
+    void give(Console console, Figure drawn, Figure listed, Supplier<String> read, Supplier<Object> asJson) {
         if (csv != null && !csvIsPrinted()) {
             SafeFile.onDisk().write(Paths.of(csv), Csv.write(listed).getBytes(StandardCharsets.UTF_8));
         }
@@ -41,12 +44,22 @@ final class Output {
         print(console, listed, read, asJson);
     }
 
+    /** Gives figures: one drawn, one listed, one read. */
+    void give(Console console, Figure drawn, Figure listed, Figure read, Supplier<Object> asJson) {
+        give(console, drawn, listed, () -> TextTable.write(read), asJson);
+    }
+
     /** Gives a figure that is drawn, listed and read alike. */
     void give(Console console, Figure figure, Supplier<Object> asJson) {
         give(console, figure, figure, figure, asJson);
     }
 
-    private void print(Console console, Figure listed, Figure read, Supplier<Object> asJson) {
+    /** Tables under one another, as a terminal shows them. */
+    static String text(Table... tables) {
+        return Arrays.stream(tables).map(TextTable::write).collect(Collectors.joining("\n"));
+    }
+
+    private void print(Console console, Figure listed, Supplier<String> read, Supplier<Object> asJson) {
         if (json) {
             console.json(asJson.get());
         }
@@ -54,7 +67,7 @@ final class Output {
             console.data().print(Csv.write(listed));
         }
         if (isText()) {
-            console.data().print(TextTable.write(read));
+            console.data().print(read.get());
         }
     }
 

@@ -16,6 +16,7 @@ import rakeline.geometry.parts.Stock;
 import rakeline.handling.Dynamics;
 import rakeline.quantity.Refusal;
 import rakeline.rider.Rider;
+import rakeline.study.fit.Wanted;
 
 /** Paths of the command line: they resolve against the working directory. */
 final class Paths {
@@ -67,6 +68,15 @@ final class Paths {
 
     static Stock stock(String argument) {
         return PartsFile.read(Bytes.read(of(argument), PartsFile.SIZE_LIMIT), argument);
+    }
+
+    /**
+     * The contact points that a file gives, a rider's or a bike's.
+     *
+     * @throws Refusal for a file that is neither, or gives none
+     */
+    static Wanted wanted(String argument) {
+        return format(argument).equals(RiderFile.FORMAT) ? Wanted.of(rider(argument)) : Wanted.of(bike(argument));
     }
 
     static Rider rider(String argument) {

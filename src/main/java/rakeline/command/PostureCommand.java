@@ -1,22 +1,21 @@
 package rakeline.command;
 
-import java.nio.charset.StandardCharsets;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Stream;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
-import rakeline.desk.SafeFile;
 import rakeline.figure.BikeDrawing;
-import rakeline.figure.Csv;
 import rakeline.figure.PostureTable;
 import rakeline.figure.Table;
-import rakeline.figure.TextTable;
-import rakeline.figure.paint.Palette;
-import rakeline.figure.paint.Svg;
+import rakeline.geometry.ContactMeasures;
+import rakeline.geometry.Hands;
+import rakeline.geometry.Inputs;
 import rakeline.handling.Ride;
+import rakeline.quantity.Decimals;
 import rakeline.quantity.Measure;
 import rakeline.quantity.Reading;
 import rakeline.quantity.Refusal;
@@ -38,8 +37,6 @@ import rakeline.study.Vocabulary;
             "\"label\", \"unit\", \"values\"}]}, one row a crank. A measure that has no value says why in a notice."
         })
 final class PostureCommand extends Work {
-    private static final int SVG_WIDTH = 800;
-
     @Mixin
     private Subject subject = new Subject();
 
@@ -49,14 +46,8 @@ final class PostureCommand extends Work {
     @Option(names = "--hands-move", description = "With --crank: hands move with the saddle; otherwise they stay.")
     private boolean handsMove;
 
-    @Option(names = "--csv", paramLabel = "FILE", description = "Writes the table as CSV; - is standard output.")
-    private String csv;
-
-    @Option(names = "--svg", paramLabel = "FILE", description = "Writes the side view with the rider.")
-    private String svg;
-
-    @Option(names = "--json", description = "Prints JSON.")
-    private boolean json;
+    @Mixin
+    private Output output = new Output();
 
     private final Vocabulary vocabulary;
 
@@ -70,11 +61,15 @@ final class PostureCommand extends Work {
         if (subject.riderFile().isEmpty()) {
             throw new Refusal("--rider is missing; accepted is a rider file (*.rider.json).");
         }
-        Ride ride = subject.ride(console());
-        ride.ridden().misses().forEach(miss -> console().message(sentence(miss)));
+        Ride ride = subject.ride();
         Table table = cranks.isEmpty() ? PostureTable.of(List.of(ride)) : PostureTable.cranks(ride, changes());
-        writeFiles(ride, table);
-        print(ride, table);
+        notices(ride).forEach(console()::message);
+        output.give(
+                console(),
+                BikeDrawing.sideView(List.of(ride)),
+                table,
+                () -> Output.text(table, PostureTable.assumed(who(ride))),
+                () -> asJson(ride, table));
         return DONE;
     }
 
@@ -82,28 +77,6 @@ final class PostureCommand extends Work {
         return cranks.stream()
                 .map(word -> new CrankChange(Console.number(word, "--crank"), handsMove))
                 .toList();
-    }
-
-    private void writeFiles(Ride ride, Table table) {
-        if (csv != null && !csv.equals("-")) {
-            SafeFile.onDisk().write(Paths.of(csv), Csv.write(table).getBytes(StandardCharsets.UTF_8));
-        }
-        if (svg != null) {
-            SafeFile.onDisk()
-                    .write(Paths.of(svg), Svg.bytes(BikeDrawing.sideView(List.of(ride)), SVG_WIDTH, Palette.LIGHT));
-        }
-    }
-
-    private void print(Ride ride, Table table) {
-        if (json) {
-            console().json(asJson(ride, table));
-        } else if ("-".equals(csv)) {
-            console().data().print(Csv.write(table));
-        } else if (csv == null && svg == null) {
-            console().data().print(TextTable.write(table));
-            console().data().println();
-            console().data().print(TextTable.write(PostureTable.assumed(who(ride))));
-        }
     }
 
     private Map<String, Object> asJson(Ride ride, Table table) {
@@ -145,10 +118,21 @@ final class PostureCommand extends Work {
     }
 
     private List<String> notices(Ride ride) {
-        return Stream.concat(
-                        subject.notices().stream(),
-                        ride.ridden().misses().stream().map(PostureCommand::sentence))
+        Stream<String> misses = ride.ridden().misses().stream().map(PostureCommand::sentence);
+        return Stream.of(subject.notices().stream(), hoodsElsewhere(ride).stream(), misses)
+                .flatMap(sentences -> sentences)
                 .toList();
+    }
+
+    /** Hands are on the bar that is there: one sentence where that is not where the rider's file has them. */
+    private static Optional<String> hoodsElsewhere(Ride ride) {
+        double miss = ContactMeasures.HAND_MISS.read(ride.geometry()).orNaN();
+        boolean asked = who(ride).own().containsKey(Inputs.CONTACT_HAND_X)
+                && ride.geometry().hands() == Hands.HOODS;
+        return asked && miss > Inputs.CONTACT_HAND_X.quantity().uncertaintyOrNaN()
+                ? Optional.of("The hands are on the hoods as built, " + Decimals.fixed(miss, 1)
+                        + " mm from the hand point of " + who(ride).name() + ".")
+                : Optional.empty();
     }
 
     private static String sentence(String miss) {

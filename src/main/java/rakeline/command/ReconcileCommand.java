@@ -1,13 +1,9 @@
 package rakeline.command;
 
-import java.nio.charset.StandardCharsets;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Option;
-import rakeline.desk.SafeFile;
-import rakeline.figure.Csv;
 import rakeline.figure.ReconcileTable;
 import rakeline.figure.Table;
 import rakeline.figure.TextTable;
@@ -32,11 +28,8 @@ final class ReconcileCommand extends Work {
     @Mixin
     private Subject subject = new Subject();
 
-    @Option(names = "--json", description = "Prints JSON.")
-    private boolean json;
-
-    @Option(names = "--csv", paramLabel = "FILE", description = "Writes the residuals as CSV; - is standard output.")
-    private String csv;
+    @Mixin
+    private Output output = new Output();
 
     private final Vocabulary vocabulary;
 
@@ -49,31 +42,13 @@ final class ReconcileCommand extends Work {
     int work() {
         Reconcile reconciled = Reconcile.of(vocabulary, subject.ride().bike());
         Table residuals = ReconcileTable.residuals(reconciled);
-        if (csv != null) {
-            write(residuals);
-        }
-        if (json) {
-            console().json(asJson(reconciled));
-        } else if (csv == null) {
-            print(reconciled, residuals);
-        }
+        output.give(console(), residuals, residuals, () -> text(reconciled, residuals), () -> asJson(reconciled));
         return DONE;
     }
 
-    private void write(Table residuals) {
-        if ("-".equals(csv)) {
-            console().data().print(Csv.write(residuals));
-        } else {
-            SafeFile.onDisk().write(Paths.of(csv), Csv.write(residuals).getBytes(StandardCharsets.UTF_8));
-        }
-    }
-
-    private void print(Reconcile reconciled, Table residuals) {
-        if (!reconciled.residuals().isEmpty()) {
-            console().data().print(TextTable.write(residuals) + "\n");
-        }
-        ReconcileTable.sentences(reconciled)
-                .forEach(sentence -> console().data().print(sentence + "\n"));
+    private static String text(Reconcile reconciled, Table residuals) {
+        String table = reconciled.residuals().isEmpty() ? "" : TextTable.write(residuals) + "\n";
+        return table + String.join("\n", ReconcileTable.sentences(reconciled)) + "\n";
     }
 
     private static Map<String, Object> asJson(Reconcile reconciled) {

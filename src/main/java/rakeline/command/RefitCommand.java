@@ -4,13 +4,14 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
+import rakeline.figure.BikeDrawing;
 import rakeline.figure.Column;
 import rakeline.figure.Table;
-import rakeline.figure.TextTable;
-import rakeline.geometry.Bike;
 import rakeline.geometry.Hands;
 import rakeline.geometry.Inputs;
 import rakeline.geometry.Refit;
@@ -38,11 +39,14 @@ final class RefitCommand extends Work {
     @Option(names = "--set", required = true, paramLabel = "KEY=VALUE", description = "What is exchanged.")
     private List<String> changes = List.of();
 
+    @Option(names = "--rider", paramLabel = "FILE", description = "A rider file (*.rider.json): who is on the bike.")
+    private String rider;
+
     @Option(names = "--hands", paramLabel = "WHERE", description = "tops, hoods (as usual) or drops.")
     private String hands = "hoods";
 
-    @Option(names = "--json", description = "Prints JSON.")
-    private boolean json;
+    @Mixin
+    private Output output = new Output();
 
     private final Vocabulary vocabulary;
 
@@ -53,26 +57,28 @@ final class RefitCommand extends Work {
 
     @Override
     int work() {
-        Bike before = Paths.bike(bike);
-        Refit refit = Refit.of(before, Setting.changes(KeyValue.numbers("--set", changes)));
+        Ride before = Ride.of(Paths.bike(bike), Optional.ofNullable(rider).map(Paths::rider), Hands.of(hands));
+        Refit refit = Refit.of(before.bike(), Setting.changes(KeyValue.numbers("--set", changes)));
         Map<String, Double> old = numbers(before);
-        Map<String, Double> now = numbers(refit.bike());
-        if (json) {
-            console().json(asJson(refit, old, now));
-        } else {
-            console().data().print(TextTable.write(table(refit, old, now)));
-        }
+        Map<String, Double> now = numbers(before.on(refit.bike()));
+        Table table = table(refit, old, now);
+        output.give(
+                console(),
+                BikeDrawing.sideView(List.of(before, before.on(refit.bike()))),
+                table,
+                table,
+                () -> asJson(refit, old, now));
         return DONE;
     }
 
-    private Map<String, Double> numbers(Bike of) {
+    private Map<String, Double> numbers(Ride of) {
         Map<String, Double> numbers = new LinkedHashMap<>();
         for (Input input : Inputs.all()) {
-            if (of.has(input)) {
-                numbers.put(input.key(), of.get(input));
+            if (of.bike().has(input)) {
+                numbers.put(input.key(), of.bike().get(input));
             }
         }
-        numbers.putAll(MeasureCommand.numbers(vocabulary, Ride.of(of, Hands.of(hands))));
+        numbers.putAll(MeasureCommand.numbers(vocabulary, of));
         return numbers;
     }
 

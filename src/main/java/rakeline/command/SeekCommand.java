@@ -40,8 +40,8 @@ final class SeekCommand extends Work {
     @Mixin
     private HoldOption hold = new HoldOption();
 
-    @Option(names = "--as", paramLabel = "WAY", description = "refit or redraw.")
-    private String as;
+    @Mixin
+    private AsOption as = new AsOption();
 
     @Mixin
     private Output output = new Output();

@@ -11,7 +11,6 @@ import rakeline.geometry.Setting;
 import rakeline.handling.Ride;
 import rakeline.quantity.Numbers;
 import rakeline.study.Doubt;
-import rakeline.study.Mode;
 import rakeline.study.Sensitivities;
 import rakeline.study.Sensitivity;
 import rakeline.study.Varied;
@@ -37,15 +36,11 @@ final class SensitivityCommand extends Work {
             description = "Inputs; without, those whose uncertainty is known.")
     private List<String> vary = List.of();
 
-    @Option(
-            names = "--track",
-            split = ",",
-            paramLabel = "KEY",
-            description = "Measures; without, all that the bike has.")
-    private List<String> track = List.of();
+    @Mixin
+    private TrackOption track = new TrackOption();
 
-    @Option(names = "--as", paramLabel = "WAY", description = "refit or redraw.")
-    private String as;
+    @Mixin
+    private AsOption as = new AsOption();
 
     @Mixin
     private Output output = new Output();
@@ -60,12 +55,9 @@ final class SensitivityCommand extends Work {
     @Override
     int work() {
         Ride ride = subject.ride(console());
-        List<Varied> inputs = keys(ride).stream().map(this::varied).toList();
-        Sensitivities found = new Sensitivity(
-                        ride,
-                        inputs,
-                        vocabulary.chosen(track.stream().map(String::trim).toList(), ride))
-                .run();
+        List<Varied> inputs =
+                keys(ride).stream().map(Setting::of).map(as::varied).toList();
+        Sensitivities found = new Sensitivity(ride, inputs, track.of(vocabulary, ride)).run();
         output.give(console(), StudyTables.of(found), () -> asJson(found));
         return DONE;
     }
@@ -74,11 +66,6 @@ final class SensitivityCommand extends Work {
         return vary.isEmpty()
                 ? Doubt.about(ride.bike(), true).stream().map(Doubt::key).toList()
                 : vary.stream().map(String::trim).toList();
-    }
-
-    private Varied varied(String key) {
-        Setting setting = Setting.of(key);
-        return as == null ? Varied.of(setting) : new Varied(setting, Mode.of(as));
     }
 
     private static Map<String, Object> asJson(Sensitivities found) {

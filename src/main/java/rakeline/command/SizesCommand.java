@@ -43,8 +43,11 @@ final class SizesCommand extends Work {
             description = "Held by the offset, or fork.offsetMm itself; each size's own trail without.")
     private String hold = "trailMm";
 
-    @Option(names = "--track", split = ",", paramLabel = "KEY", description = "What follows, side by side.")
-    private List<String> track = List.of();
+    @Mixin
+    private TrackOption track = new TrackOption();
+
+    @Mixin
+    private Riding riding = new Riding();
 
     @Option(names = "--hands", paramLabel = "WHERE", description = "tops, hoods (as usual) or drops.")
     private String hands = "hoods";
@@ -62,13 +65,9 @@ final class SizesCommand extends Work {
     @Override
     int work() {
         Hands where = Hands.of(hands);
-        List<Ride> sizes = bikes.stream()
-                .map(Paths::bike)
-                .map(bike -> Ride.of(bike, where))
-                .toList();
-        List<Measure<Ride>> tracks = track.isEmpty()
-                ? SizeRun.usualTracks(vocabulary, sizes)
-                : track.stream().map(String::trim).map(vocabulary::tracked).toList();
+        List<Ride> sizes =
+                bikes.stream().map(bike -> riding.ride(console(), bike, where)).toList();
+        List<Measure<Ride>> tracks = track.isGiven() ? track.given(vocabulary) : SizeRun.usualTracks(vocabulary, sizes);
         Sized sized = new SizeRun(sizes, Wanted.of("--floor", floor).target(vocabulary), holding(), tracks).run();
         output.give(console(), StudyTables.of(sized), () -> asJson(sized));
         return DONE;

@@ -40,8 +40,8 @@ final class SolveCommand extends Work {
     @Option(names = "--target", required = true, paramLabel = "MEASURE=VALUE", description = "What is to be hit.")
     private List<String> target = List.of();
 
-    @Option(names = "--as", paramLabel = "WAY", description = "refit or redraw.")
-    private String as;
+    @Mixin
+    private AsOption as = new AsOption();
 
     @Mixin
     private Output output = new Output();

@@ -33,12 +33,8 @@ final class SpreadCommand extends Work {
     @Mixin
     private Subject subject = new Subject();
 
-    @Option(
-            names = "--track",
-            split = ",",
-            paramLabel = "KEY",
-            description = "Measures; without, all that the bike has.")
-    private List<String> track = List.of();
+    @Mixin
+    private TrackOption track = new TrackOption();
 
     @Option(names = "--draws", paramLabel = "N", description = "An even number, 100..1000000; 10000 without.")
     private int draws = Spread.USUAL_DRAWS;
@@ -66,11 +62,7 @@ final class SpreadCommand extends Work {
     int work() {
         Ride ride = subject.ride(console());
         Scatter scatter = new Spread(
-                        ride,
-                        Doubt.about(ride.bike(), !wheelsApart),
-                        vocabulary.chosen(track.stream().map(String::trim).toList(), ride),
-                        draws,
-                        seed)
+                        ride, Doubt.about(ride.bike(), !wheelsApart), track.of(vocabulary, ride), draws, seed)
                 .run(Crew.onAllCores(), Progress.UNWATCHED);
         output.give(console(), parts ? StudyTables.parts(scatter) : StudyTables.of(scatter), () -> asJson(scatter));
         return DONE;

@@ -16,6 +16,7 @@ import rakeline.figure.Table;
 import rakeline.handling.Ride;
 import rakeline.quantity.Decimals;
 import rakeline.quantity.Measure;
+import rakeline.quantity.Refusal;
 import rakeline.study.Mode;
 import rakeline.study.Relative;
 import rakeline.study.Sweep;
@@ -47,16 +48,11 @@ final class SweepCommand extends Work {
     @Mixin
     private HoldOption hold = new HoldOption();
 
-    @Option(
-            names = "--track",
-            required = true,
-            split = ",",
-            paramLabel = "KEY",
-            description = "Measures, or inputs, to follow.")
-    private List<String> track = List.of();
+    @Mixin
+    private TrackOption track = new TrackOption();
 
-    @Option(names = "--as", paramLabel = "WAY", description = "refit or redraw.")
-    private String as;
+    @Mixin
+    private AsOption as = new AsOption();
 
     @Option(names = "--percent", description = "Gives what is tracked as its change against the bike as it is.")
     private boolean percent;
@@ -82,14 +78,19 @@ final class SweepCommand extends Work {
 
     private Sweep sweep(Ride of) {
         Vary varied = Vary.of(vary, Vary.STEPPED);
-        List<Measure<Ride>> tracks =
-                track.stream().map(key -> tracked(key.trim(), of)).toList();
-        return new Sweep(of, varied.setting(), varied.steps(), varied.varied(as).mode(), hold.hold(vocabulary), tracks);
-    }
-
-    private Measure<Ride> tracked(String key, Ride of) {
-        Measure<Ride> measure = vocabulary.tracked(key);
-        return percent ? Relative.to(of, measure) : measure;
+        if (!track.isGiven()) {
+            throw new Refusal("--track is missing; accepted are measures or inputs, parted by commas.");
+        }
+        List<Measure<Ride>> tracks = track.given(vocabulary).stream()
+                .map(measure -> percent ? Relative.to(of, measure) : measure)
+                .toList();
+        return new Sweep(
+                of,
+                varied.setting(),
+                varied.steps(),
+                as.varied(varied.setting()).mode(),
+                hold.hold(vocabulary),
+                tracks);
     }
 
     /** A refit says so in a column of its own. */

@@ -1,12 +1,11 @@
 package rakeline.command;
 
 import java.util.List;
+import java.util.function.Supplier;
 import rakeline.geometry.Setting;
 import rakeline.quantity.Numbers;
 import rakeline.quantity.Refusal;
-import rakeline.study.Mode;
 import rakeline.study.Span;
-import rakeline.study.Varied;
 
 /**
  * An argument of the form {@code KEY=FROM:TO:STEP}, of which a command accepts a part.
@@ -40,29 +39,29 @@ record Vary(String argument, String form, Setting setting, List<Double> range) {
         return new Vary(argument, form, Setting.of(argument.substring(0, equals)), range);
     }
 
-    /**
-     * The number with the way in which the bike follows it.
-     *
-     * @param as the way asked for; null for the usual one
-     */
-    Varied varied(String as) {
-        return as == null ? Varied.of(setting) : new Varied(setting, Mode.of(as));
-    }
-
     /** The values from FROM to TO; 201 without a step. */
     Numbers steps() {
-        return StepsArgument.of(range).orElseThrow(() -> refusal(argument, form));
+        return named(() -> StepsArgument.of(range)).orElseThrow(() -> refusal(argument, form));
     }
 
     /** The range from FROM to TO; where the key may stand alone, everything that is accepted. */
-    Span span(String as) {
+    Span span(AsOption as) {
         if (range.isEmpty()) {
-            return Span.of(varied(as));
+            return Span.of(as.varied(setting));
         }
         if (range.size() != 2) {
             throw refusal(argument, form);
         }
-        return new Span(varied(as), range.get(0), range.get(1));
+        return named(() -> new Span(as.varied(setting), range.get(0), range.get(1)));
+    }
+
+    /** A refusal of what the numbers make names the argument. */
+    private <T> T named(Supplier<T> made) {
+        try {
+            return made.get();
+        } catch (Refusal e) {
+            throw e.in("--vary " + argument);
+        }
     }
 
     private static Refusal refusal(String argument, String form) {

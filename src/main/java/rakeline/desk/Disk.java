@@ -8,6 +8,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
+import java.time.Instant;
 import java.util.List;
 import java.util.stream.Stream;
 
@@ -47,6 +48,11 @@ final class Disk implements FileLayer {
         try (Stream<Path> files = Files.list(folder)) {
             return files.sorted().toList();
         }
+    }
+
+    @Override
+    public Instant modified(Path file) throws IOException {
+        return Files.getLastModifiedTime(file).toInstant();
     }
 
     @Override

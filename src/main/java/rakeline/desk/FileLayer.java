@@ -2,6 +2,7 @@ package rakeline.desk;
 
 import java.io.IOException;
 import java.nio.file.Path;
+import java.time.Instant;
 import java.util.List;
 
 /** The single steps that reading and writing take, each of which can fail on its own. */
@@ -19,6 +20,8 @@ interface FileLayer {
 
     /** What lies in a folder, in the order of names. */
     List<Path> list(Path folder) throws IOException;
+
+    Instant modified(Path file) throws IOException;
 
     /** Where the links that a path may consist of lead, whether or not something is there. */
     Path target(Path file) throws IOException;

@@ -28,6 +28,12 @@ public final class Memory {
         return new Kept<>(disk, file, Bounds.first(), Memory::readBounds, Memory::writeBounds);
     }
 
+    /** How the rack is looked at. */
+    public static Kept<RackView> rack(SafeFile disk, Places places) {
+        Path file = places.state().resolve("rack.json");
+        return new Kept<>(disk, file, RackView.first(), Memory::readRack, Memory::writeRack);
+    }
+
     /** What may run. */
     public static Kept<Trust> trust(SafeFile disk, Places places) {
         Path file = places.state().resolve("trust.json");
@@ -40,7 +46,10 @@ public final class Memory {
                 piece.member("typePercent").whole(),
                 piece.member("workerMegabytes").whole(),
                 piece.member("timeLimitSeconds").whole(),
-                Optional.ofNullable(piece.members().get("folder")).map(Piece::text));
+                Optional.ofNullable(piece.members().get("folder")).map(Piece::text),
+                Optional.ofNullable(piece.members().get("followsLinks"))
+                        .map(Piece::flag)
+                        .orElse(false));
     }
 
     private static Map<String, Object> writePreferences(Preferences preferences) {
@@ -50,6 +59,9 @@ public final class Memory {
         keys.put("workerMegabytes", preferences.workerMegabytes());
         keys.put("timeLimitSeconds", preferences.timeLimitSeconds());
         preferences.folder().ifPresent(folder -> keys.put("folder", folder));
+        if (preferences.followsLinks()) {
+            keys.put("followsLinks", true);
+        }
         return keys;
     }
 
@@ -94,5 +106,33 @@ public final class Memory {
         keys.put("height", bounds.height());
         keys.put("fills", bounds.fills());
         return keys;
+    }
+
+    private static RackView readRack(Piece piece) {
+        return new RackView(
+                piece.member("columns").each(Piece::text),
+                piece.member("lengths").text(),
+                piece.member("open").flag(),
+                piece.member("unfinished").each(Memory::readUnfinished));
+    }
+
+    private static RackView.Unfinished readUnfinished(Piece piece) {
+        Map<String, Double> numbers = new LinkedHashMap<>();
+        piece.member("numbers").members().forEach((key, number) -> numbers.put(key, number.number()));
+        return new RackView.Unfinished(
+                piece.member("file").text(), piece.member("name").text(), numbers);
+    }
+
+    private static Map<String, Object> writeRack(RackView rack) {
+        Map<String, Object> keys = new LinkedHashMap<>();
+        keys.put("columns", rack.columns());
+        keys.put("lengths", rack.lengths());
+        keys.put("open", rack.isOpen());
+        keys.put("unfinished", rack.unfinished().stream().map(Memory::write).toList());
+        return keys;
+    }
+
+    private static Map<String, Object> write(RackView.Unfinished bike) {
+        return Map.of("file", bike.file(), "name", bike.name(), "numbers", bike.numbers());
     }
 }

@@ -13,13 +13,15 @@ import rakeline.worksheet.WorksheetFile;
 public record PageFile(Path file, Worksheet page, Stamp stamp) {
 
     /**
-     * Reads a worksheet.
+     * Reads a worksheet, and takes away what a program that was killed while it saved has left beside it.
      *
      * @throws rakeline.quantity.Refusal where the file or what is in it cannot be taken
      */
     public static PageFile open(SafeFile disk, Path file) {
         byte[] bytes = disk.read(file, WorksheetFile.LIMIT_BYTES);
-        return new PageFile(file, WorksheetFile.read(bytes, file.toString()), Stamp.of(bytes));
+        PageFile read = new PageFile(file, WorksheetFile.read(bytes, file.toString()), Stamp.of(bytes));
+        disk.clearLeftovers(file.toAbsolutePath().getParent());
+        return read;
     }
 
     /** Writes a page to a file, whatever is there. */

@@ -12,9 +12,15 @@ import rakeline.worksheet.Row;
  * @param timeLimitSeconds after which a row is stopped unless it sets its own, 1 to
  *     {@value rakeline.worksheet.Row#LONGEST_TIME_LIMIT}
  * @param folder the user's Rakeline folder; empty: the usual one
+ * @param followsLinks whether a row may read what a symbolic link in a page's folder leads to outside of it
  */
 public record Preferences(
-        Theme theme, int typePercent, int workerMegabytes, int timeLimitSeconds, Optional<String> folder) {
+        Theme theme,
+        int typePercent,
+        int workerMegabytes,
+        int timeLimitSeconds,
+        Optional<String> folder,
+        boolean followsLinks) {
     public static final int SMALLEST_TYPE = 100;
     public static final int LARGEST_TYPE = 200;
     public static final int LEAST_MEMORY = 128;
@@ -41,26 +47,30 @@ public record Preferences(
 
     /** As before anything was set. */
     public static Preferences standard() {
-        return new Preferences(Theme.LIGHT, 100, 512, 30, Optional.empty());
+        return new Preferences(Theme.LIGHT, 100, 512, 30, Optional.empty(), false);
     }
 
     public Preferences withTheme(Theme newTheme) {
-        return new Preferences(newTheme, typePercent, workerMegabytes, timeLimitSeconds, folder);
+        return new Preferences(newTheme, typePercent, workerMegabytes, timeLimitSeconds, folder, followsLinks);
     }
 
     public Preferences withTypePercent(int percent) {
-        return new Preferences(theme, percent, workerMegabytes, timeLimitSeconds, folder);
+        return new Preferences(theme, percent, workerMegabytes, timeLimitSeconds, folder, followsLinks);
     }
 
     public Preferences withWorkerMegabytes(int megabytes) {
-        return new Preferences(theme, typePercent, megabytes, timeLimitSeconds, folder);
+        return new Preferences(theme, typePercent, megabytes, timeLimitSeconds, folder, followsLinks);
     }
 
     public Preferences withTimeLimitSeconds(int seconds) {
-        return new Preferences(theme, typePercent, workerMegabytes, seconds, folder);
+        return new Preferences(theme, typePercent, workerMegabytes, seconds, folder, followsLinks);
     }
 
     public Preferences withFolder(Optional<String> newFolder) {
-        return new Preferences(theme, typePercent, workerMegabytes, timeLimitSeconds, newFolder);
+        return new Preferences(theme, typePercent, workerMegabytes, timeLimitSeconds, newFolder, followsLinks);
+    }
+
+    public Preferences following(boolean links) {
+        return new Preferences(theme, typePercent, workerMegabytes, timeLimitSeconds, folder, links);
     }
 }

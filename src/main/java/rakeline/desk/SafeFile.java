@@ -2,8 +2,8 @@ package rakeline.desk;
 
 import java.io.IOException;
 import java.nio.file.Path;
+import java.time.Clock;
 import java.util.List;
-import java.util.UUID;
 import java.util.logging.Level;
 import java.util.logging.Logger;
 import rakeline.quantity.Decimals;
@@ -24,9 +24,11 @@ public final class SafeFile {
     static final int LARGEST_COMPARED = 64_000_000;
 
     private final FileLayer files;
+    private final Leftovers leftovers;
 
     SafeFile(FileLayer files) {
         this.files = files;
+        this.leftovers = new Leftovers(files, Clock.systemUTC());
     }
 
     /** On the machine's own disk. */
@@ -73,10 +75,15 @@ public final class SafeFile {
         Path target = Trouble.writing(file, () -> files.target(file));
         Path folder = target.getParent();
         check(target, folder, bytes.length);
-        Path beside = folder.resolve(".rakeline-" + UUID.randomUUID() + ".tmp");
-        put(target, beside, bytes);
+        put(target, Leftovers.beside(folder), bytes);
         forceNames(folder);
+        leftovers.clear(folder);
         return Stamp.of(bytes);
+    }
+
+    /** Takes away what a program that was killed while it wrote has left in a folder. */
+    void clearLeftovers(Path folder) {
+        leftovers.clear(folder);
     }
 
     private void check(Path target, Path folder, long size) {
@@ -136,8 +143,8 @@ public final class SafeFile {
         }
     }
 
-    /** Writes a file of the program's own, making its folder where it is not there yet. */
-    Stamp writeOwn(Path file, byte[] bytes) {
+    /** Writes a file, making its folder where it is not there yet. */
+    public Stamp writeOwn(Path file, byte[] bytes) {
         Trouble.writing(file, () -> {
             files.createFolders(file.getParent());
             return file;
@@ -168,8 +175,8 @@ public final class SafeFile {
                         .equals(known);
     }
 
-    /** The files in a folder of the program's own that end so, in the order of names; none where it is not there. */
-    List<Path> list(Path folder, String ending) {
+    /** The files in a folder that end so, in the order of names; none where it is not there. */
+    public List<Path> list(Path folder, String ending) {
         if (!files.isFolder(folder)) {
             return List.of();
         }

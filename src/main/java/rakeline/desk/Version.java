@@ -5,7 +5,7 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.util.Properties;
 
-/** The version that the build was made with. */
+/** The program's version. */
 public final class Version {
     private Version() {}
 

@@ -19,33 +19,43 @@ public interface Session extends AutoCloseable {
      * @param userFolder the user's Rakeline folder, tried next
      * @param timeLimit for a row that sets none of its own
      * @param heapMegabytes of the worker
+     * @param followsLinks whether rows may read what a symbolic link leads to outside of those folders
      * @param standby whether a second worker waits, so that a lost one is replaced at once
      */
     record Settings(
-            Optional<Path> folder, Optional<Path> userFolder, Duration timeLimit, int heapMegabytes, boolean standby) {
+            Optional<Path> folder,
+            Optional<Path> userFolder,
+            Duration timeLimit,
+            int heapMegabytes,
+            boolean followsLinks,
+            boolean standby) {
         /** 30 s, 512 MB, a worker standing by, files from what is bundled alone. */
         public static Settings standard() {
-            return new Settings(Optional.empty(), Optional.empty(), Duration.ofSeconds(30), 512, true);
+            return new Settings(Optional.empty(), Optional.empty(), Duration.ofSeconds(30), 512, false, true);
         }
 
         public Settings in(Path newFolder) {
-            return new Settings(Optional.of(newFolder), userFolder, timeLimit, heapMegabytes, standby);
+            return new Settings(Optional.of(newFolder), userFolder, timeLimit, heapMegabytes, followsLinks, standby);
         }
 
         public Settings withUserFolder(Path newFolder) {
-            return new Settings(folder, Optional.of(newFolder), timeLimit, heapMegabytes, standby);
+            return new Settings(folder, Optional.of(newFolder), timeLimit, heapMegabytes, followsLinks, standby);
         }
 
         public Settings withTimeLimit(Duration newLimit) {
-            return new Settings(folder, userFolder, newLimit, heapMegabytes, standby);
+            return new Settings(folder, userFolder, newLimit, heapMegabytes, followsLinks, standby);
         }
 
         public Settings withHeap(int newMegabytes) {
-            return new Settings(folder, userFolder, timeLimit, newMegabytes, standby);
+            return new Settings(folder, userFolder, timeLimit, newMegabytes, followsLinks, standby);
         }
 
         public Settings withoutStandby() {
-            return new Settings(folder, userFolder, timeLimit, heapMegabytes, false);
+            return new Settings(folder, userFolder, timeLimit, heapMegabytes, followsLinks, false);
+        }
+
+        public Settings followingLinks(boolean follows) {
+            return new Settings(folder, userFolder, timeLimit, heapMegabytes, follows, standby);
         }
     }
 

@@ -2,6 +2,7 @@ package rakeline.figure;
 
 import java.util.ArrayList;
 import java.util.List;
+import rakeline.geometry.SideView;
 import rakeline.handling.Ride;
 import rakeline.quantity.Measure;
 import rakeline.quantity.Numbers;
@@ -15,17 +16,65 @@ public final class BikeDrawing {
 
     private BikeDrawing() {}
 
+    /** What several bikes that are laid over each other share. */
+    public enum At {
+        BB("the bottom bracket") {
+            @Override
+            Shifted shift(SideView first, SideView other) {
+                return new Shifted(0, 0);
+            }
+        },
+        REAR_AXLE("the rear axle") {
+            @Override
+            Shifted shift(SideView first, SideView other) {
+                return new Shifted(
+                        first.rearAxleXMm() - other.rearAxleXMm(), first.rearAxleYMm() - other.rearAxleYMm());
+            }
+        },
+        GROUND("the ground, bottom brackets one above the other") {
+            @Override
+            Shifted shift(SideView first, SideView other) {
+                return new Shifted(0, other.bbHeightMm() - first.bbHeightMm());
+            }
+        };
+
+        private final String words;
+
+        At(String words) {
+            this.words = words;
+        }
+
+        /** How far another bike is moved on the sheet. */
+        abstract Shifted shift(SideView first, SideView other);
+
+        /** As in a choice. */
+        @Override
+        public String toString() {
+            return words;
+        }
+    }
+
     /** Side view to scale of one bike, or of several laid over each other at BB. */
     public static Drawing sideView(List<Ride> rides) {
+        return sideView(rides, At.BB);
+    }
+
+    /** Side view to scale of one bike, or of several laid over each other. */
+    public static Drawing sideView(List<Ride> rides, At at) {
         List<Drawing.Mark> marks = new ArrayList<>();
         for (int overlay = 0; overlay < rides.size(); overlay++) {
-            marks.addAll(SideMarks.of(rides.get(overlay).geometry(), overlay));
-            marks.addAll(RiderMarks.of(rides.get(overlay).ridden(), overlay));
+            Ride ride = rides.get(overlay);
+            List<Drawing.Mark> own = new ArrayList<>(SideMarks.of(ride.geometry(), overlay));
+            own.addAll(RiderMarks.of(ride.ridden(), overlay));
+            marks.addAll(
+                    at.shift(rides.get(0).geometry().side(), ride.geometry().side())
+                            .all(own));
         }
         if (!rides.isEmpty()) {
             marks.addAll(SideMarks.dimensions(rides.get(0).geometry()));
         }
-        return new Drawing("Side view", title(rides), marks, columns(rides, SIDE_KEYS), "", List.of());
+        String held = rides.size() > 1 ? "laid over each other at " + at + "." : "";
+        return new Drawing("Side view", title(rides), marks, columns(rides, SIDE_KEYS), held, List.of());
     }
 
     /**

@@ -9,7 +9,6 @@ import java.util.stream.Stream;
 import rakeline.handling.Ride;
 import rakeline.quantity.Decimals;
 import rakeline.quantity.Numbers;
-import rakeline.quantity.Quantity;
 import rakeline.study.fit.Comparison;
 import rakeline.study.fit.Contender;
 
@@ -28,11 +27,7 @@ public final class ComparisonTable {
         }
         columns.add(words("unit", "Unit", rows, row -> row.quantity().unit().symbol()));
         columns.add(words("key", "Key", rows, row -> row.quantity().key()));
-        return new Table(
-                title(comparison),
-                columns,
-                held(comparison),
-                Quantity.cautionsOf(rows.stream().map(Comparison.Row::quantity).toList()));
+        return new Table(title(comparison), columns, held(comparison), comparison.cautions());
     }
 
     private static List<Column> of(Comparison comparison, List<Comparison.Row> rows, int bike) {
@@ -81,7 +76,9 @@ public final class ComparisonTable {
                 .contact()
                 .map(from -> from + " on every bike. ")
                 .orElse("each bike as built, with its own contact points. ");
+        String changes = comparison.changes();
         return contact
+                + (changes.isEmpty() ? "" : changes + ", all else as it was. ")
                 + "± is the standard uncertainty of a difference, from those of the inputs to first order; \"larger\""
                 + " marks a difference beyond it.";
     }

@@ -10,6 +10,8 @@ import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import rakeline.geometry.Point;
 import rakeline.geometry.parts.Category;
+import rakeline.geometry.parts.Field;
+import rakeline.geometry.parts.Part;
 import rakeline.geometry.parts.Stock;
 import rakeline.quantity.Decimals;
 import rakeline.quantity.Numbers;
@@ -31,7 +33,7 @@ public final class MatchTable {
         return table(matched, column -> true, List.of());
     }
 
-    /** With the numbers in which the options differ; the others are said below it. */
+    /** With the numbers that were chosen among and those in which the options differ; the others are said below it. */
     public static Table brief(Matched matched) {
         List<Option> options = matched.options();
         Set<String> unsaid = unsaid(matched.match().stock());
@@ -40,8 +42,11 @@ public final class MatchTable {
                         options.get(0).facts().get(i).quantity().key()))
                 .boxed()
                 .toList();
+        Set<String> chosen = chosen(matched.match().stock());
         List<Integer> same = told.stream()
                 .filter(i -> options.size() > 1 && !differs(options, i))
+                .filter(i -> !chosen.contains(
+                        options.get(0).facts().get(i).quantity().key()))
                 .toList();
         return table(matched, i -> told.contains(i) && !same.contains(i), same);
     }
@@ -75,6 +80,22 @@ public final class MatchTable {
             }
         }
         return unsaid;
+    }
+
+    /** What the stock offers more than one of. */
+    private static Set<String> chosen(Stock stock) {
+        return Stream.of(Category.values())
+                .flatMap(category ->
+                        category.fields().stream().filter(field -> offers(stock.choices(category), field) > 1))
+                .map(Field::option)
+                .collect(Collectors.toSet());
+    }
+
+    private static long offers(List<Part> parts, Field field) {
+        return parts.stream()
+                .map(part -> part.get(field.inputs().get(0), Double.NaN))
+                .distinct()
+                .count();
     }
 
     private static boolean differs(List<Option> options, int column) {

@@ -6,8 +6,8 @@ import rakeline.geometry.Bike;
 import rakeline.geometry.Geometry;
 import rakeline.geometry.Inputs;
 import rakeline.geometry.MassInputs;
+import rakeline.geometry.OwnMass;
 import rakeline.geometry.Point;
-import rakeline.geometry.SideView;
 import rakeline.handling.BicycleParameters.Wheel;
 import rakeline.quantity.Input;
 
@@ -20,19 +20,13 @@ final class BicycleMasses {
     private static final double REAR_SPIN = 0.152 / (3.11 * 0.3410 * 0.3410);
     private static final double REAR_DIAMETRAL = 0.0904 / 0.152;
 
-    /** Places and moments over mass: specimen B, Moore 2012 (S). */
-    private static final double FRAME_ALONG = 0.326 / 1.037;
-
-    private static final double FRAME_HEIGHT = 0.483 / 0.3385;
+    /** Moments over mass: specimen B, Moore 2012 (S). */
     private static final Ratios FRAME = Ratios.of(7.22, 0.373, 0.455, 0.717, -0.0383);
+
     private static final Ratios FORK = Ratios.of(3.04, 0.1768, 0.0446, 0.144, -0.0273);
 
-    /** From memory. */
-    private static final double FORK_ALONG = 0.6;
-
     private final Bike bike;
-    private final SideView side;
-    private final Point barEnd;
+    private final Geometry geometry;
     private final List<MassUsed> used = new ArrayList<>();
     private final Wheel rear;
     private final Wheel front;
@@ -42,8 +36,7 @@ final class BicycleMasses {
 
     private BicycleMasses(Geometry geometry) {
         this.bike = geometry.bike();
-        this.side = geometry.side();
-        this.barEnd = geometry.cockpit().map(cockpit -> cockpit.clamp()).orElseGet(() -> side.onAxis(0));
+        this.geometry = geometry;
         this.front = wheel(
                 "F",
                 bike.get(Inputs.FRONT_RADIUS),
@@ -101,8 +94,7 @@ final class BicycleMasses {
 
     private Lump weighFork() {
         double mass = take(MassInputs.FORK_MASS, usual(MassInputs.FORK_MASS));
-        Point axle = new Point(side.frontAxleXMm(), side.frontAxleYMm());
-        Point centre = axle.plus(barEnd.minus(axle).times(FORK_ALONG));
+        Point centre = OwnMass.usualFork(geometry);
         return new Lump(
                 mass,
                 take(MassInputs.FORK_MASS_X, centre.x()) / 1000,
@@ -116,12 +108,11 @@ final class BicycleMasses {
 
     private Lump weighFrame() {
         double mass = take(MassInputs.FRAME_MASS, usual(MassInputs.FRAME_MASS));
-        double x = side.rearAxleXMm() + FRAME_ALONG * side.wheelbaseMm();
-        double y = FRAME_HEIGHT * bike.get(Inputs.REAR_RADIUS) - side.bbHeightMm();
+        Point centre = OwnMass.usualFrame(geometry);
         return new Lump(
                 mass,
-                take(MassInputs.FRAME_MASS_X, x) / 1000,
-                take(MassInputs.FRAME_MASS_Y, y) / 1000,
+                take(MassInputs.FRAME_MASS_X, centre.x()) / 1000,
+                take(MassInputs.FRAME_MASS_Y, centre.y()) / 1000,
                 0,
                 take(MassInputs.FRAME_ROLL, mass * FRAME.roll()),
                 take(MassInputs.FRAME_YAW, mass * FRAME.yaw()),

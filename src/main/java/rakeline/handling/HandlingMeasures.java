@@ -14,6 +14,9 @@ import rakeline.quantity.Unit;
 
 /** What follows from the linear bicycle and from steady turns; each declared once. */
 public final class HandlingMeasures {
+    private static final String RESTS =
+            "A linear model of rigid parts: masses that the bike file does not give are defaults,"
+                    + " and no published measure predicts how a rider feels about a bicycle.";
     private static final String MODEL = "Meijaard, Papadopoulos, Ruina and Schwab 2007";
     private static final String DEFAULTS = " Masses that the bike file does not give are defaults.";
     private static final String NO_POSTURE = "the rider's posture does not close, so that there is no body to weigh";
@@ -113,6 +116,7 @@ public final class HandlingMeasures {
                             "Torque on the bar in that turn, above 0 into the turn; linear, and so for steer up to"
                                     + " about 10°." + DEFAULTS)
                     .decimals(2)
+                    .caution(RESTS)
                     .source(MODEL),
             SteadyTurn::barTorqueNm);
     public static final Measure<Ride> STEADY_HAND_FORCE = hand(
@@ -133,6 +137,7 @@ public final class HandlingMeasures {
         return new Measure<>(
                 Quantity.of(key, label, Unit.METRE_PER_SECOND, definition + DEFAULTS)
                         .decimals(2)
+                        .caution(RESTS)
                         .source(MODEL)
                         .declared(),
                 ride -> ride.canBeWeighed() ? read.apply(ride.stability()) : Reading.nowhere(NO_POSTURE));
@@ -141,6 +146,7 @@ public final class HandlingMeasures {
     private static Quantity stiffness(String key, String label, String definition) {
         return Quantity.of(key, label, Unit.NEWTON_METRE_PER_RADIAN, definition + DEFAULTS)
                 .decimals(2)
+                .caution(RESTS)
                 .source(MODEL)
                 .declared();
     }
@@ -164,6 +170,7 @@ public final class HandlingMeasures {
         return new Measure<>(
                 Quantity.of(key, label, Unit.NEWTON, definition)
                         .decimals(2)
+                        .caution(RESTS)
                         .source(MODEL)
                         .declared(),
                 ride -> ride.geometry()

@@ -27,8 +27,7 @@ final class LongText {
     private static List<Text> texts(Document document) {
         List<Text> found = new ArrayList<>();
         Node body = document.getElementsByTagName("body").item(0);
-        NodeIterator texts =
-                ((DocumentTraversal) document).createNodeIterator(body, NodeFilter.SHOW_TEXT, null, false);
+        NodeIterator texts = ((DocumentTraversal) document).createNodeIterator(body, NodeFilter.SHOW_TEXT, null, false);
         for (Node node = texts.nextNode(); node != null; node = texts.nextNode()) {
             if (needsElement((Text) node)) {
                 found.add((Text) node);

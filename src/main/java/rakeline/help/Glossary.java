@@ -70,7 +70,7 @@ public record Glossary(Map<String, Quantity> quantities, Map<String, String> con
                     + quantity.unit().attach(Decimals.shortest(quantity.uncertaintyOrNaN())));
         }
         quantity.limits()
-                .forEach(limit -> lines.add("Limit: "
+                .forEach(limit -> lines.add((limit.bounds() ? "Limit: " : "Compare: ")
                         + quantity.unit().attach(Decimals.shortest(limit.value())) + ", "
                         + limit.label() + " (" + limit.source() + ")"));
         addUnlessEmpty(lines, "Caution: ", quantity.caution());

@@ -34,29 +34,47 @@ public final class Fitting {
 
     /** Bikes as built: every measure, and the differences against the first. */
     public static Table compare(Bike... bikes) {
-        return compared(contenders(bikes), Optional.empty());
+        return compare(rides(bikes));
+    }
+
+    /** Bikes with the same rider on each, or with different ones: every measure, and the differences. */
+    public static Table compare(Ride... rides) {
+        return compared(Optional.empty(), rides);
     }
 
     /** Bikes with the contact points of one of them, or of another, on all. */
     public static Table compareAtContactOf(Bike whose, Bike... bikes) {
+        return compareAtContactOf(whose, rides(bikes));
+    }
+
+    /** Bikes and their riders with the contact points of a bike on all. */
+    public static Table compareAtContactOf(Bike whose, Ride... rides) {
         Wanted wanted = Wanted.of(whose);
-        Bike[] placed = Arrays.stream(bikes).map(wanted::on).toArray(Bike[]::new);
-        return compared(contenders(placed), Optional.of(wanted.from()));
+        return compared(
+                Optional.of(wanted.from()),
+                Arrays.stream(rides)
+                        .map(ride -> ride.on(wanted.on(ride.bike())))
+                        .toArray(Ride[]::new));
     }
 
     /** What bikes have left to each limit. */
     public static Table limitsOf(Bike... bikes) {
-        List<Ride> rides = Arrays.stream(bikes).map(Ride::of).toList();
-        return LimitTable.of(rides, Left.of(Vocabulary.standard(), rides));
+        return limitsOf(rides(bikes));
     }
 
-    private static List<Contender> contenders(Bike... bikes) {
-        return IntStream.range(0, bikes.length)
-                .mapToObj(i -> new Contender(Ride.of(bikes[i]), i))
+    /** What bikes and their riders have left to each limit. */
+    public static Table limitsOf(Ride... rides) {
+        return LimitTable.of(List.of(rides), Left.of(Vocabulary.standard(), List.of(rides)));
+    }
+
+    private static Ride[] rides(Bike... bikes) {
+        return Arrays.stream(bikes).map(Ride::of).toArray(Ride[]::new);
+    }
+
+    private static Table compared(Optional<String> contact, Ride... rides) {
+        List<Contender> contenders = IntStream.range(0, rides.length)
+                .mapToObj(i -> new Contender(rides[i], i))
                 .toList();
-    }
-
-    private static Table compared(List<Contender> contenders, Optional<String> contact) {
         return ComparisonTable.of(
                 Comparison.of(Vocabulary.standard(), contenders, List.of(Hands.HOODS), contact, false, List.of()));
     }

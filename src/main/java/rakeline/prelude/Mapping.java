@@ -10,6 +10,7 @@ import rakeline.quantity.Input;
 import rakeline.quantity.Measure;
 import rakeline.quantity.Refusal;
 import rakeline.study.GridMap;
+import rakeline.study.Hold;
 import rakeline.study.Mapped;
 import rakeline.study.Mode;
 import rakeline.study.Steps;
@@ -24,15 +25,18 @@ public final class Mapping {
     private final Ride ride;
     private final List<Function<Optional<Mode>, GridMap.Axis>> axes;
     private final Optional<Mode> mode;
+    private final Optional<Hold> hold;
 
-    private Mapping(Ride ride, List<Function<Optional<Mode>, GridMap.Axis>> axes, Optional<Mode> mode) {
+    private Mapping(
+            Ride ride, List<Function<Optional<Mode>, GridMap.Axis>> axes, Optional<Mode> mode, Optional<Hold> hold) {
         this.ride = ride;
         this.axes = axes;
         this.mode = mode;
+        this.hold = hold;
     }
 
     static Mapping of(Ride ride) {
-        return new Mapping(ride, List.of(), Optional.empty());
+        return new Mapping(ride, List.of(), Optional.empty(), Optional.empty());
     }
 
     /** Varies an input over 61 values, ends included, to the right; the second one upward. */
@@ -75,14 +79,37 @@ public final class Mapping {
         return over(input.key(), from, to, step);
     }
 
+    /** Holds a measure at its starting value, by solving for the input that {@code by} then names. */
+    public Holding<Mapping> hold(String key) {
+        return hold(key, Double.NaN);
+    }
+
+    /** Holds a measure at a value, by solving for the input that {@code by} then names. */
+    public Holding<Mapping> hold(String key, double value) {
+        return new Holding<>(
+                held -> new Mapping(ride, axes, mode, Optional.of(held)),
+                Vocabulary.standard().measure(key),
+                value);
+    }
+
+    /** Holds a measure at its starting value. */
+    public Holding<Mapping> hold(Measure<?> measure) {
+        return hold(measure.key());
+    }
+
+    /** Holds a measure at a value. */
+    public Holding<Mapping> hold(Measure<?> measure, double value) {
+        return hold(measure.key(), value);
+    }
+
     /** Keeps the frame one rigid body. */
     public Mapping asRefit() {
-        return new Mapping(ride, axes, Optional.of(Mode.REFIT));
+        return new Mapping(ride, axes, Optional.of(Mode.REFIT), hold);
     }
 
     /** Takes each number as drawn. */
     public Mapping asRedraw() {
-        return new Mapping(ride, axes, Optional.of(Mode.REDRAW));
+        return new Mapping(ride, axes, Optional.of(Mode.REDRAW), hold);
     }
 
     /** Draws the map of a measure, or of an input. */
@@ -102,7 +129,7 @@ public final class Mapping {
                     + " inputs; accepted are two: .over(key, from, to).and(key, from, to).");
         }
         Measure<Ride> track = Vocabulary.standard().tracked(key);
-        return new GridMap(ride, axes.get(0).apply(mode), axes.get(1).apply(mode), track).run();
+        return new GridMap(ride, axes.get(0).apply(mode), axes.get(1).apply(mode), track, hold).run();
     }
 
     @Override
@@ -111,6 +138,6 @@ public final class Mapping {
     }
 
     private Mapping axis(String key, Function<Varied, GridMap.Axis> axis) {
-        return new Mapping(ride, Asked.with(axes, List.of(way -> axis.apply(Asked.varied(key, way)))), mode);
+        return new Mapping(ride, Asked.with(axes, List.of(way -> axis.apply(Asked.varied(key, way)))), mode, hold);
     }
 }

@@ -67,6 +67,11 @@ public final class Studies {
         return Sizing.of(Arrays.stream(bikes).map(Ride::of).toList());
     }
 
+    /** Starts a size run of bikes with who rides each. */
+    public static Sizing sizes(Ride... rides) {
+        return Sizing.of(List.of(rides));
+    }
+
     /** Starts a size run of listed bikes, as in {@code sizes(bikes())}. */
     public static Sizing sizes(List<Listed<Bike>> bikes) {
         return Sizing.of(bikes.stream().map(listed -> Ride.of(listed.item())).toList());

@@ -16,6 +16,15 @@ public final class Decimals {
         return plain.equals("-0") ? "0" : plain;
     }
 
+    /** The same with no more than so many decimals. */
+    public static String shortest(double value, int mostDecimals) {
+        return Double.isFinite(value)
+                ? shortest(BigDecimal.valueOf(value)
+                        .setScale(mostDecimals, RoundingMode.HALF_UP)
+                        .doubleValue())
+                : shortest(value);
+    }
+
     /** Rounded half away from zero to a number of decimals; never {@code -0.0}; a dash where there is no number. */
     public static String fixed(double value, int decimals) {
         if (!Double.isFinite(value)) {

@@ -7,10 +7,11 @@ package rakeline.quantity;
  * @param side on which side of it a number keeps it
  */
 public record Limit(double value, String label, String source, Side side) {
-    /** Whether a limit is a floor or a ceiling. */
+    /** Whether a limit is a floor, a ceiling, or no limit but a figure to read a number against. */
     public enum Side {
         AT_LEAST,
-        AT_MOST
+        AT_MOST,
+        ABOUT
     }
 
     /** A floor. */
@@ -18,8 +19,20 @@ public record Limit(double value, String label, String source, Side side) {
         this(value, label, source, Side.AT_LEAST);
     }
 
-    /** How much a number has left before it meets this; negative beyond it, by how far. */
+    /** Whether a number can be beyond it. */
+    public boolean bounds() {
+        return side != Side.ABOUT;
+    }
+
+    /**
+     * How much a number has left before it meets this; negative beyond it, by how far. NaN for a figure to read it
+     * against.
+     */
     public double leftOf(double number) {
-        return side == Side.AT_LEAST ? number - value : value - number;
+        return switch (side) {
+            case AT_LEAST -> number - value;
+            case AT_MOST -> value - number;
+            case ABOUT -> Double.NaN;
+        };
     }
 }

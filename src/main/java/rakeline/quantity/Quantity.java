@@ -78,6 +78,11 @@ public record Quantity(
         return unit.attach(format(value));
     }
 
+    /** As someone would say it: with the digits that were given, at most two decimals more than usual, and the unit. */
+    public String said(double value) {
+        return unit.attach(Decimals.shortest(value, decimals + 2));
+    }
+
     /** Label and unit, as a table heading: {@code Trail, mm}. */
     public String heading() {
         return label + ", " + unit.symbol();
@@ -142,6 +147,11 @@ public record Quantity(
         /** A ceiling. */
         public Draft atMost(double value, String limitLabel, String limitSource) {
             return limit(new Limit(value, limitLabel, limitSource, Limit.Side.AT_MOST));
+        }
+
+        /** A figure to read the number against, which bounds nothing. */
+        public Draft about(double value, String limitLabel, String limitSource) {
+            return limit(new Limit(value, limitLabel, limitSource, Limit.Side.ABOUT));
         }
 
         private Draft limit(Limit limit) {

@@ -11,6 +11,7 @@ import rakeline.geometry.Bike;
 import rakeline.geometry.Geometry;
 import rakeline.geometry.Inputs;
 import rakeline.geometry.Measures;
+import rakeline.geometry.OwnMass;
 import rakeline.geometry.SideView;
 import rakeline.quantity.Measure;
 import rakeline.quantity.Quantity;
@@ -21,19 +22,27 @@ public final class RiderMeasures {
     private static final String CLINICIAN = "A posture in a plane of rigid segments, for an adult. Pain, numbness and"
             + " the fitting of children belong to a clinician.";
     private static final String HOLLIDAY = "Holliday and Swart 2021, measured on 50 riders";
+    private static final String OTHER_LANDMARKS = "The trunk is the straight line from hip to shoulder; the published"
+            + " means of hip and shoulder do not both belong to such a trunk, so compare changes with them, not values.";
+    private static final String MANUALS = "makers' manuals, by common practice";
     private static final String STATIC_KNEE = "common fit rule, knee 25 to 35° at the bottom, static";
 
     public static final Measure<Ridden> KNEE_FLEXION_BOTTOM = legs(
             deg("kneeFlexionBottomDeg", "Knee flexion, crank down", "180° − the knee's angle, crank straight down.")
                     .limit(25, "static from", STATIC_KNEE)
-                    .limit(35, "static to", STATIC_KNEE)
-                    .limit(36, "measured mean, ± 7", HOLLIDAY),
+                    .atMost(35, "static to", STATIC_KNEE)
+                    .about(36, "mean of measured riders, ± 7", HOLLIDAY),
             legs -> legs.kneeFlexionDeg(-Math.PI / 2));
     public static final Measure<Ridden> KNEE_FLEXION_LEAST = legs(
             deg("kneeFlexionLeastDeg", "Knee flexion, least", "180° − the knee's angle where the leg is longest."),
             Legs::kneeFlexionLeastDeg);
     public static final Measure<Ridden> HIP_ANGLE_AT_TOP = hip(
-            deg("hipAngleAtTopDeg", "Hip angle, crank up", "Trunk to thigh, crank straight up."),
+            deg(
+                            "hipAngleAtTopDeg",
+                            "Hip angle, crank up",
+                            "Trunk to thigh, crank straight up; a right angle opens to more, a folded hip to less."
+                                    + " " + OTHER_LANDMARKS)
+                    .about(77, "mean of measured riders, ± 5", HOLLIDAY),
             legs -> legs.thighRad(Math.PI / 2));
     public static final Measure<Ridden> HIP_ANGLE_LEAST = hip(
             deg("hipAngleLeastDeg", "Hip angle, least", "Trunk to thigh, least over the crank's turn."),
@@ -41,7 +50,11 @@ public final class RiderMeasures {
     public static final Measure<Ridden> TORSO_ANGLE =
             torso(deg("torsoAngleDeg", "Torso angle", "Trunk, hip to shoulder, to the horizontal."), Torso::angleRad);
     public static final Measure<Ridden> SHOULDER_ANGLE = torso(
-            deg("shoulderAngleDeg", "Shoulder angle", "Trunk to upper arm.").limit(112, "measured mean, ± 7", HOLLIDAY),
+            deg(
+                            "shoulderAngleDeg",
+                            "Shoulder angle",
+                            "Trunk to upper arm; 0 with the arm along the trunk. " + OTHER_LANDMARKS)
+                    .about(112, "mean of measured riders, ± 7", HOLLIDAY),
             Torso::shoulderAngleRad);
     public static final Measure<Ridden> MASS_CENTRE_X = body(
             mm("massCentreXMm", "Mass centre, x", "The rider's mass centre ahead of BB, cranks level."),
@@ -54,26 +67,30 @@ public final class RiderMeasures {
                             "frontSharePercent",
                             "Share on the front wheel",
                             PERCENT,
-                            "Share of rider and bicycle on the front wheel, standing level; the bicycle counts with"
-                                    + " 9 kg, 43 % of it in front, which is assumed.")
-                    .source("bicycle: common practice, and specimens A and B of Moore 2012")
+                            "Share of rider and bicycle on the front wheel, standing level, cranks level; the bicycle"
+                                    + " counts with its masses group, and where that says nothing with 9.2 kg in four"
+                                    + " parts at their usual places.")
+                    .source("bicycle: the defaults of the masses keys, from memory and specimen B of Moore 2012")
                     .declared(),
-            ridden -> ridden.ofBody(body -> frontShare(ridden.geometry().side(), body)));
+            ridden -> ridden.ofBody(body -> frontShare(ridden.geometry(), body)));
     public static final Measure<Ridden> STANDOVER_CLEARANCE = new Measure<>(
             mm("standoverClearanceMm", "Standover clearance", "The rider's inseam minus standover, without shoes.")
+                    .limit(50, "on the road", MANUALS)
+                    .limit(75, "unpaved", MANUALS)
+                    .limit(100, "off road", MANUALS)
                     .caution(Measures.STANDOVER.quantity().caution())
                     .declared(),
             ridden -> plus(ridden.ofRider(who -> who.get(RiderInputs.INSEAM)), ridden.geometry()));
     public static final Measure<Ridden> SADDLE_HEIGHT_OF_INSEAM = saddle(
             percent("saddleHeightOfInseamPercent", "Saddle height of inseam", "BB to sit point, in % of the inseam.")
-                    .limit(88.3, "0.883 × inseam", "in Peveler et al. 2005"),
+                    .about(88.3, "0.883 × inseam", "in Peveler et al. 2005"),
             bike -> 0);
     public static final Measure<Ridden> SADDLE_TO_PEDAL_OF_INSEAM = saddle(
             percent(
                             "saddleToPedalOfInseamPercent",
                             "Saddle to pedal of inseam",
                             "Sit point to the pedal axis in line with BB, in % of the inseam.")
-                    .limit(109, "1.09 × inseam", "Hamley and Thomas 1967"),
+                    .about(109, "1.09 × inseam", "Hamley and Thomas 1967"),
             bike -> bike.get(Inputs.CRANK_LENGTH));
     public static final Measure<Ridden> TOE_FORWARD_FROM_BODY = new Measure<>(
             mm(
@@ -127,8 +144,9 @@ public final class RiderMeasures {
                 : inseam instanceof Reading.Known ? standover : inseam;
     }
 
-    private static double frontShare(SideView side, List<BodyPart> body) {
-        BicycleMass bicycle = BicycleMass.usual(side);
+    private static double frontShare(Geometry geometry, List<BodyPart> body) {
+        OwnMass bicycle = OwnMass.of(geometry);
+        SideView side = geometry.side();
         double rider = body.stream().mapToDouble(BodyPart::massKg).sum();
         double centre = (rider * mean(body, BodyPart::xMm) + bicycle.massKg() * bicycle.centreXMm())
                 / (rider + bicycle.massKg());

@@ -10,31 +10,31 @@ import java.util.List;
 final class SegmentMasses {
     private static final List<SegmentMass> DEMPSTER = List.of(
             new SegmentMass(Segment.TRUNK, 0.578, 0.66, 0.503, 0.191),
-            new SegmentMass(Segment.UPPER_ARM, 0.028, 0.436, 0.322, 0.158),
+            upperArm(0.028, 0.436),
             new SegmentMass(Segment.FOREARM, 0.022, 0.682, 0.468, 0.121),
-            new SegmentMass(Segment.THIGH, 0.100, 0.433, 0.323, 0.149),
-            new SegmentMass(Segment.SHANK, 0.0465, 0.433, 0.302, 0.103),
-            new SegmentMass(Segment.FOOT, 0.0145, 0.50, 0.475, 0.124));
+            thigh(0.100, 0.433),
+            shank(0.0465, 0.433),
+            foot(0.0145, 0.50));
 
     private static final List<SegmentMass> DE_LEVA_MEN = List.of(
             new SegmentMass(Segment.TRUNK, 0.4346, 1 - 0.4486, 0.347, 0.191),
-            new SegmentMass(Segment.HEAD, 0.0694, 0.68, 0.24, 0.20),
-            new SegmentMass(Segment.UPPER_ARM, 0.0271, 0.5772, 0.322, 0.158),
-            new SegmentMass(Segment.FOREARM, 0.0162, 0.4574, 0.276, 0.121),
-            new SegmentMass(Segment.HAND, 0.0061, 0.72, 0.5, 0.4),
-            new SegmentMass(Segment.THIGH, 0.1416, 0.4095, 0.323, 0.149),
-            new SegmentMass(Segment.SHANK, 0.0433, 0.4395, 0.302, 0.103),
-            new SegmentMass(Segment.FOOT, 0.0137, 0.574, 0.475, 0.124));
+            head(0.0694),
+            upperArm(0.0271, 0.5772),
+            forearm(0.0162, 0.4574),
+            hand(0.0061),
+            thigh(0.1416, 0.4095),
+            shank(0.0433, 0.4395),
+            foot(0.0137, 0.574));
 
     private static final List<SegmentMass> DE_LEVA_WOMEN = List.of(
             new SegmentMass(Segment.TRUNK, 0.4257, 1 - 0.4151, 0.339, 0.171),
-            new SegmentMass(Segment.HEAD, 0.0668, 0.68, 0.24, 0.20),
-            new SegmentMass(Segment.UPPER_ARM, 0.0255, 0.5754, 0.322, 0.158),
-            new SegmentMass(Segment.FOREARM, 0.0138, 0.4559, 0.276, 0.121),
-            new SegmentMass(Segment.HAND, 0.0056, 0.72, 0.5, 0.4),
-            new SegmentMass(Segment.THIGH, 0.1478, 0.3612, 0.323, 0.149),
-            new SegmentMass(Segment.SHANK, 0.0481, 0.4352, 0.302, 0.103),
-            new SegmentMass(Segment.FOOT, 0.0129, 0.516, 0.475, 0.124));
+            head(0.0668),
+            upperArm(0.0255, 0.5754),
+            forearm(0.0138, 0.4559),
+            hand(0.0056),
+            thigh(0.1478, 0.3612),
+            shank(0.0481, 0.4352),
+            foot(0.0129, 0.516));
 
     private SegmentMasses() {}
 
@@ -51,5 +51,33 @@ final class SegmentMasses {
         return of(table).stream()
                 .mapToDouble(each -> each.isMiddle() ? each.mass() : 2 * each.mass())
                 .sum();
+    }
+
+    private static SegmentMass head(double mass) {
+        return new SegmentMass(Segment.HEAD, mass, 0.68, 0.24, 0.20);
+    }
+
+    private static SegmentMass upperArm(double mass, double centre) {
+        return new SegmentMass(Segment.UPPER_ARM, mass, centre, 0.322, 0.158);
+    }
+
+    private static SegmentMass forearm(double mass, double centre) {
+        return new SegmentMass(Segment.FOREARM, mass, centre, 0.276, 0.121);
+    }
+
+    private static SegmentMass hand(double mass) {
+        return new SegmentMass(Segment.HAND, mass, 0.72, 0.5, 0.4);
+    }
+
+    private static SegmentMass thigh(double mass, double centre) {
+        return new SegmentMass(Segment.THIGH, mass, centre, 0.323, 0.149);
+    }
+
+    private static SegmentMass shank(double mass, double centre) {
+        return new SegmentMass(Segment.SHANK, mass, centre, 0.302, 0.103);
+    }
+
+    private static SegmentMass foot(double mass, double centre) {
+        return new SegmentMass(Segment.FOOT, mass, centre, 0.475, 0.124);
     }
 }

@@ -23,6 +23,8 @@ final class BundledPages {
     /** The page that opens where no file is given. */
     static final String WELCOME = "worksheets/welcome" + WorksheetFile.EXTENSION;
 
+    static final String FIRST_STEPS = "worksheets/first-steps" + WorksheetFile.EXTENSION;
+
     private static final String FOLDER = "/rakeline/bundled/worksheets";
 
     private BundledPages() {}

@@ -2,11 +2,14 @@ package rakeline.shell;
 
 import java.awt.Dimension;
 import java.util.List;
+import java.util.Set;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JScrollPane;
 import javax.swing.JTextArea;
 import javax.swing.ScrollPaneConstants;
+import javax.swing.text.BadLocationException;
+import javax.swing.text.DefaultHighlighter.DefaultHighlightPainter;
 import net.miginfocom.swing.MigLayout;
 import rakeline.desk.Difference;
 import rakeline.shell.look.Look;
@@ -16,6 +19,10 @@ import rakeline.shell.look.Words;
 /** Two versions of a page side by side, as far as they differ. */
 final class Comparison extends JScrollPane {
     private static final int MOST_SHOWN = 200;
+    private static final int WIDTH = 960;
+    private static final int HEIGHT = 340;
+    private static final int AROUND = 60;
+    private static final int ABOVE_AND_BELOW = 220;
 
     private final transient Look look;
 
@@ -37,7 +44,15 @@ final class Comparison extends JScrollPane {
         setViewportView(pile);
         setName("comparison");
         getVerticalScrollBar().setUnitIncrement(look.space(8));
-        setPreferredSize(new Dimension(look.px(680), look.px(300)));
+        setPreferredSize(extent());
+    }
+
+    /** As much as reads well, and as the screen has beside the question's own words. */
+    private Dimension extent() {
+        Dimension screen = getToolkit().getScreenSize();
+        return new Dimension(
+                Math.min(look.px(WIDTH), screen.width - look.px(AROUND)),
+                Math.min(look.px(HEIGHT), screen.height - look.px(ABOVE_AND_BELOW)));
     }
 
     private void rest(Pile pile, int all) {
@@ -52,18 +67,37 @@ final class Comparison extends JScrollPane {
         JLabel words = Words.line(difference.words(), look.strong(), look.ink());
         pile.add(words);
         pile.add(sides(
-                text(difference.before(), "before: " + difference.words()),
-                text(difference.after(), "after: " + difference.words())));
+                text(difference.before(), difference.after(), "before: " + difference.words()),
+                text(difference.after(), difference.before(), "after: " + difference.words())));
     }
 
-    private JComponent text(String text, String called) {
+    /** One side; lines that the other has not are marked. */
+    private JComponent text(String text, String other, String called) {
         JTextArea area =
                 Words.paragraph(text.isEmpty() ? "—" : text, look.code(), text.isEmpty() ? look.soft() : look.ink());
         area.setOpaque(true);
         area.setBackground(look.card());
         area.setBorder(look.room(1, 2, 1, 2));
         area.getAccessibleContext().setAccessibleName(called);
+        if (!text.isEmpty() && !other.isEmpty()) {
+            mark(area, Set.copyOf(other.lines().toList()));
+        }
         return area;
+    }
+
+    private void mark(JTextArea area, Set<String> lines) {
+        try {
+            for (int i = 0; i < area.getLineCount(); i++) {
+                int from = area.getLineStartOffset(i);
+                int to = area.getLineEndOffset(i);
+                String line = area.getText(from, to - from).stripTrailing();
+                if (lines.stream().map(String::stripTrailing).noneMatch(line::equals)) {
+                    area.getHighlighter().addHighlight(from, to, new DefaultHighlightPainter(look.hairline()));
+                }
+            }
+        } catch (BadLocationException e) {
+            throw new IllegalStateException("the lines of a text lie within it", e);
+        }
     }
 
     private JComponent sides(JComponent left, JComponent right) {

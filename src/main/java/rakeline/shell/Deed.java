@@ -4,6 +4,7 @@ import java.awt.event.ActionEvent;
 import java.util.Optional;
 import java.util.function.BooleanSupplier;
 import javax.swing.AbstractAction;
+import javax.swing.Action;
 import javax.swing.KeyStroke;
 
 /**
@@ -15,8 +16,11 @@ import javax.swing.KeyStroke;
  * @param possible whether it can be done now
  */
 record Deed(String menu, String words, Optional<KeyStroke> key, BooleanSupplier possible, Runnable work) {
+    /**
+     * @param key as in {@code ctrl shift S}; where the platform has another key for shortcuts, that one stands for ctrl
+     */
     static Deed of(String menu, String words, String key, Runnable work) {
-        return new Deed(menu, words, Optional.ofNullable(KeyStroke.getKeyStroke(key)), () -> true, work);
+        return new Deed(menu, words, Optional.of(Keys.stroke(key)), () -> true, work);
     }
 
     /** The same, to be done only at times. */
@@ -33,7 +37,7 @@ record Deed(String menu, String words, Optional<KeyStroke> key, BooleanSupplier 
                 }
             }
         };
-        key.ifPresent(stroke -> action.putValue(javax.swing.Action.ACCELERATOR_KEY, stroke));
+        key.ifPresent(stroke -> action.putValue(Action.ACCELERATOR_KEY, stroke));
         return action;
     }
 }

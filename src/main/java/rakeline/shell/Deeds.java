@@ -1,130 +1,94 @@
 package rakeline.shell;
 
 import java.util.List;
-import java.util.Optional;
+import java.util.function.Supplier;
 import java.util.stream.Stream;
+import javax.swing.text.JTextComponent;
+import rakeline.quantity.Refusal;
 import rakeline.shell.page.Bench;
-import rakeline.shell.page.PageModel;
-import rakeline.worksheet.Row;
 import rakeline.worksheet.Worksheet;
 
 /** All that can be done on a page, with its key; menus, keys and the list of keys read this. */
 final class Deeds {
     private final Bench bench;
+    private final Supplier<Face> face;
+    private final Steps steps;
+    private final RowDeeds rows;
 
-    Deeds(Bench bench) {
+    /**
+     * @param steps undoes in the page, or in the rack while that is at hand
+     * @param face the views in force
+     */
+    Deeds(Bench bench, Steps steps, Supplier<Face> face) {
         this.bench = bench;
+        this.steps = steps;
+        this.face = face;
+        rows = new RowDeeds(
+                bench,
+                () -> face.get().ledger().editSelected(),
+                () -> face.get().ledger().leaveText());
     }
 
-    /** Actions on rows and on the run; the window adds those on files and on itself. */
-    List<Deed> onRows(Runnable edit, Runnable leave) {
-        return Stream.of(edits(), rows(edit, leave), runs())
+    /** Actions on the page's text, its rows and its run; the window adds those on files and on itself. */
+    List<Deed> onPage() {
+        return Stream.of(edits(), finds(), rows.all(), runs())
                 .flatMap(List::stream)
                 .toList();
     }
 
     private List<Deed> edits() {
         return List.of(
-                Deed.of("Edit", "Undo", "ctrl Z", bench::undo)
-                        .when(() -> bench.model().history().canUndo()),
-                Deed.of("Edit", "Redo", "ctrl shift Z", bench::redo)
-                        .when(() -> bench.model().history().canRedo()),
-                Deed.of("Edit", "Redo, the other key", "ctrl Y", bench::redo)
-                        .when(() -> bench.model().history().canRedo()));
+                Deed.of("Edit", "Undo", "ctrl Z", steps::undo).when(steps::canUndo),
+                Deed.of("Edit", "Redo", "ctrl shift Z", steps::redo).when(steps::canRedo),
+                Deed.of("Edit", "Redo, the other key", "ctrl Y", steps::redo).when(steps::canRedo),
+                Deed.of("Edit", "Cut", "ctrl X", TextOrRows.either(JTextComponent::cut, rows::cut)),
+                Deed.of("Edit", "Copy", "ctrl C", TextOrRows.either(JTextComponent::copy, rows::copy)),
+                Deed.of("Edit", "Paste", "ctrl V", TextOrRows.either(JTextComponent::paste, this::paste)),
+                Deed.of("Edit", "Select all", "ctrl A", TextOrRows.either(JTextComponent::selectAll, rows::selectAll)));
     }
 
-    private List<Deed> rows(Runnable edit, Runnable leave) {
+    private void paste() {
+        try {
+            rows.paste();
+        } catch (Refusal refusal) {
+            bench.notice(refusal.getMessage());
+        }
+    }
+
+    private List<Deed> finds() {
         return List.of(
-                Deed.of("Row", "Edit the row", "F2", edit).when(this::hasRow),
-                Deed.of("Row", "Leave the row's text", "ESCAPE", leave).when(this::hasRow),
-                Deed.of("Row", "Select the row above", "ctrl UP", () -> step(-1, leave))
-                        .when(this::hasRow),
-                Deed.of("Row", "Select the row below", "ctrl DOWN", () -> step(1, leave))
-                        .when(this::hasRow),
-                Deed.of("Row", "Add a note below", "ctrl shift N", () -> add(true, edit)),
-                Deed.of("Row", "Add a snippet below", "ctrl shift J", () -> add(false, edit)),
-                Deed.of("Row", "Move the row up", "alt UP", () -> move(-1)).when(this::hasRow),
-                Deed.of("Row", "Move the row down", "alt DOWN", () -> move(1)).when(this::hasRow),
-                Deed.of("Row", "Fold or unfold the snippet", "ctrl shift F", this::fold)
-                        .when(this::hasSnippet),
-                Deed.of("Row", "Let the row wait, or not", "ctrl shift W", this::waitOrNot)
-                        .when(this::hasSnippet),
-                Deed.of("Row", "Delete the row", "ctrl shift DELETE", this::delete)
-                        .when(this::hasRow));
+                Deed.of(
+                                "Edit",
+                                "Find and replace",
+                                "ctrl F",
+                                () -> face.get().finds().open())
+                        .when(this::isWriting),
+                Deed.of("Edit", "Find the next", "F3", () -> face.get().finds().step(1))
+                        .when(this::isWriting),
+                Deed.of(
+                                "Edit",
+                                "Find the one before",
+                                "shift F3",
+                                () -> face.get().finds().step(-1))
+                        .when(this::isWriting),
+                Deed.of(
+                                "Edit",
+                                "Comment, or not",
+                                "ctrl SLASH",
+                                () -> face.get().ledger().toggleComment())
+                        .when(() -> face.get().ledger().isInSnippet()));
+    }
+
+    private boolean isWriting() {
+        return bench.model().view() == Worksheet.View.WRITE;
     }
 
     private List<Deed> runs() {
         return List.of(
-                Deed.of("Run", "Run the row", "F5", bench::runSelected).when(this::hasSnippet),
+                Deed.of("Run", "Run the row", "F5", bench::runSelected).when(rows::hasSnippet),
                 Deed.of("Run", "Run from here", "shift F5", bench::runFromSelected)
-                        .when(this::hasRow),
+                        .when(rows::hasRow),
                 Deed.of("Run", "Run all", "ctrl F5", bench::runAll),
                 Deed.of("Run", "Stop", "F8", bench::stop));
-    }
-
-    private PageModel model() {
-        return bench.model();
-    }
-
-    private boolean hasRow() {
-        return model().selectedRow().isPresent();
-    }
-
-    private boolean hasSnippet() {
-        return model().selectedRow().filter(Row.Snippet.class::isInstance).isPresent();
-    }
-
-    private void step(int by, Runnable leave) {
-        model().selected().ifPresent(id -> {
-            List<Row> rows = model().rows();
-            int to = Math.max(0, Math.min(rows.size() - 1, model().page().indexOf(id) + by));
-            bench.select(rows.get(to).id());
-            leave.run();
-        });
-    }
-
-    private void add(boolean note, Runnable edit) {
-        Worksheet page = model().page();
-        String id = page.freshId();
-        Row row = note ? new Row.Note(id, "") : Row.Snippet.of(id, "");
-        Optional<Integer> place = model().selectedRow().map(selected -> page.indexOf(selected.id()) + 1);
-        bench.act(
-                note ? "note added" : "snippet added",
-                before -> before.insert(place.orElse(before.rows().size()), row));
-        bench.select(id);
-        edit.run();
-    }
-
-    private void move(int by) {
-        model().selected()
-                .ifPresent(id -> bench.act(
-                        by < 0 ? "row moved up" : "row moved down",
-                        page -> page.move(id, Math.max(0, page.indexOf(id) + by))));
-    }
-
-    private void delete() {
-        model().selected().ifPresent(id -> {
-            int place = model().page().indexOf(id);
-            bench.act("row deleted", page -> page.without(id));
-            List<Row> rows = model().rows();
-            if (!rows.isEmpty()) {
-                bench.select(rows.get(Math.min(place, rows.size() - 1)).id());
-            }
-        });
-    }
-
-    private void fold() {
-        onSnippet("row folded or unfolded", snippet -> snippet.folded(!snippet.folded()));
-    }
-
-    private void waitOrNot() {
-        onSnippet("row waits or not", snippet -> snippet.waiting(!snippet.waits()));
-    }
-
-    private void onSnippet(String words, java.util.function.UnaryOperator<Row.Snippet> change) {
-        model().selectedRow()
-                .filter(Row.Snippet.class::isInstance)
-                .map(Row.Snippet.class::cast)
-                .ifPresent(snippet -> bench.act(words, page -> page.withRow(change.apply(snippet))));
     }
 }

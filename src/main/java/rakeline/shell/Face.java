@@ -6,6 +6,7 @@ import java.awt.event.KeyEvent;
 import java.util.function.Consumer;
 import javax.swing.BorderFactory;
 import javax.swing.ButtonGroup;
+import javax.swing.JButton;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
@@ -13,11 +14,16 @@ import javax.swing.JSplitPane;
 import javax.swing.JToggleButton;
 import javax.swing.KeyStroke;
 import javax.swing.ScrollPaneConstants;
+import javax.swing.SwingConstants;
 import rakeline.shell.dials.DialStrip;
+import rakeline.shell.find.FindBar;
+import rakeline.shell.ledger.CodeHelp;
 import rakeline.shell.ledger.Ledger;
 import rakeline.shell.look.Look;
 import rakeline.shell.look.Pile;
 import rakeline.shell.page.Bench;
+import rakeline.shell.rack.RackDesk;
+import rakeline.shell.rack.RackPane;
 
 /** All that stands in the window, in one look: where there is room side by side, else with keys and tabs. */
 final class Face extends JPanel {
@@ -28,27 +34,44 @@ final class Face extends JPanel {
     private final TitleBar title;
     private final Shelf shelf;
     private final Ledger ledger;
+    private final FindBar finds;
     private final JScrollPane page;
     private final SidePane side;
+    private final RackPane rack;
     private final JSplitPane split;
+    private final JSplitPane halves;
+    private final JButton rackKey;
     private final JPanel tabs;
     private final JToggleButton pageTab = new JToggleButton("Page");
     private final JToggleButton drawingTab = new JToggleButton("Drawing");
+    private final JToggleButton rackTab = new JToggleButton("Rack");
     private boolean shelfOpen;
     private boolean sideOpen = true;
+    private boolean rackOpen;
     private boolean wide;
 
-    Face(Look look, Bench bench, Consumer<Shelf.Item> open) {
+    Face(
+            Look look,
+            Bench bench,
+            CodeHelp help,
+            RackDesk desk,
+            Runnable turnRack,
+            Consumer<Shelf.Item> open,
+            Runnable showFigure) {
         super(new BorderLayout());
         this.look = look;
-        title = new TitleBar(look, bench, this::toggleShelf);
+        title = new TitleBar(look, bench, this::toggleShelf, showFigure);
         shelf = new Shelf(look, open);
-        ledger = new Ledger(look, bench);
+        ledger = new Ledger(look, bench, help);
+        finds = new FindBar(look, bench, ledger);
         page = scrolled(ledger, look);
         side = new SidePane(look);
+        rack = new RackPane(look, bench, desk);
+        rackKey = rackKey(turnRack);
         tabs = tabs();
         split = split();
-        DialStrip strip = new DialStrip(look, bench);
+        halves = halves();
+        DialStrip strip = DialStrip.above(look, bench);
         NoticeBar notice = new NoticeBar(look, bench);
         StatusLine status = new StatusLine(look);
         setBackground(look.paper());
@@ -61,6 +84,7 @@ final class Face extends JPanel {
         bench.watch(strip);
         bench.watch(notice);
         bench.watch(ledger);
+        bench.watch(finds);
         bench.watch(side);
         bench.watch(status);
         arrange(true);
@@ -79,11 +103,13 @@ final class Face extends JPanel {
         Pile above = new Pile(0);
         above.add(notice);
         above.add(strip);
+        above.add(finds);
         above.add(tabs);
         JPanel middle = new JPanel(new BorderLayout());
         middle.setOpaque(false);
         middle.add(above, BorderLayout.NORTH);
-        middle.add(split, BorderLayout.CENTER);
+        middle.add(halves, BorderLayout.CENTER);
+        middle.add(rackKey, BorderLayout.SOUTH);
         return middle;
     }
 
@@ -92,7 +118,7 @@ final class Face extends JPanel {
         line.setBackground(look.paper());
         line.setBorder(BorderFactory.createCompoundBorder(look.line(0, 0, 1, 0), look.room(0, 3, 0, 3)));
         ButtonGroup group = new ButtonGroup();
-        for (JToggleButton tab : new JToggleButton[] {pageTab, drawingTab}) {
+        for (JToggleButton tab : new JToggleButton[] {pageTab, drawingTab, rackTab}) {
             tab.putClientProperty("JButton.buttonType", "tab");
             tab.putClientProperty(
                     "FlatLaf.style",
@@ -118,8 +144,52 @@ final class Face extends JPanel {
         return both;
     }
 
+    private JSplitPane halves() {
+        JSplitPane both = new JSplitPane(JSplitPane.VERTICAL_SPLIT, split, rack);
+        both.getInputMap(JComponent.WHEN_ANCESTOR_OF_FOCUSED_COMPONENT)
+                .put(KeyStroke.getKeyStroke(KeyEvent.VK_F8, 0), "left to the page");
+        both.setBorder(null);
+        both.setResizeWeight(0.6);
+        both.setContinuousLayout(true);
+        split.setMinimumSize(new Dimension(0, look.px(160)));
+        return both;
+    }
+
+    /** Where there is room for the rack beneath the page and it is closed, one line says that it is there. */
+    private JButton rackKey(Runnable turnRack) {
+        JButton key = new JButton("Rack: the bikes at hand");
+        key.setName("rack key");
+        key.putClientProperty("JButton.buttonType", "borderless");
+        key.setFont(look.softText());
+        key.setHorizontalAlignment(SwingConstants.LEADING);
+        key.addActionListener(event -> turnRack.run());
+        return key;
+    }
+
+    RackPane rack() {
+        return rack;
+    }
+
+    boolean isRackOpen() {
+        return wide ? rackOpen : rackTab.isSelected();
+    }
+
+    /** Opens the rack beneath the page, or closes it; where it is a tab, goes to it or back. */
+    void openRack(boolean open) {
+        rackOpen = open;
+        if (!wide && open != rackTab.isSelected()) {
+            (open ? rackTab : pageTab).setSelected(true);
+        }
+        arrange(false);
+        halves.resetToPreferredSizes();
+    }
+
     Ledger ledger() {
         return ledger;
+    }
+
+    FindBar finds() {
+        return finds;
     }
 
     Shelf shelf() {
@@ -165,9 +235,18 @@ final class Face extends JPanel {
         boolean appears = sideShown && !side.isVisible();
         page.setVisible(wide || pageTab.isSelected());
         side.setVisible(sideShown);
+        arrangeRack();
         split.setDividerSize(wide && sideOpen ? look.px(5) : 0);
         if (wide && (turned || appears)) {
             split.resetToPreferredSizes();
         }
+    }
+
+    private void arrangeRack() {
+        boolean shown = isRackOpen();
+        split.setVisible(wide || !rackTab.isSelected());
+        rack.setVisible(shown);
+        rackKey.setVisible(wide && !rackOpen);
+        halves.setDividerSize(wide && rackOpen ? look.px(5) : 0);
     }
 }

@@ -19,11 +19,20 @@ final class KeyList {
     private static final List<List<String>> IN_TEXT = List.of(
             List.of("On to the next part, back to the one before", "Ctrl+Tab, Ctrl+Shift+Tab"),
             List.of("Offer the words that fit", "Ctrl+Space"),
-            List.of("What the key or constant at the caret means", "Shift+F1"),
+            List.of("Indent lines, or less", "Tab, Shift+Tab"),
             List.of("Edit a note", "Double click on it"));
     private static final List<List<String>> ON_DIALS = List.of(
             List.of("One step up or down", "Up, Down in the field; Left, Right on the slider"),
             List.of("Back to the bike's own value", "Double click on the slider or the name"));
+
+    private static final List<List<String>> IN_SHOW = List.of(
+            List.of("To the next figure or part, to the one before", "Right, Left; Page Down, Page Up; Space"),
+            List.of("To the first figure, to the last", "Home, End"),
+            List.of("Move the dial that has the keys; to the next dial", "Up, Down; Tab"),
+            List.of("Another drawing beside the figure, or none", "D"),
+            List.of("The ring around the pointer, or none", "P"),
+            List.of("High contrast and back", "H"),
+            List.of("Give the screen back", "Escape"));
 
     private KeyList() {}
 
@@ -58,6 +67,7 @@ final class KeyList {
         group(lines, "In a row's text", IN_TEXT, look);
         group(lines, "Chart with the focus", ON_CHARTS, look);
         group(lines, "Dial", ON_DIALS, look);
+        group(lines, "Show", IN_SHOW, look);
         return lines;
     }
 

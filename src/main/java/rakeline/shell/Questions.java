@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Supplier;
+import java.util.stream.Stream;
 import javax.swing.JComboBox;
 import javax.swing.JComponent;
 import javax.swing.JFileChooser;
@@ -76,11 +77,13 @@ final class Questions {
     /** What was not saved, beside what was. */
     Recovered recover(Recovery.Found found) {
         Draft draft = found.draft();
-        String file = draft.file().map(path -> " Its file: " + path).orElse(" It was never saved.");
+        String file = draft.file().map(path -> "Its file is " + path).orElse("It was never saved");
         String saved = found.stored().isPresent() ? "As it was saved" : "No saved version";
         JComponent page = page(
-                "Rakeline ended before “" + draft.page().title() + "” was saved. The last change kept is of "
-                        + moment(draft.at()) + "." + file,
+                "Rakeline ended before “" + draft.page().title() + "” was saved.\n" + file
+                        + "; the last change that was kept is of " + moment(draft.at()) + ".\n"
+                        + "Bringing it back is one step, which Undo takes back; what is let go stays among the earlier"
+                        + " versions.",
                 new Comparison(look.get(), saved, "As it stood", found.differences()));
         int answer = ask(page, "Changes that were not saved", "Bring it back", "Let it go", "Ask at the next start");
         return answer == 0 ? Recovered.BRING_BACK : answer == 1 ? Recovered.LET_GO : Recovered.LATER;
@@ -111,7 +114,12 @@ final class Questions {
         JComboBox<Earlier> choice = new JComboBox<>(versions.toArray(Earlier[]::new));
         choice.setName("versions");
         JPanel page = new JPanel(new BorderLayout(0, look.get().space(2)));
-        page.add(choice, BorderLayout.NORTH);
+        page.add(
+                page(
+                        "Each save keeps the version that it replaces. Bringing one back is one step, which Undo takes"
+                                + " back.",
+                        choice),
+                BorderLayout.NORTH);
         Runnable compare = () -> {
             Worksheet then = versions.get(choice.getSelectedIndex()).page();
             Comparison comparison =
@@ -218,6 +226,28 @@ final class Questions {
         chooser.setSelectedFile(proposed.toFile());
         return chooser.showSaveDialog(over.get()) == JFileChooser.APPROVE_OPTION
                 ? Optional.of(chooser.getSelectedFile().toPath())
+                : Optional.empty();
+    }
+
+    /** Files of a kind to be read; none where the person went back. */
+    List<Path> filesToOpen(Path folder, String what, String ending) {
+        JFileChooser chooser = new JFileChooser(folder.toFile());
+        chooser.setMultiSelectionEnabled(true);
+        chooser.setFileFilter(new FileNameExtensionFilter(
+                what + " (*" + ending + ")", ending.substring(ending.lastIndexOf('.') + 1)));
+        return chooser.showOpenDialog(over.get()) == JFileChooser.APPROVE_OPTION
+                ? Stream.of(chooser.getSelectedFiles()).map(File::toPath).toList()
+                : List.of();
+    }
+
+    /** A file to be written, as named; asked again where one is there already. */
+    Optional<Path> fileToWrite(Path proposed, String what) {
+        JFileChooser chooser = new JFileChooser(proposed.getParent().toFile());
+        chooser.setDialogTitle(what);
+        chooser.setSelectedFile(proposed.toFile());
+        return chooser.showSaveDialog(over.get()) == JFileChooser.APPROVE_OPTION
+                ? Optional.of(chooser.getSelectedFile().toPath())
+                        .filter(file -> !file.toFile().exists() || mayReplace(file))
                 : Optional.empty();
     }
 

@@ -11,17 +11,24 @@ import javax.swing.SwingUtilities;
 import rakeline.desk.Bounds;
 import rakeline.desk.Doorbell;
 import rakeline.desk.Kept;
+import rakeline.desk.Log;
 import rakeline.desk.Memory;
 import rakeline.desk.Places;
 import rakeline.desk.Preferences;
 import rakeline.desk.Recents;
 import rakeline.desk.SafeFile;
 import rakeline.engine.Session;
+import rakeline.engine.jshell.Sessions;
+import rakeline.quantity.Refusal;
+import rakeline.shell.ledger.CodeHelp;
 import rakeline.shell.page.Bench;
+import rakeline.study.Vocabulary;
 
 /** Opens the window. */
 public final class Shell {
     private static final SafeFile DISK = SafeFile.onDisk();
+    private static final String WELCOME =
+            "New here? “First steps”, on the shelf and in the Help menu, shows the window in five minutes.";
 
     private Shell() {}
 
@@ -36,10 +43,12 @@ public final class Shell {
     public static CompletableFuture<Void> open(
             Optional<Path> file, Function<Session.Settings, Session> sessions, Places places) {
         CompletableFuture<Void> closed = new CompletableFuture<>();
+        Optional<Log> log = log(places);
         Kept.Recalled<Preferences> preferred = Memory.preferences(DISK, places).recall();
         Kept.Recalled<Recents> opened = Memory.recents(DISK, places).recall();
         Kept.Recalled<Bounds> stood = Memory.bounds(DISK, places).recall();
         SwingUtilities.invokeLater(() -> {
+            Platform.prepare();
             Window window = build(sessions, places, preferred, opened, stood);
             Optional<Doorbell> bell =
                     Doorbell.hang(places, visit -> SwingUtilities.invokeLater(() -> admit(window, visit)));
@@ -47,14 +56,28 @@ public final class Shell {
                 @Override
                 public void windowClosed(WindowEvent event) {
                     bell.ifPresent(Doorbell::close);
+                    log.ifPresent(Log::close);
                     closed.complete(null);
                 }
             });
+            new Mishap(window.frame()::getContentPane).install();
+            if (stood.value().equals(Bounds.first())) {
+                window.bench().noticeWhenOpened(WELCOME);
+            }
             window.appear();
             file.ifPresentOrElse(window::open, window::openWelcome);
             window.recover();
         });
         return closed;
+    }
+
+    /** None where the state folder cannot be written; the window works without. */
+    private static Optional<Log> log(Places places) {
+        try {
+            return Optional.of(Log.open(places));
+        } catch (Refusal refusal) {
+            return Optional.empty();
+        }
     }
 
     /** A later start of the program comes to this window, with a file or without. */
@@ -82,6 +105,7 @@ public final class Shell {
                 new Remembered<>(Memory.recents(DISK, places), background, opened.value()),
                 new Remembered<>(Memory.bounds(DISK, places), background, stood.value()),
                 background,
-                Vault.in(DISK, places));
+                Vault.in(DISK, places),
+                new CodeHelp(Vocabulary.standard(), Sessions::suggestions));
     }
 }

@@ -40,16 +40,25 @@ final class Taste {
     }
 
     /**
+     * The user's Rakeline folder.
+     *
+     * @param usual where none is preferred
+     */
+    Path folder(Path usual) {
+        return preferences().folder().map(Path::of).orElse(usual);
+    }
+
+    /**
      * What rows may read and take.
      *
      * @param usual the user's Rakeline folder where none is preferred
      */
     Session.Settings settings(Path usual) {
-        Path folder = preferences().folder().map(Path::of).orElse(usual);
         return Session.Settings.standard()
-                .withUserFolder(folder)
+                .withUserFolder(folder(usual))
                 .withTimeLimit(Duration.ofSeconds(preferences().timeLimitSeconds()))
-                .withHeap(preferences().workerMegabytes());
+                .withHeap(preferences().workerMegabytes())
+                .followingLinks(preferences().followsLinks());
     }
 
     /** Colours and size as preferred. */

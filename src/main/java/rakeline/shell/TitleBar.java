@@ -21,9 +21,10 @@ final class TitleBar extends JPanel implements Bench.View {
     private final JButton stop;
     private final JToggleButton write;
     private final JToggleButton read;
+    private final JButton show;
     private final JToggleButton shelf;
 
-    TitleBar(Look look, Bench bench, Runnable toggleShelf) {
+    TitleBar(Look look, Bench bench, Runnable toggleShelf, Runnable showFigure) {
         super(new MigLayout("insets " + look.space(2) + " " + look.space(4) + " " + look.space(2) + " " + look.space(4)
                 + ", gap 0, hidemode 3, fillx, nogrid"));
         title = Words.line("", look.title(), look.ink());
@@ -35,6 +36,8 @@ final class TitleBar extends JPanel implements Bench.View {
         stop.addActionListener(event -> bench.stop());
         write = segment("Write", look, () -> bench.view(Worksheet.View.WRITE));
         read = segment("Read", look, () -> bench.view(Worksheet.View.READ));
+        show = new JButton("Show");
+        show.addActionListener(event -> showFigure.run());
         ButtonGroup views = new ButtonGroup();
         views.add(write);
         views.add(read);
@@ -43,6 +46,7 @@ final class TitleBar extends JPanel implements Bench.View {
         stop.setName("stop");
         write.setName("write");
         read.setName("read");
+        show.setName("show figure");
         runAll.setName("run all");
         setBackground(look.paper());
         setBorder(look.line(0, 0, 1, 0));
@@ -53,12 +57,13 @@ final class TitleBar extends JPanel implements Bench.View {
         add(views(), "gapleft " + look.space(4));
     }
 
-    /** Two keys in one, side by side. */
+    /** The keys of the views, side by side. */
     private JPanel views() {
         JPanel views = new JPanel(new MigLayout("insets 0, gap 0"));
         views.setOpaque(false);
         views.add(write, "sg view");
         views.add(read, "sg view");
+        views.add(show, "sg view");
         return views;
     }
 

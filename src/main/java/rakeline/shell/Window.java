@@ -1,22 +1,39 @@
 package rakeline.shell;
 
+import java.awt.Component;
 import java.awt.Dimension;
+import java.awt.KeyboardFocusManager;
+import java.awt.MouseInfo;
+import java.awt.Point;
+import java.awt.PointerInfo;
 import java.awt.datatransfer.Transferable;
 import java.awt.event.WindowAdapter;
 import java.awt.event.WindowEvent;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
 import java.util.function.UnaryOperator;
+import java.util.stream.Stream;
 import javax.swing.JFrame;
+import javax.swing.JOptionPane;
+import javax.swing.SwingUtilities;
 import javax.swing.WindowConstants;
 import rakeline.desk.Bounds;
+import rakeline.desk.Memory;
 import rakeline.desk.Preferences;
 import rakeline.desk.Preferences.Theme;
+import rakeline.desk.RackView;
 import rakeline.desk.Recents;
+import rakeline.shell.guide.Guide;
+import rakeline.shell.ledger.CodeHelp;
 import rakeline.shell.look.Look;
+import rakeline.shell.look.Pointed;
 import rakeline.shell.page.Bench;
 import rakeline.shell.page.PageModel;
+import rakeline.shell.rack.RackDesk;
+import rakeline.shell.rack.RackHand;
+import rakeline.shell.show.Show;
 import rakeline.worksheet.Worksheet;
 
 /** The one window: a page on a bench, its menus and keys, its look. To be used on the event thread. */
@@ -28,9 +45,14 @@ public final class Window {
     private final Remembered<Bounds> place;
     private final Background background;
     private final Filing filing;
+    private final Vault vault;
+    private final CodeHelp help;
     private final Rescue rescue;
     private final HandoutMaker handouts;
+    private final Remembered<RackView> rackView;
+    private final RackDesk rack;
     private Face face;
+    private Optional<Show> show = Optional.empty();
     private List<BundledPages.Entry> bundled = List.of();
     private List<Deed> deeds = List.of();
 
@@ -40,8 +62,11 @@ public final class Window {
             Remembered<Recents> recents,
             Remembered<Bounds> place,
             Background background,
-            Vault vault) {
+            Vault vault,
+            CodeHelp help) {
         this.bench = bench;
+        this.help = help;
+        this.vault = vault;
         this.taste = taste;
         this.recents = recents;
         this.place = place;
@@ -50,6 +75,17 @@ public final class Window {
         filing = new Filing(bench, vault, background, questions, this::used);
         rescue = new Rescue(bench, vault, background, questions, filing);
         handouts = new HandoutMaker(bench, vault, questions, taste::look);
+        rackView = new Remembered<>(Memory.rack(vault.disk(), vault.places()), background, RackView.first());
+        rackView.recall(bench::noticeWhenOpened);
+        rack = new RackDesk(
+                bench,
+                new RackHost(
+                        bench,
+                        vault,
+                        background,
+                        questions,
+                        () -> taste.folder(vault.places().worksheets()),
+                        rackView));
         frame.setDefaultCloseOperation(WindowConstants.DO_NOTHING_ON_CLOSE);
         frame.setMinimumSize(new Dimension(800, 560));
         frame.addWindowListener(new WindowAdapter() {
@@ -67,9 +103,13 @@ public final class Window {
             @Override
             public void windowGainedFocus(WindowEvent event) {
                 filing.lookAround();
+                rack.lookAround();
             }
         });
+        frame.getRootPane().setTransferHandler(new FileDrop(this::open));
+        Platform.listen(this::close, this::askPreferences, this::about, this::open);
         rebuild();
+        background.run(rackView::now, this::recallRack, bench::notice);
         background.run(BundledPages::list, this::shelve, bench::notice);
     }
 
@@ -91,12 +131,42 @@ public final class Window {
         filing.openBundled(BundledPages.WELCOME);
     }
 
+    private void recallRack(RackView ignored) {
+        rack.recall();
+        face.openRack(rackView.now().isOpen());
+    }
+
+    /** Opens the rack and goes to it, or closes it. */
+    private void turnRack() {
+        boolean open = !face.isRackOpen();
+        face.openRack(open);
+        rackView.change(before -> before.opened(open), bench::notice);
+        if (open) {
+            face.rack().enter();
+        } else {
+            face.ledger().requestFocusInWindow();
+        }
+    }
+
+    /** Does something on the rack, which is opened for it. */
+    private void onRack(Consumer<RackHand> work) {
+        if (!face.isRackOpen()) {
+            turnRack();
+        }
+        work.accept(face.rack().hand());
+    }
+
     /** Closes the window and ends what runs, unless the person goes back to what is not saved. */
     public void close() {
-        filing.whenSettled(this::end);
+        if (face.rack().leave()) {
+            filing.whenSettled(this::end);
+        }
     }
 
     private void end() {
+        show.ifPresent(Show::close);
+        rack.save();
+        rack.close();
         bench.close();
         background.run(this::endJournal, ended -> {}, bench::notice);
         place.change(before -> Stage.of(frame, before), this::leave, refused -> leave());
@@ -108,6 +178,7 @@ public final class Window {
     }
 
     private void leave() {
+        help.close();
         background.close();
         handouts.close();
         frame.dispose();
@@ -146,15 +217,20 @@ public final class Window {
         Look look = taste.look();
         rakeline.shell.look.Theme.install(look);
         bench.unwatchAll();
-        face = new Face(look, bench, this::take);
+        rack.unwatchAll();
+        boolean rackOpen = face != null && face.isRackOpen();
+        face = new Face(look, bench, help, rack, this::turnRack, this::take, this::showFigure);
         face.shelf().put(bundled, recents.now().files());
         deeds = deeds();
         bench.watch(filing);
         bench.watch(rescue);
         bench.watch(handouts);
+        bench.watch(rack);
         bench.watch(this::showTitle);
+        show.ifPresent(bench::watch);
         frame.setJMenuBar(MenuLine.of(deeds, look));
         frame.setContentPane(face);
+        face.openRack(rackOpen);
         face.ledger().leaveText();
         frame.revalidate();
         frame.repaint();
@@ -167,17 +243,33 @@ public final class Window {
     private void take(Shelf.Item item) {
         if (item instanceof Shelf.Item.Bundled page) {
             filing.openBundled(page.entry().name());
-        } else if (item instanceof Shelf.Item.Recent file) {
-            filing.open(file.file());
+        } else if (item instanceof Shelf.Item.Recent recent) {
+            background.run(
+                    () -> vault.disk().exists(recent.file()), there -> openRecent(recent.file(), there), bench::notice);
+        }
+    }
+
+    private void openRecent(Path file, boolean there) {
+        MovedFile.Answer answer = there ? MovedFile.Answer.GO_BACK : MovedFile.ask(face, file);
+        if (there) {
+            filing.open(file);
+        } else if (answer == MovedFile.Answer.FIND) {
+            filing.open();
+        } else if (answer == MovedFile.Answer.FORGET) {
+            recents.change(before -> before.without(file), bench::notice);
+            face.shelf().put(bundled, recents.now().files());
         }
     }
 
     private List<Deed> deeds() {
-        List<Deed> all = new ArrayList<>(onFiles());
-        all.addAll(new Deeds(bench)
-                .onRows(() -> face.ledger().editSelected(), () -> face.ledger().leaveText()));
-        all.addAll(onWindow());
-        return List.copyOf(all);
+        return Stream.of(onFiles(), onPage(), onRack(), onViews(), onLooks(), onHelp())
+                .flatMap(List::stream)
+                .toList();
+    }
+
+    private List<Deed> onPage() {
+        Steps steps = new Steps(bench, rack, () -> face.rack().isAtHand());
+        return new Deeds(bench, steps, () -> face).onPage();
     }
 
     private List<Deed> onFiles() {
@@ -186,33 +278,126 @@ public final class Window {
                 Deed.of("Page", "Open…", "ctrl O", filing::open),
                 Deed.of("Page", "Save", "ctrl S", filing::save),
                 Deed.of("Page", "Save as…", "ctrl shift S", filing::saveAs),
-                Deed.of("Page", "Earlier versions…", null, rescue::chooseVersion),
-                Deed.of("Page", "Title…", null, this::retitle),
-                Deed.of("Page", "Handout…", null, handouts::askForFile),
+                Deed.of("Page", "Earlier versions…", "ctrl shift H", rescue::chooseVersion),
+                Deed.of("Page", "Title…", "ctrl shift T", this::retitle),
+                Deed.of("Page", "Handout…", "ctrl shift U", handouts::askForFile),
                 Deed.of("Page", "Print…", "ctrl P", handouts::print),
-                Deed.of("Page", "Give the handout up", null, handouts::giveUp).when(handouts::isPending),
+                Deed.of("Page", "Give the handout up", "ctrl shift P", handouts::giveUp)
+                        .when(handouts::isPending),
                 Deed.of("Page", "Copy the row's figure as a picture", "ctrl shift C", this::copyFigure)
                         .when(() -> face.ledger().selectedFigure().isPresent()),
+                Deed.of("Page", "Preferences…", "ctrl COMMA", this::askPreferences),
                 Deed.of("Page", "Close", "ctrl Q", this::close));
     }
 
-    private List<Deed> onWindow() {
+    private List<Deed> onRack() {
+        return List.of(
+                Deed.of("Rack", "Rack", "ctrl F7", this::turnRack),
+                Deed.of(
+                        "Rack",
+                        "Add bikes that come with the program…",
+                        "ctrl shift A",
+                        () -> onRack(RackHand::addBundled)),
+                Deed.of("Rack", "Add bike files…", "ctrl shift O", () -> onRack(RackHand::addFiles)),
+                Deed.of("Rack", "Begin a new bike", "ctrl shift B", () -> onRack(RackHand::begin)),
+                Deed.of("Rack", "Duplicate the bike", "ctrl shift D", () -> onRack(RackHand::duplicate)),
+                Deed.of("Rack", "Rename the bike…", "shift F2", () -> onRack(RackHand::rename)),
+                Deed.of("Rack", "Take off the rack", "ctrl shift BACK_SPACE", () -> onRack(RackHand::remove)),
+                Deed.of("Rack", "Import a chart…", "ctrl shift I", () -> onRack(RackHand::importChart)),
+                Deed.of("Rack", "Export…", "ctrl shift E", () -> onRack(RackHand::export)),
+                Deed.of("Rack", "Columns…", "ctrl shift L", () -> onRack(RackHand::chooseColumns)),
+                Deed.of("Rack", "Compare the selected bikes", "ctrl shift K", () -> onRack(RackHand::compare)),
+                Deed.of("Rack", "Match to stock parts", "ctrl shift M", () -> onRack(RackHand::match)));
+    }
+
+    private List<Deed> onViews() {
         return List.of(
                 Deed.of("View", "Write", "ctrl 1", () -> bench.view(Worksheet.View.WRITE)),
                 Deed.of("View", "Read", "ctrl 2", () -> bench.view(Worksheet.View.READ)),
+                Deed.of("View", "Show", "ctrl 3", this::showFigure),
                 Deed.of("View", "Shelf", "F7", () -> face.toggleShelf()),
                 Deed.of("View", "Drawing", "shift F7", () -> face.toggleDrawing()),
                 Deed.of("View", "Wider text", "alt RIGHT", () -> face.ledger().divide(0.05)),
-                Deed.of("View", "Narrower text", "alt LEFT", () -> face.ledger().divide(-0.05)),
+                Deed.of("View", "Narrower text", "alt LEFT", () -> face.ledger().divide(-0.05)));
+    }
+
+    private List<Deed> onLooks() {
+        return List.of(
                 Deed.of("View", "Larger type", "ctrl EQUALS", () -> prefer(Taste.larger(1))),
                 Deed.of("View", "Larger type, the other key", "ctrl PLUS", () -> prefer(Taste.larger(1))),
                 Deed.of("View", "Smaller type", "ctrl MINUS", () -> prefer(Taste.larger(-1))),
                 Deed.of("View", "Usual type", "ctrl 0", () -> prefer(Taste.larger(-100))),
-                Deed.of("View", "Light", null, () -> prefer(before -> before.withTheme(Theme.LIGHT))),
-                Deed.of("View", "Dark", null, () -> prefer(before -> before.withTheme(Theme.DARK))),
-                Deed.of("View", "High contrast", null, () -> prefer(before -> before.withTheme(Theme.CONTRAST))),
-                Deed.of("Help", "Inputs and measures", null, handouts::openKeys),
-                Deed.of("Help", "Keys", "F1", () -> KeyList.show(face, deeds, taste.look())));
+                Deed.of("View", "Light", "ctrl shift 1", () -> prefer(before -> before.withTheme(Theme.LIGHT))),
+                Deed.of("View", "Dark", "ctrl shift 2", () -> prefer(before -> before.withTheme(Theme.DARK))),
+                Deed.of(
+                        "View",
+                        "High contrast",
+                        "ctrl shift 3",
+                        () -> prefer(before -> before.withTheme(Theme.CONTRAST))));
+    }
+
+    private List<Deed> onHelp() {
+        return List.of(
+                Deed.of("Help", "Keys", "F1", () -> KeyList.show(face, deeds, taste.look())),
+                Deed.of("Help", "Help on what has the keys", "shift F1", this::helpOnFocus),
+                Deed.of("Help", "Help on what the pointer is at", "ctrl F1", this::helpAtPointer),
+                Deed.of("Help", "Inputs and measures", "ctrl alt F1", handouts::openKeys),
+                Deed.of("Help", "First steps", "ctrl shift F1", () -> filing.openBundled(BundledPages.FIRST_STEPS)),
+                Deed.of("Help", "About Rakeline", "alt F1", this::about));
+    }
+
+    private void helpOnFocus() {
+        Component focused =
+                KeyboardFocusManager.getCurrentKeyboardFocusManager().getPermanentFocusOwner();
+        String topic = Pointed.of(focused).orElse("start");
+        Guide guide = openGuide(topic);
+        if (!guide.knows(topic)) {
+            face.ledger().explain(lines -> guide.tell(topic, lines));
+        }
+    }
+
+    private void helpAtPointer() {
+        Point place = Optional.ofNullable(MouseInfo.getPointerInfo())
+                .map(PointerInfo::getLocation)
+                .orElse(new Point());
+        SwingUtilities.convertPointFromScreen(place, face);
+        openGuide(Pointed.of(Pointed.deepest(face, place)).orElse("start"));
+    }
+
+    private Guide openGuide(String topic) {
+        return Guide.open(face, taste.look(), help, topic);
+    }
+
+    private void about() {
+        JOptionPane.showMessageDialog(face, Mishap.system(), "About Rakeline", JOptionPane.PLAIN_MESSAGE);
+    }
+
+    private void askPreferences() {
+        new PreferencesDialog(
+                        taste.look(),
+                        vault.places().worksheets(),
+                        taste.preferences(),
+                        rack.model().lengths())
+                .ask(face)
+                .ifPresent(chosen -> {
+                    rack.in(chosen.lengths());
+                    prefer(before -> chosen.preferences());
+                });
+    }
+
+    /** One figure of the page, on the whole screen. */
+    private void showFigure() {
+        bench.commit();
+        show.ifPresentOrElse(
+                Show::toFront,
+                () -> show = Optional.of(Show.on(
+                        frame.getGraphicsConfiguration(), bench, taste.look().palette(), this::shown)));
+    }
+
+    private void shown() {
+        show = Optional.empty();
+        frame.toFront();
+        face.ledger().leaveText();
     }
 
     private void prefer(UnaryOperator<Preferences> change) {
@@ -232,6 +417,11 @@ public final class Window {
             frame.getToolkit().getSystemClipboard().setContents(picture, null);
             bench.say("figure copied");
         });
+    }
+
+    /** All that can be done here. */
+    List<Deed> allDeeds() {
+        return deeds;
     }
 
     /** The files opened last. */

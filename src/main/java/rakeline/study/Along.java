@@ -30,7 +30,7 @@ final class Along {
      */
     static Along held(Ride start, Varied varied, Hold settled, Numbers places, Measure<Ride> track) {
         Sweep sweep = new Sweep(start, varied.setting(), places, varied.mode(), Optional.of(settled), List.of(track));
-        HeldWalk walk = new HeldWalk(sweep, sweep.variation(), (step, reason) -> {});
+        HeldWalk walk = HeldWalk.of(sweep, (step, reason) -> {});
         List<Optional<Bike>> walked = walk.bikes();
         return new Along(value -> nearestPlace(places, walked, value)
                 .flatMap(near -> walk.near(value, settled.by().valueIn(near))));

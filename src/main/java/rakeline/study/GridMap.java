@@ -2,6 +2,7 @@ package rakeline.study;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.stream.IntStream;
 import rakeline.handling.Ride;
@@ -16,8 +17,9 @@ import rakeline.quantity.Refusal;
  * @param start the bike as it is, and who rides it
  * @param x what varies to the right
  * @param y what varies upward
+ * @param hold what is held meanwhile, by solving for a third number
  */
-public record GridMap(Ride start, Axis x, Axis y, Measure<Ride> track) {
+public record GridMap(Ride start, Axis x, Axis y, Measure<Ride> track, Optional<Hold> hold) {
     /** The most places that a map may have. */
     public static final int MOST = 1_000_000;
 
@@ -53,6 +55,11 @@ public record GridMap(Ride start, Axis x, Axis y, Measure<Ride> track) {
         }
     }
 
+    /** A map with nothing held. */
+    public GridMap(Ride start, Axis x, Axis y, Measure<Ride> track) {
+        this(start, x, y, track, Optional.empty());
+    }
+
     public GridMap {
         if ((long) x.steps().size() * y.steps().size() > MOST) {
             throw new Refusal("the map has "
@@ -70,7 +77,8 @@ public record GridMap(Ride start, Axis x, Axis y, Measure<Ride> track) {
     }
 
     /**
-     * Runs it, coarse pictures first: the first looks at every eighth value of both axes.
+     * Runs it, coarse pictures first: the first looks at every eighth value of both axes. With a measure held there are
+     * none, since the way to each place leads through its neighbours.
      *
      * @param pictures is given each picture but the last, on the caller's thread
      * @return the whole map, the same with any crew
@@ -78,7 +86,11 @@ public record GridMap(Ride start, Axis x, Axis y, Measure<Ride> track) {
      */
     public Mapped run(Crew crew, Consumer<Mapped> pictures, Progress progress) {
         SweepRun.checkComplete(track, start);
-        Variation variation = new Variation(start.bike(), List.of(x.varied(), y.varied()));
+        Variation variation = variation();
+        if (hold.isPresent()) {
+            GridMap settled = new GridMap(start, x, y, track, hold.map(held -> SweepRun.settle(held, start)));
+            return settled.mapped(x, y, new HeldGrid(settled).readings(crew, progress));
+        }
         Reading[] readings = new Reading[x.steps().size() * y.steps().size()];
         for (int stride : STRIDES) {
             int[] columns = every(stride, x.steps().size());
@@ -102,6 +114,10 @@ public record GridMap(Ride start, Axis x, Axis y, Measure<Ride> track) {
                 open.length,
                 i -> readings[open[i]] = read(open[i], variation),
                 share -> progress.goesOn((done + share * open.length) / readings.length));
+    }
+
+    Variation variation() {
+        return new Variation(start.bike(), List.of(x.varied(), y.varied()));
     }
 
     private IntStream places(int[] columns, int[] rows) {
@@ -135,7 +151,7 @@ public record GridMap(Ride start, Axis x, Axis y, Measure<Ride> track) {
                 .mapToObj(i -> new Mapped.Gap(i, readings[i].reason()))
                 .toList();
         return new Mapped(
-                new GridMap(start, columns, rows, track),
+                new GridMap(start, columns, rows, track, hold),
                 values,
                 track.read(start).orNaN(),
                 gaps);

@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.BiConsumer;
 import rakeline.geometry.Bike;
+import rakeline.geometry.Setting;
 import rakeline.quantity.Decimals;
 import rakeline.quantity.Numbers;
 import rakeline.quantity.Range;
@@ -27,9 +28,20 @@ final class HeldWalk {
     private static final int MOST_STRIDES = 200;
 
     private final Sweep sweep;
-    private final Variation variation;
+    private final Drawn drawn;
     private final Hold hold;
+    private final double guess;
     private final BiConsumer<Integer, String> miss;
+
+    /** The bike at a value of the swept input and one of the input that is solved for. */
+    interface Drawn {
+        /**
+         * Draws it.
+         *
+         * @throws Refusal where no bike has them
+         */
+        Bike at(double value, double by);
+    }
 
     /**
      * Where the walk stands.
@@ -43,11 +55,25 @@ final class HeldWalk {
         }
     }
 
-    HeldWalk(Sweep sweep, Variation variation, BiConsumer<Integer, String> miss) {
+    /**
+     * A walk along a sweep.
+     *
+     * @param guess where the search for the first root begins
+     * @param miss is told each step that cannot be reached, and why
+     */
+    HeldWalk(Sweep sweep, Drawn drawn, double guess, BiConsumer<Integer, String> miss) {
         this.sweep = sweep;
         this.hold = sweep.hold().orElseThrow();
-        this.variation = variation.solvingFor(hold.by());
+        this.drawn = drawn;
+        this.guess = guess;
         this.miss = miss;
+    }
+
+    /** A walk that begins at the bike as it is. */
+    static HeldWalk of(Sweep sweep, BiConsumer<Integer, String> miss) {
+        Setting by = sweep.hold().orElseThrow().by();
+        Variation variation = sweep.variation().solvingFor(by);
+        return new HeldWalk(sweep, variation::at, by.valueIn(sweep.bike()), miss);
     }
 
     /** The bike of each step; empty where none holds the measure. */
@@ -71,14 +97,14 @@ final class HeldWalk {
     Optional<Bike> near(double value, double guess) {
         OptionalDouble root = root(value, guess);
         return root.isPresent() && isClose(guess, root.getAsDouble())
-                ? Optional.of(variation.at(value, root.getAsDouble()))
+                ? Optional.of(drawn.at(value, root.getAsDouble()))
                 : Optional.empty();
     }
 
     /** Walks from the bike as it is to the first step, in as many strides as a sweep's step would make. */
     private Spot approach(double first) {
         double here = sweep.here();
-        Spot at = moved(new Spot(Double.NaN, hold.by().valueIn(sweep.bike())), here);
+        Spot at = moved(new Spot(Double.NaN, guess), here);
         int strides = (int) Math.min(MOST_STRIDES, Math.ceil(Math.abs(first - here) / stride()));
         for (int i = 1; i <= strides; i++) {
             at = moved(at, here + i * (first - here) / strides);
@@ -140,7 +166,7 @@ final class HeldWalk {
             miss.accept(step, unreached());
             return from;
         }
-        bikes.set(step, Optional.of(variation.at(value, root.getAsDouble())));
+        bikes.set(step, Optional.of(drawn.at(value, root.getAsDouble())));
         return new Spot(value, root.getAsDouble());
     }
 
@@ -151,7 +177,7 @@ final class HeldWalk {
 
     private double excess(double value, double by) {
         try {
-            Bike bike = variation.at(value, by);
+            Bike bike = drawn.at(value, by);
             return hold.measure().read(sweep.start().on(bike)).orNaN() - hold.target();
         } catch (Refusal e) {
             return Double.NaN;
@@ -161,6 +187,7 @@ final class HeldWalk {
     private String unreached() {
         return "no " + hold.by().key() + " within " + hold.by().quantity().accepted()
                 + ", continuous with the start, brings "
-                + hold.measure().key() + " to " + Decimals.shortest(hold.target()) + ".";
+                + hold.measure().key() + " to "
+                + Decimals.shortest(hold.target(), hold.measure().quantity().decimals() + 2) + ".";
     }
 }

@@ -37,7 +37,7 @@ public record Mapped(GridMap map, Numbers values, double here, List<Gap> gaps) {
 
     /** What stayed as it was, in words. */
     public String held() {
-        return Wording.held(varied(), java.util.Optional.empty());
+        return Wording.held(varied(), map.hold());
     }
 
     /** How many places have no value for each reason, in the order in which they are met. */

@@ -50,11 +50,21 @@ public record Seek(Ride start, Span over, Target target, Optional<Hold> hold) {
                 : Along.plain(variation());
         double touch = TOUCH * Math.max(1, Math.abs(target.value()));
         RootScan scan = RootScan.of(value -> excess(along.at(value)), places, touch);
+        checkDrawn(scan, places, along);
         List<Sought.Solution> solutions = scan.roots().stream()
                 .mapToObj(at -> new Sought.Solution(at, along.at(at).orElseThrow()))
                 .toList();
         Optional<Sought.Nearest> nearest = solutions.isEmpty() ? nearest(scan, along) : Optional.empty();
         return new Sought(this, solutions, stretches(scan), nearest);
+    }
+
+    /** Where no bike has any of the numbers, the reason is worth more than that nothing was found. */
+    private void checkDrawn(RootScan scan, Numbers places, Along along) {
+        if (hold.isEmpty()
+                && scan.roots().size() == 0
+                && places.stream().allMatch(at -> along.at(at).isEmpty())) {
+            variation().at(over.from());
+        }
     }
 
     private double excess(Optional<Bike> bike) {

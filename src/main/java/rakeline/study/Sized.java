@@ -6,7 +6,6 @@ import java.util.Optional;
 import rakeline.geometry.Bike;
 import rakeline.geometry.Inputs;
 import rakeline.handling.Ride;
-import rakeline.quantity.Decimals;
 import rakeline.quantity.Quantity;
 
 /**
@@ -43,7 +42,7 @@ public record Sized(SizeRun run, List<Size> sizes) {
     public String title() {
         Quantity quantity = run.floor().measure().quantity();
         return "Head angle and offset for a " + Wording.lower(quantity.label()) + " of at least "
-                + quantity.unit().attach(Decimals.shortest(run.floor().value()));
+                + quantity.said(run.floor().value());
     }
 
     /** What stayed as it was, in words. */
@@ -66,8 +65,6 @@ public record Sized(SizeRun run, List<Size> sizes) {
     }
 
     private static String at(Quantity quantity, double value) {
-        return Double.isNaN(value)
-                ? ", each size's own,"
-                : " at " + quantity.unit().attach(Decimals.shortest(value));
+        return Double.isNaN(value) ? ", each size's own," : " at " + quantity.said(value);
     }
 }

@@ -103,7 +103,7 @@ final class SweepRun {
 
     private List<Optional<Bike>> bikes() {
         if (sweep.hold().isPresent()) {
-            return new HeldWalk(sweep, variation, this::noteMiss).bikes();
+            return HeldWalk.of(sweep, this::noteMiss).bikes();
         }
         return IntStream.range(0, sweep.steps().size()).mapToObj(this::plain).toList();
     }

@@ -26,6 +26,6 @@ public record Target(Measure<Ride> measure, double value) {
     /** As in {@code trail at 58 mm}. */
     String words() {
         return Wording.lower(measure.quantity().label()) + " at "
-                + measure.quantity().unit().attach(Decimals.shortest(value));
+                + measure.quantity().said(value);
     }
 }

@@ -23,6 +23,8 @@ import rakeline.quantity.Nearest;
 import rakeline.quantity.Quantity;
 import rakeline.quantity.Reading;
 import rakeline.quantity.Refusal;
+import rakeline.rider.Ridden;
+import rakeline.rider.RiderKeys;
 import rakeline.rider.RiderMeasures;
 
 /**
@@ -98,6 +100,9 @@ public record Vocabulary(Map<String, Measure<Ride>> measures, Map<String, String
         if (Setting.keys().contains(key)) {
             return asMeasure(Setting.of(key));
         }
+        if (RiderKeys.all().contains(key)) {
+            return asMeasure(RiderKeys.measure(key));
+        }
         throw new Refusal(key + " is neither a measure nor an input" + Nearest.hint(key, keys()));
     }
 
@@ -117,6 +122,7 @@ public record Vocabulary(Map<String, Measure<Ride>> measures, Map<String, String
     /** Every key that can be set or measured. */
     public List<String> keys() {
         TreeSet<String> keys = new TreeSet<>(Setting.keys());
+        keys.addAll(RiderKeys.all());
         keys.addAll(measures.keySet());
         return List.copyOf(keys);
     }
@@ -144,6 +150,10 @@ public record Vocabulary(Map<String, Measure<Ride>> measures, Map<String, String
 
     private static Measure<Ride> asMeasure(Setting setting) {
         return new Measure<>(setting.quantity(), ride -> readInput(setting, ride.bike()));
+    }
+
+    private static Measure<Ride> asMeasure(Measure<Ridden> ofRider) {
+        return new Measure<>(ofRider.quantity(), ride -> ofRider.read(ride.ridden()));
     }
 
     private static Reading readInput(Setting setting, Bike bike) {

@@ -21,8 +21,8 @@ final class Wording {
 
     /** As in {@code head angle 69 to 74°}. */
     static String range(Quantity quantity, double from, double to) {
-        return lower(quantity.label()) + " " + Decimals.shortest(from) + " to "
-                + quantity.unit().attach(Decimals.shortest(to));
+        return lower(quantity.label()) + " " + Decimals.shortest(from, quantity.decimals() + 2) + " to "
+                + quantity.said(to);
     }
 
     /** How the varied numbers were changed: one word where all were changed alike. */

@@ -87,6 +87,16 @@ class RootsTest {
 
     @Test
     @DisabledOnOs(OS.WINDOWS)
+    void aLinkThatLeavesItsPlaceIsFollowedWhereThatIsAllowed() throws IOException {
+        Files.createSymbolicLink(page.resolve("link.txt"), put(place, "secret.txt", "secret"));
+        Roots allowing = new Roots(List.of(page), Roots.Links.FOLLOWED, file -> {});
+        assertThat(allowing.read("link.txt", LIMIT))
+                .asString(StandardCharsets.UTF_8)
+                .isEqualTo("secret");
+    }
+
+    @Test
+    @DisabledOnOs(OS.WINDOWS)
     void aLinkThatStaysIsFollowed() throws IOException {
         Files.createSymbolicLink(page.resolve("link.txt"), put(page, "a.txt", "page"));
         assertThat(read("link.txt")).isEqualTo("page");

@@ -9,6 +9,9 @@ import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** {@code rakeline check}, of bike files. */
 class CheckCommandTest {
@@ -24,6 +27,39 @@ class CheckCommandTest {
                     CommandLineRun.of(arguments.toArray(String[]::new)).isDone();
             assertThat(run.data() + run.messages()).isEmpty();
         }
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "riders/rider-178.rider.json",
+                "customer/customer.rider.json",
+                "parts/road.parts.json",
+                "customer/customer.parts.json",
+                "customer/present.bike.json",
+                "dynamics/benchmark.dynamics.json"
+            })
+    void riderPartsAndParametersAreRead(String file) {
+        CommandLineRun run = CommandLineRun.of("check", "demo-data/" + file).isDone();
+        assertThat(run.data() + run.messages()).isEmpty();
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "bad.rider.json,rakeline/rider,statureMm",
+        "bad.parts.json,rakeline/parts,stemz",
+        "bad.dynamics.json,rakeline/dynamics,accepted",
+        "plain.json,rakeline/rider,statureMm",
+        "plain.json,rakeline/saddle,rakeline/saddle"
+    })
+    void whatCannotBeReadIsRefusedByItsKind(String name, String format, String word) throws IOException {
+        String text = "{\"format\": \"" + format + "\", \"version\": 1, \"name\": \"Bad\", \"stemz\": []}";
+        String file = Files.writeString(folder.resolve(name), text).toString();
+        CommandLineRun run = CommandLineRun.of("check", file);
+        assertThat(run.code()).isEqualTo(2);
+        assertThat(run.data()).isEmpty();
+        assertThat(run.messages()).contains(name).hasLineCount(1);
+        assertThat(run.messages()).containsAnyOf(word, "stemz");
     }
 
     @Test

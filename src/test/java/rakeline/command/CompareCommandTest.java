@@ -21,10 +21,20 @@ class CompareCommandTest {
     Path folder;
 
     @Test
+    void whatIsChangedSaysInWhichWayAndBringsItsCaution() {
+        CommandLineRun run = CommandLineRun.of(
+                "compare", ROAD, "--with", "wheels.front.mudguardGapMm=10,cockpit.spacersMm=5", "--only", "toeRoomMm");
+        assertThat(run.isDone().data())
+                .contains("Mudguard gap is refitted", "Spacers is redrawn", "A mudguard can jam");
+    }
+
+    @Test
     void jsonGivesValuesAndDifferencesOfEveryMeasure() {
         JsonNode json =
                 CommandLineRun.of("compare", ROAD, ENDURANCE, "--json").isDone().json();
-        assertThat(json.fieldNames()).toIterable().containsExactly("bikes", "contact", "inputs", "measures", "limits");
+        assertThat(json.fieldNames())
+                .toIterable()
+                .containsExactly("bikes", "contact", "changed", "inputs", "measures", "limits");
         JsonNode trail = json.get("measures").get("trailMm");
         assertThat(trail.get("differences").get(1).doubleValue())
                 .isEqualTo(trail.get("values").get(1).doubleValue()

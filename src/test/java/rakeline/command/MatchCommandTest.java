@@ -96,6 +96,14 @@ class MatchCommandTest {
                         "Endurance S to the contact points of Road S", "best 3 of 612", "spacers, stems", "Caution: ");
     }
 
+    /** The three best all have a stem of one length; it was chosen all the same. */
+    @Test
+    void whatWasChosenIsShownThoughItIsTheSameInAllRows() {
+        CommandLineRun run =
+                CommandLineRun.of("match", demo("bikes/road-m.bike.json"), "--to", TO, "--parts", PARTS, "--top", "3");
+        assertThat(run.isDone().data()).contains("Stem length, mm", "Stem angle, °", "Spacers, mm");
+    }
+
     @Test
     void csvHasOneRecordAnOption() {
         CommandLineRun run = CommandLineRun.of("match", BIKE, "--to", TO, "--parts", PARTS, "--csv", "-");

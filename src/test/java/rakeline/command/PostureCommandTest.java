@@ -38,6 +38,15 @@ class PostureCommandTest {
     }
 
     @Test
+    void hoodsThatAreElsewhereDrawANotice() {
+        JsonNode notices = json("--set", "cockpit.stemLengthMm=60").get("notices");
+        assertThat(notices).hasSize(2);
+        assertThat(notices.get(1).asText())
+                .startsWith("The hands are on the hoods as built, 3")
+                .contains("mm from");
+    }
+
+    @Test
     void otherCranksAreRows() {
         JsonNode columns = json("--crank", "172.5,170,165,160").get("cranks").get("columns");
         assertThat(columns.get(0).get("key").asText()).isEqualTo("crank.lengthMm");

@@ -251,6 +251,12 @@ class SweepCommandTest {
     }
 
     @Test
+    void aStepOfNothingNamesItsOption() {
+        sweep("--vary", "frame.headAngleDeg=70:74:0", "--track", "trailMm")
+                .isRefusedFor("--vary frame.headAngleDeg=70:74:0", "the step is 0");
+    }
+
+    @Test
     void whatCannotBeTrackedIsRefused() {
         String[] range = {"--vary", "frame.headAngleDeg=70:74:1", "--track"};
         sweep(range[0], range[1], range[2], "trialMm").isRefusedFor("trialMm", "trailMm");

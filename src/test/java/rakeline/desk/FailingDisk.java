@@ -2,6 +2,7 @@ package rakeline.desk;
 
 import java.io.IOException;
 import java.nio.file.Path;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -63,6 +64,12 @@ final class FailingDisk implements FileLayer {
     public List<Path> list(Path folder) throws IOException {
         step("list");
         return real.list(folder);
+    }
+
+    @Override
+    public Instant modified(Path file) throws IOException {
+        step("modified");
+        return real.modified(file);
     }
 
     @Override

@@ -17,7 +17,7 @@ import rakeline.desk.Preferences.Theme;
 
 class MemoryTest {
     private static final SafeFile DISK = SafeFile.onDisk();
-    private static final Preferences SET = new Preferences(Theme.CONTRAST, 150, 1024, 60, Optional.of("Räder"));
+    private static final Preferences SET = new Preferences(Theme.CONTRAST, 150, 1024, 60, Optional.of("Räder"), true);
 
     @TempDir
     private Path folder;

@@ -69,7 +69,8 @@ class SafeFileTest {
                         "copyPermissions",
                         "force",
                         "replace",
-                        "forceFolder");
+                        "forceFolder",
+                        "list");
     }
 
     @ParameterizedTest

@@ -14,8 +14,11 @@ import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import rakeline.catalogue.BikeFile;
+import rakeline.catalogue.DynamicsFile;
 import rakeline.catalogue.PartsFile;
 import rakeline.catalogue.RiderFile;
+import rakeline.catalogue.chart.ChartFile;
+import rakeline.catalogue.chart.ChartImport;
 import rakeline.quantity.Refusal;
 import rakeline.worksheet.WorksheetFile;
 
@@ -54,7 +57,13 @@ class FileReadersTest {
                 new Reader("worksheets", Path.of("worksheets"), ".rakeline", WorksheetFile::read),
                 new Reader("bikes", Path.of("demo-data"), ".bike.json", BikeFile::read),
                 new Reader("riders", Path.of("demo-data"), ".rider.json", RiderFile::read),
-                new Reader("parts", Path.of("demo-data"), ".parts.json", PartsFile::read));
+                new Reader("parts", Path.of("demo-data"), ".parts.json", PartsFile::read),
+                new Reader("dynamics", Path.of("demo-data"), ".dynamics.json", DynamicsFile::read),
+                new Reader("charts", Path.of("src/test/resources/rakeline/fuzz"), ".csv", FileReadersTest::chart));
+    }
+
+    private static ChartImport chart(byte[] bytes, String file) {
+        return ChartFile.read(bytes, file, new ChartImport.Wanted("maker", "", Map.of()));
     }
 
     private static byte[] bytes(Path file) {

@@ -30,4 +30,10 @@ class DecimalsTest {
     void noNumberIsADash() {
         assertThat(Decimals.fixed(Double.NaN, 1)).isEqualTo("–");
     }
+
+    @ParameterizedTest
+    @CsvSource({"65.12577540367904, 3, 65.126", "58, 3, 58", "-0.0001, 3, 0", "71.35, 1, 71.4", "NaN, 2, NaN"})
+    void theShortestTextMayBeBounded(double value, int most, String text) {
+        assertThat(Decimals.shortest(value, most)).isEqualTo(text);
+    }
 }

@@ -17,6 +17,7 @@ import rakeline.catalogue.RiderFile;
 import rakeline.geometry.Bike;
 import rakeline.geometry.Hands;
 import rakeline.geometry.Inputs;
+import rakeline.geometry.Point;
 import rakeline.quantity.Measure;
 import rakeline.quantity.Reading;
 
@@ -108,6 +109,54 @@ class BodyTest {
     }
 
     @Test
+    void theHipAngleIsBetweenTrunkAndThigh() throws IOException {
+        Legs legs = ridden().legs().orElseThrow();
+        Torso torso = ridden().torso().orElseThrow();
+        Point thigh = legs.knee(Math.PI / 2).minus(legs.hip());
+        Point trunk = torso.shoulder().minus(torso.hip());
+        assertThat(read(RiderMeasures.HIP_ANGLE_AT_TOP)).isCloseTo(between(thigh, trunk), within(1e-9));
+    }
+
+    @Test
+    void theShoulderAngleIsBetweenTrunkAndUpperArm() throws IOException {
+        Torso torso = ridden().torso().orElseThrow();
+        Point trunk = torso.hip().minus(torso.shoulder());
+        Point arm = torso.elbow().minus(torso.shoulder());
+        assertThat(read(RiderMeasures.SHOULDER_ANGLE)).isCloseTo(between(trunk, arm), within(1e-9));
+    }
+
+    @Test
+    void theTorsoAngleIsBetweenTrunkAndGround() throws IOException {
+        Torso torso = ridden().torso().orElseThrow();
+        Point trunk = torso.shoulder().minus(torso.hip());
+        assertThat(read(RiderMeasures.TORSO_ANGLE)).isCloseTo(between(trunk, new Point(1, 0)), within(1e-9));
+    }
+
+    @Test
+    void theMeansOfMeasuredRidersDoNotCloseWithAStraightTrunk() throws IOException {
+        // knee 36, hip 77, shoulder 112, Holliday and Swart 2021 (S): on this saddle a hip of 77 puts the shoulder
+        // where
+        // a shoulder of 112 needs a hand point level with it or above, 40 cm above these hoods (D)
+        Legs legs = ridden().legs().orElseThrow();
+        Torso torso = ridden().torso().orElseThrow();
+        double trunk = legs.thighRad(Math.PI / 2) + Math.toRadians(77);
+        Point shoulder = legs.hip().plus(new Point(torso.trunkMm(), 0).turned(trunk));
+        Point upperArm = new Point(-torso.upperArmMm(), 0).turned(trunk + Math.toRadians(112));
+        Point fore = new Point(-torso.foreMm(), 0).turned(trunk + Math.toRadians(112) + torso.elbowBendRad());
+        assertThat(shoulder.plus(upperArm).plus(fore).y())
+                .isGreaterThan(torso.grip().y() + 400);
+    }
+
+    @Test
+    void theBicyclesOwnMassesCountInTheShare() throws IOException {
+        Ridden heavy = ridden().on(ridden().geometry().bike().with("masses.frontWheel.massKg", 11.2));
+        double before = read(RiderMeasures.FRONT_SHARE);
+        // ten kilograms more, all of them on the front wheel, with 78 + 9.2 before (D)
+        assertThat(RiderMeasures.FRONT_SHARE.read(heavy).orNaN())
+                .isCloseTo((before * 87.2 + 100 * 10) / 97.2, within(1e-9));
+    }
+
+    @Test
     void withoutARiderARiderIsLacking() throws IOException {
         Ridden alone = Ridden.of(bike(), Optional.empty(), Hands.HOODS);
         assertThat(RiderMeasures.TORSO_ANGLE.read(alone)).isEqualTo(Reading.lacking("a rider"));
@@ -136,6 +185,11 @@ class BodyTest {
         Ridden after = before.on(new CrankChange(165, true).on(before.geometry().bike()));
         assertThat(RiderMeasures.TORSO_ANGLE.read(after).orNaN())
                 .isCloseTo(RiderMeasures.TORSO_ANGLE.read(before).orNaN(), within(1e-9));
+    }
+
+    private static double between(Point one, Point other) {
+        double dot = one.x() * other.x() + one.y() * other.y();
+        return Math.toDegrees(Math.acos(dot / (one.length() * other.length())));
     }
 
     private static double height(Bike bike) {

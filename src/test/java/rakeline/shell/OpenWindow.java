@@ -6,8 +6,10 @@ import java.awt.Toolkit;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.function.BooleanSupplier;
+import java.util.function.Function;
 import java.util.stream.Stream;
 import javax.swing.AbstractButton;
 import javax.swing.JLabel;
@@ -23,6 +25,7 @@ import rakeline.desk.Memory;
 import rakeline.desk.Places;
 import rakeline.desk.Preferences;
 import rakeline.desk.SafeFile;
+import rakeline.engine.Session;
 import rakeline.shell.ledger.Ledger;
 import rakeline.shell.page.Origin;
 import rakeline.shell.page.PageModel;
@@ -37,14 +40,19 @@ final class OpenWindow implements AutoCloseable {
     private final Window window;
     private final FrameFixture frame;
 
-    private OpenWindow(Path home, Preferences preferences, int width, int height) {
+    private OpenWindow(
+            Path home,
+            Preferences preferences,
+            int width,
+            int height,
+            Optional<Function<Session.Settings, Session>> real) {
         Places places = Places.in(home);
         SafeFile disk = SafeFile.onDisk();
         Memory.preferences(disk, places).keep(preferences);
         robot.settings().delayBetweenEvents(10);
         robot.settings().eventPostingDelay(20);
         window = GuiActionRunner.execute(() -> Shell.build(
-                settings -> session(),
+                real.orElse(settings -> session()),
                 places,
                 Memory.preferences(disk, places).recall(),
                 Memory.recents(disk, places).recall(),
@@ -64,12 +72,17 @@ final class OpenWindow implements AutoCloseable {
 
     /** A light window of a size, in pixels. */
     static OpenWindow sized(Path home, int width, int height) {
-        return new OpenWindow(home, Preferences.standard(), width, height);
+        return new OpenWindow(home, Preferences.standard(), width, height, Optional.empty());
+    }
+
+    /** A window whose rows run in sessions of another kind. */
+    static OpenWindow running(Path home, int width, int height, Function<Session.Settings, Session> sessions) {
+        return new OpenWindow(home, Preferences.standard(), width, height, Optional.of(sessions));
     }
 
     /** A window with preferences. */
     static OpenWindow preferring(Path home, Preferences preferences, int width, int height) {
-        return new OpenWindow(home, preferences, width, height);
+        return new OpenWindow(home, preferences, width, height, Optional.empty());
     }
 
     /** A page that is run, once it has run. */

@@ -2,16 +2,19 @@ package rakeline.study;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.CancellationException;
 import org.junit.jupiter.api.Test;
 import rakeline.geometry.Bike;
 import rakeline.geometry.Bikes;
 import rakeline.geometry.Inputs;
 import rakeline.geometry.Refit;
+import rakeline.geometry.Setting;
 import rakeline.handling.Ride;
 import rakeline.quantity.Refusal;
 
@@ -28,6 +31,58 @@ class GridMapTest {
                 assertThat(mapped.at(i, j)).isEqualTo(Rides.value(bike, "trailMm"));
             }
         }
+    }
+
+    @Test
+    void whileATrailIsHeldTheOffsetFollowsItsClosedForm() {
+        Mapped mapped = holdingTrail("fork.offsetMm").run();
+        for (int i = 0; i < 6; i++) {
+            for (int j = 0; j < 3; j++) {
+                double head = Math.toRadians(69 + i);
+                double radius = 311 + 25 + 5 * j;
+                // trail = (R cos α − f)/sin α (D)
+                assertThat(mapped.at(i, j)).isCloseTo(radius * Math.cos(head) - 58 * Math.sin(head), within(1e-6));
+            }
+        }
+    }
+
+    @Test
+    void aMapSaysWhatItHolds() {
+        assertThat(holdingTrail("frontCentreMm").run().held())
+                .startsWith("trail at 58.0 mm by solving for fork offset");
+    }
+
+    @Test
+    void wherePlacesCannotHoldTheyAreGapsWithTheirReason() {
+        GridMap map = new GridMap(
+                Ride.of(Bikes.plain()),
+                Rides.axis("frame.headAngleDeg", 69, 74, 1),
+                Rides.axis("frame.bbDropMm", 70, 80, 5),
+                Rides.measure("frontCentreMm"),
+                Optional.of(new Hold(Rides.measure("trailMm"), 300, Setting.of("fork.offsetMm"))));
+        Mapped mapped = map.run();
+        assertThat(mapped.gaps()).hasSize(18);
+        assertThat(mapped.reasons().keySet().iterator().next()).contains("fork.offsetMm", "trailMm to 300");
+    }
+
+    @Test
+    void whatIsSolvedForCannotBeVariedAsWell() {
+        GridMap map = new GridMap(
+                Ride.of(Bikes.plain()),
+                Rides.axis("frame.headAngleDeg", 69, 74, 1),
+                Rides.axis("fork.offsetMm", 40, 50, 5),
+                Rides.measure("frontCentreMm"),
+                Optional.of(new Hold(Rides.measure("trailMm"), 58, Setting.of("fork.offsetMm"))));
+        assertThatThrownBy(map::run).isInstanceOf(Refusal.class).hasMessageContaining("fork.offsetMm");
+    }
+
+    private static GridMap holdingTrail(String track) {
+        return new GridMap(
+                Ride.of(Bikes.plain()),
+                Rides.axis("frame.headAngleDeg", 69, 74, 1),
+                new GridMap.Axis(new Varied(Setting.of("wheels.both.tyreMm"), Mode.REDRAW), Steps.of(25, 35, 5)),
+                Rides.measure(track),
+                Optional.of(new Hold(Rides.measure("trailMm"), 58, Setting.of("fork.offsetMm"))));
     }
 
     @Test

@@ -24,6 +24,16 @@ class SeekTest {
     private static final Span HEAD = Rides.span("frame.headAngleDeg", 66, 76);
 
     @Test
+    void whereNoBikeHasAnyOfTheNumbersTheReasonIsSaid() {
+        Seek seek = new Seek(
+                Ride.of(Bikes.plain()),
+                Rides.span("crank.lengthMm", 150, 180),
+                Rides.target("trailMm", 58),
+                Optional.empty());
+        assertThatThrownBy(seek::run).isInstanceOf(Refusal.class).hasMessageContaining("crank.stanceWidthMm");
+    }
+
+    @Test
     void trailIsHitAtTheHeadAngleOfItsClosedForm() {
         // D: trail · sin α = R cos α − f, so R cos α − trail · sin α = f
         double alpha = Math.acos(47 / Math.hypot(339, 58)) - Math.atan2(58, 339);

@@ -8,12 +8,16 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.regex.Pattern;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
 /** The bundled worksheets answer every question that the README lists. */
 class AnswersTest {
+    private static final Pattern FILLED = Pattern.compile("\\{\\{[^}]*}}");
+    private static final Pattern NUMBER_WITH_UNIT = Pattern.compile(
+            "(?<![\\w.])\\d+(?:[.,]\\d+)?\\s?(?:mm|cm|m|km/h|m/s|rad/s|N m|N|kg|°|%|s|Hz|degrees?|millimetres?)(?!\\w)");
     private static final Path FOLDER = Path.of("worksheets");
 
     @Test
@@ -30,6 +34,24 @@ class AnswersTest {
         assertThat(pages())
                 .filteredOn(page -> !page.answers().isEmpty())
                 .allSatisfy(page -> assertThat(page.audience()).isPresent());
+    }
+
+    /** Numbers in prose are filled in by the run, so that they cannot go stale; a source's own stand beside its name. */
+    @Test
+    void noNoteHasANumberWithAUnitOfItsOwn() throws IOException {
+        assertThat(pages().stream()
+                        .flatMap(page -> page.rows().stream())
+                        .filter(Row.Note.class::isInstance)
+                        .flatMap(note -> Stream.of(note.text().split("\\n\\n", -1)))
+                        .filter(paragraph -> !paragraph.contains("Source:"))
+                        .map(paragraph -> FILLED.matcher(paragraph).replaceAll("")))
+                .noneMatch(paragraph -> NUMBER_WITH_UNIT.matcher(paragraph).find());
+    }
+
+    @Test
+    void aNumberWithAUnitIsFound() {
+        assertThat(List.of("12 mm", "the 71.3° of it", "at 4 m/s", "by 3 %"))
+                .allMatch(text -> NUMBER_WITH_UNIT.matcher(text).find());
     }
 
     private static List<String> questions() {

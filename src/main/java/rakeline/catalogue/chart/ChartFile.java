@@ -22,6 +22,12 @@ public final class ChartFile {
     /** Beyond this size in bytes a chart is refused. */
     public static final long SIZE_LIMIT = 1_000_000;
 
+    /** What may follow from other cells, and from which. */
+    private static final Map<String, Input> SOLVED_FROM = Map.of(
+            Inputs.STACK.key(), Inputs.AXLE_TO_CROWN,
+            Inputs.REACH.key(), Inputs.CHARTED_EFFECTIVE_TOP_TUBE,
+            Inputs.BB_DROP.key(), Inputs.CHARTED_BB_HEIGHT);
+
     private final Header header;
     private final ChartImport.Wanted wanted;
     private final List<Bike> bikes = new ArrayList<>();
@@ -119,7 +125,17 @@ public final class ChartFile {
         doubts.addAll(reader.doubts());
         if (reader.doubts().isEmpty()) {
             bike(line, name, reader);
+        } else {
+            emptyBeside(line, reader);
         }
+    }
+
+    /** In a size that has a doubtful cell already, the cells that are empty and needed. */
+    private void emptyBeside(List<Cell> line, SizeReader reader) {
+        missing(reader.values()).stream()
+                .filter(key -> !reader.doubted().contains(key) && !mayBeSolved(key))
+                .forEach(key -> cell(line, key)
+                        .ifPresent(empty -> doubts.add(ChartImport.Doubt.of(empty, isMissing(List.of(key))))));
     }
 
     private void bike(List<Cell> line, String name, SizeReader reader) {
@@ -133,7 +149,7 @@ public final class ChartFile {
             List<String> closed = Closing.close(values, provenance);
             List<String> missing = missing(values);
             if (!missing.isEmpty()) {
-                lacking.computeIfAbsent(missing, any -> new ArrayList<>()).add(name);
+                lacks(line, name, missing);
                 return;
             }
             bikes.add(Bike.of(name, Entries.none().with(values), reader.groups(), provenance));
@@ -185,12 +201,39 @@ public final class ChartFile {
                 .toList();
     }
 
+    /** What a size lacks: each number at its empty cell, or where the chart has none for it, among the others. */
+    private void lacks(List<Cell> line, String name, List<String> missing) {
+        List<String> nowhere = new ArrayList<>();
+        for (String key : missing) {
+            Optional<Cell> cell = cell(line, key);
+            cell.ifPresentOrElse(
+                    empty -> doubts.add(ChartImport.Doubt.of(empty, isMissing(List.of(key)))), () -> nowhere.add(key));
+        }
+        if (!nowhere.isEmpty()) {
+            lacking.computeIfAbsent(nowhere, any -> new ArrayList<>()).add(name);
+        }
+    }
+
+    private boolean mayBeSolved(String key) {
+        return SOLVED_FROM.containsKey(key) && isSaid(SOLVED_FROM.get(key));
+    }
+
+    private Optional<Cell> cell(List<Cell> line, String key) {
+        return used.values().stream()
+                .filter(field -> field.isNumber() && field.key().equals(key))
+                .map(field -> line.get(field.index()))
+                .findFirst();
+    }
+
     private void tellMissing(List<String> keys, List<String> names) {
+        doubts.add(new ChartImport.Doubt("", String.join(", ", names), isMissing(keys)));
+    }
+
+    private static String isMissing(List<String> keys) {
         boolean open = keys.contains(Inputs.STACK.key()) || keys.contains(Inputs.REACH.key());
         String instead =
                 open ? "; instead of stack and reach, effective top tube, head tube and fork length would do" : "";
-        String verb = keys.size() == 1 ? " is missing" : " are missing";
-        doubts.add(new ChartImport.Doubt("", String.join(", ", names), String.join(", ", keys) + verb + instead + "."));
+        return String.join(", ", keys) + (keys.size() == 1 ? " is missing" : " are missing") + instead + ".";
     }
 
     private void note(String note, String name) {

@@ -4,13 +4,17 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import rakeline.geometry.Setting;
 import rakeline.quantity.Nearest;
 
@@ -21,10 +25,27 @@ final class ChartWords {
 
     private static final String DOUBTFUL = "doubtful: ";
     private static final List<String> GROUPS = List.of("frame.", "fork.", "wheels.both.", "charted.");
+    private static final Map<String, String> SPELT_OUT = Map.ofEntries(
+            Map.entry("eff", "effective"),
+            Map.entry("effec", "effective"),
+            Map.entry("virt", "virtual"),
+            Map.entry("horiz", "horizontal"),
+            Map.entry("hor", "horizontal"),
+            Map.entry("ang", "angle"),
+            Map.entry("len", "length"),
+            Map.entry("lgth", "length"),
+            Map.entry("ht", "head tube"),
+            Map.entry("st", "seat tube"),
+            Map.entry("tt", "top tube"),
+            Map.entry("bb", "bottom bracket"),
+            Map.entry("center", "centre"),
+            Map.entry("tire", "tyre"),
+            Map.entry("tires", "tyres"));
+    private static final Set<String> WORDS = new TreeSet<>();
     private static final Map<String, String> KEYS = read();
     private static final Pattern UNIT =
             Pattern.compile("(.*?)[\\s,(\\[]*(?<![a-z])(" + ChartUnit.pattern() + ")[.)\\]]*\\s*");
-    private static final Pattern NUMBERED = Pattern.compile("[a-z0-9]{1,2}[.):]\\s+");
+    private static final Pattern NUMBERED = Pattern.compile("^[a-z0-9]{1,2}[.):]\\s+");
 
     private ChartWords() {}
 
@@ -37,8 +58,8 @@ final class ChartWords {
     static Optional<String> meaning(String heading) {
         String plain = plain(words(heading));
         boolean angle = unit(heading).filter(ChartUnit::isAngle).isPresent();
-        String asAngle = KEYS.get(plain + " angle");
-        String key = angle && asAngle != null ? asAngle : KEYS.get(plain);
+        String asAngle = KEYS.get(canonical(plain + " angle"));
+        String key = angle && asAngle != null ? asAngle : KEYS.get(canonical(plain));
         return Optional.ofNullable(key)
                 .filter(known -> !known.startsWith(DOUBTFUL))
                 .or(() -> ofName(heading.strip()));
@@ -54,11 +75,11 @@ final class ChartWords {
 
     /** Why a heading is left out. */
     static String reason(String heading) {
-        String key = KEYS.getOrDefault(plain(words(heading)), "");
+        String key = KEYS.getOrDefault(canonical(plain(words(heading))), "");
         if (key.startsWith(DOUBTFUL)) {
             return key.substring(DOUBTFUL.length()) + ".";
         }
-        return "it is not known" + Nearest.hint(plain(words(heading)), KEYS.keySet());
+        return "it is not known" + Nearest.hint(plain(words(heading)), WORDS);
     }
 
     /** The unit that a heading ends in. */
@@ -78,6 +99,15 @@ final class ChartWords {
         return words.replaceAll("[^\\p{L}\\p{N}]+", " ").strip();
     }
 
+    /** Short words spelt out and all words in one order: top tube (eff.) is effective top tube. */
+    private static String canonical(String plain) {
+        return Arrays.stream(plain.split(" ", -1))
+                .flatMap(
+                        word -> Arrays.stream(SPELT_OUT.getOrDefault(word, word).split(" ", -1)))
+                .sorted()
+                .collect(Collectors.joining(" "));
+    }
+
     private static Map<String, String> read() {
         try (InputStream in = ChartWords.class.getResourceAsStream("words.txt")) {
             Map<String, String> keys = new HashMap<>();
@@ -94,7 +124,8 @@ final class ChartWords {
     private static void put(Map<String, String> keys, String line) {
         int end = line.lastIndexOf(';');
         for (String word : line.substring(end + 1).split(",", -1)) {
-            keys.put(word.strip(), line.substring(0, end));
+            WORDS.add(word.strip());
+            keys.put(canonical(word.strip()), line.substring(0, end));
         }
     }
 }

@@ -25,6 +25,7 @@ final class SizeReader {
     private final Map<String, Provenance> provenance = new HashMap<>();
     private final Set<String> groups = new HashSet<>();
     private final List<ChartImport.Doubt> doubts = new ArrayList<>();
+    private final Set<String> doubted = new HashSet<>();
 
     SizeReader(DecimalMark mark) {
         this.mark = mark;
@@ -46,10 +47,22 @@ final class SizeReader {
         return doubts;
     }
 
+    /** The keys whose cells are doubtful. */
+    Set<String> doubted() {
+        return doubted;
+    }
+
     void read(Field field, Cell cell) {
-        if (NOTHING.contains(cell.text().strip())) {
-            return;
+        int before = doubts.size();
+        if (!NOTHING.contains(cell.text().strip())) {
+            readFilled(field, cell);
         }
+        if (doubts.size() > before) {
+            doubted.add(field.key());
+        }
+    }
+
+    private void readFilled(Field field, Cell cell) {
         switch (field.role()) {
             case NUMBER -> number(field, cell);
             case ORIGIN -> origin(field, cell);

@@ -32,8 +32,12 @@ public final class Agent {
         BlockingQueue<Wire.Frame> asked = new LinkedBlockingQueue<>();
         WorkerSurroundings surroundings = new WorkerSurroundings();
         Surroundings.set(surroundings);
-        Bench bench = new Bench(wire, surroundings);
-        new RowThread(() -> bench.work(asked)).start();
+        RowThreads threads = new RowThreads();
+        Bench bench = new Bench(wire, surroundings, threads);
+        threads.start(() -> bench.work(asked));
+        Thread watch = new Thread(threads::watch, "watch");
+        watch.setDaemon(true);
+        watch.start();
         Runtime.getRuntime().addShutdownHook(new Thread(() -> sayExiting(wire)));
         listen(wire, asked);
     }

@@ -9,30 +9,28 @@ import java.lang.reflect.Method;
 import java.lang.reflect.Modifier;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.BlockingQueue;
 import java.util.concurrent.Callable;
+import rakeline.catalogue.Roots;
+import rakeline.engine.Packer;
 import rakeline.engine.Result;
 import rakeline.engine.Unpacker;
+import rakeline.quantity.Refusal;
 
 /** Where snippets run, in the worker: one thread takes what the host asks in turn. */
 final class Bench {
-    /** The thread that may be stopped now, else null; the host reads it through the debugger, by this name. */
-    private static volatile Thread running;
-
-    /** Work that must not be broken off. */
-    interface Whole {
-        void go() throws IOException;
-    }
-
     private final Wire wire;
     private final WorkerSurroundings surroundings;
     private final SnippetLoader loader = new SnippetLoader();
+    private final RowThreads threads;
     private final PrintedFrames printed;
 
-    Bench(Wire wire, WorkerSurroundings surroundings) {
+    Bench(Wire wire, WorkerSurroundings surroundings, RowThreads threads) {
         this.wire = wire;
         this.surroundings = surroundings;
+        this.threads = threads;
         this.printed = new PrintedFrames(wire);
         beginRow();
     }
@@ -58,26 +56,12 @@ final class Bench {
         }
     }
 
-    /** Does something whole: the host does not stop it half way. */
-    static void unstopped(Whole work) throws IOException {
-        Thread before = running;
-        if (before != Thread.currentThread()) {
-            work.go();
-            return;
-        }
-        running = null;
-        try {
-            work.go();
-        } finally {
-            running = before;
-        }
-    }
-
     private void serve(Wire.Frame frame) throws IOException {
         Unpacker in = frame.body();
         switch (frame.kind()) {
             case FOLDERS ->
-                surroundings.readFrom(in.texts().stream().map(Path::of).toList(), this::reading);
+                surroundings.readFrom(
+                        folders(in), in.flag() ? Roots.Links.FOLLOWED : Roots.Links.REFUSED, this::reading);
             case LOAD -> in.list(from -> loader.add(from.text(), from.bytes()));
             case ROW -> beginRow();
             case DIAL -> surroundings.setDial(in.text(), in.real());
@@ -85,28 +69,36 @@ final class Bench {
             case RACK -> surroundings.setRack(in.texts());
             case RELEASE -> release(in.text(), in.text());
             case INVOKE -> invoke(in.text(), in.text(), in.text(), in.flag());
+            case THREADS -> wire.send(Wire.Kind.ANSWER, out -> answer(out, new Answer.Stopped(), threads.settled()));
             case SHOW -> show(in.text(), in.text());
             default -> throw new IOException("a worker is not asked for " + frame.kind());
         }
     }
 
+    private static List<Path> folders(Unpacker in) throws IOException {
+        return in.texts().stream().map(Path::of).toList();
+    }
+
     private void reading(Path file) {
         try {
-            unstopped(() -> wire.send(Wire.Kind.READ, Stamp.of(file)::write));
+            Stoppable.unstopped(() -> wire.send(Wire.Kind.READ, Stamp.of(file)::write));
         } catch (IOException e) {
             Runtime.getRuntime().halt(0);
         }
     }
 
     private void beginRow() {
+        threads.beginRow();
         printed.begin();
-        PrintStream out = new PrintStream(new BufferedOutputStream(printed), true, StandardCharsets.UTF_8);
+        OwnText own = new OwnText(new BufferedOutputStream(printed), threads);
+        PrintStream out = new PrintStream(own, true, StandardCharsets.UTF_8);
         System.setOut(out);
         System.setErr(out);
     }
 
     private void invoke(String className, String methodName, String control, boolean shown) throws IOException {
         surroundings.declaring(control);
+        printed.open();
         Answer answer = attempt(() -> {
             Method method = loader.loadClass(className).getDeclaredMethod(methodName);
             method.setAccessible(true);
@@ -127,23 +119,34 @@ final class Bench {
     }
 
     private void show(String className, String name) throws IOException {
+        printed.open();
         answer(attempt(() -> done(Optional.of(Showing.of(field(className, name).get(null))), true, Double.NaN)));
     }
 
     private void answer(Answer answer) throws IOException {
-        running = null;
         System.out.flush();
-        wire.send(Wire.Kind.ANSWER, answer::write);
+        printed.end();
+        RowThreads.Running running = threads.now();
+        try {
+            wire.send(Wire.Kind.ANSWER, out -> answer(out, answer, running));
+        } catch (Wire.TooLarge e) {
+            Answer refusal = new Answer.Threw(Refusal.class.getName(), e.getMessage(), true, List.of());
+            wire.send(Wire.Kind.ANSWER, out -> answer(out, refusal, running));
+        }
+    }
+
+    private static void answer(Packer out, Answer answer, RowThreads.Running running) throws IOException {
+        out.number(running.left()).number(running.all());
+        answer.write(out);
     }
 
     private static Answer attempt(Callable<Answer> work) {
+        return Stoppable.run(() -> came(work), new Answer.Stopped());
+    }
+
+    private static Answer came(Callable<Answer> work) {
         try {
-            try {
-                running = Thread.currentThread();
-                return work.call();
-            } finally {
-                running = null;
-            }
+            return work.call();
         } catch (InvocationTargetException e) {
             return Thrown.answer(e.getCause());
         } catch (Throwable e) {

@@ -1,5 +1,7 @@
 package rakeline.engine.jshell;
 
+import com.sun.jdi.ClassNotLoadedException;
+import com.sun.jdi.ClassType;
 import com.sun.jdi.InvalidTypeException;
 import com.sun.jdi.ObjectReference;
 import com.sun.jdi.ReferenceType;
@@ -7,7 +9,6 @@ import com.sun.jdi.ThreadReference;
 import com.sun.jdi.VMDisconnectedException;
 import com.sun.jdi.Value;
 import com.sun.jdi.VirtualMachine;
-import java.util.List;
 
 /** The debugger's connection to a worker, for one thing: to throw a stop into the snippet that runs. */
 final class Debugger {
@@ -33,9 +34,19 @@ final class Debugger {
     }
 
     private void stopSuspended() {
-        List<ReferenceType> types = machine.classesByName(Bench.class.getName());
-        if (!types.isEmpty() && value(types.get(0), "running") instanceof ThreadReference running) {
-            stop(running);
+        for (ReferenceType type : machine.classesByName(Stoppable.class.getName())) {
+            if (value(type, "running") instanceof ThreadReference running) {
+                announce((ClassType) type);
+                stop(running);
+            }
+        }
+    }
+
+    private void announce(ClassType stoppable) {
+        try {
+            stoppable.setValue(stoppable.fieldByName("thrown"), machine.mirrorOf(true));
+        } catch (InvalidTypeException | ClassNotLoadedException e) {
+            throw notOurs(e);
         }
     }
 
@@ -44,8 +55,12 @@ final class Debugger {
             running.stop(
                     (ObjectReference) running.getValue(running.referenceType().fieldByName("halted")));
         } catch (InvalidTypeException e) {
-            throw new IllegalStateException("The worker's agent is not the one that belongs to this program.", e);
+            throw notOurs(e);
         }
+    }
+
+    private static IllegalStateException notOurs(Exception cause) {
+        return new IllegalStateException("The worker's agent is not the one that belongs to this program.", cause);
     }
 
     private static Value value(ReferenceType type, String field) {

@@ -5,6 +5,9 @@ final class Ending {
     /** What {@code -XX:+ExitOnOutOfMemoryError} ends with. */
     private static final int OUT_OF_MEMORY = 3;
 
+    /** What the worker itself ends with, see {@link RowThreads}. */
+    static final int TOO_MANY_THREADS = 4;
+
     private static final int SIGNAL = 128;
     private static final int KILL = SIGNAL + 9;
     private static final int TERMINATE = SIGNAL + 15;
@@ -23,6 +26,9 @@ final class Ending {
         }
         if (exitValue == OUT_OF_MEMORY) {
             return "ran out of memory; a worker may use " + heapMegabytes + " MB";
+        }
+        if (exitValue == TOO_MANY_THREADS) {
+            return "had more than " + RowThreads.AT_ONCE + " threads running at once";
         }
         return "ended its worker at once, with exit value " + exitValue
                 + ", as Runtime.halt or a crash of Java itself does";

@@ -52,9 +52,7 @@ final class JShellSession implements Session {
     @Override
     public void show(Worksheet page) {
         ask(run -> run.show(page));
-        run.flatMap(PageRun::running)
-                .filter(row -> !holds(page, row))
-                .ifPresent(row -> stopper.stop(Stopper.Cause.EDITED));
+        stopper.stop(Stopper.Cause.EDITED, row -> !holds(page, row));
     }
 
     @Override

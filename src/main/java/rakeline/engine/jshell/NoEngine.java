@@ -2,16 +2,17 @@ package rakeline.engine.jshell;
 
 import jdk.jshell.spi.ExecutionControl;
 
-/** An engine that runs nothing, for a JShell that only reads. */
-final class NoEngine implements ExecutionControl {
+/** An engine that runs nothing, for a JShell that only reads; and what an engine of ours leaves out. */
+class NoEngine implements ExecutionControl {
     @Override
     public void load(ClassBytecodes[] classes) throws NotImplementedException {
         throw new NotImplementedException("nothing runs here");
     }
 
+    /** Never: JShell then makes a class of another name, and calls noted before go on to mean what they meant. */
     @Override
     public void redefine(ClassBytecodes[] classes) throws NotImplementedException {
-        throw new NotImplementedException("nothing runs here");
+        throw new NotImplementedException("classes are replaced, not redefined");
     }
 
     @Override
@@ -24,11 +25,11 @@ final class NoEngine implements ExecutionControl {
         return "";
     }
 
-    /** Nothing. */
+    /** Nothing: a worker is given its class path when it starts. */
     @Override
     public void addToClasspath(String path) {}
 
-    /** Nothing. */
+    /** Nothing: {@link Stopper} stops a row. */
     @Override
     public void stop() {}
 
@@ -37,7 +38,7 @@ final class NoEngine implements ExecutionControl {
         throw new NotImplementedException(command);
     }
 
-    /** Nothing. */
+    /** Nothing: a session ends its workers. */
     @Override
     public void close() {}
 }

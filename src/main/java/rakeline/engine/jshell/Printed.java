@@ -5,10 +5,11 @@ import java.nio.charset.StandardCharsets;
 import java.util.LinkedHashSet;
 import java.util.Set;
 
-/** What a row has printed so far, and the files that it has read. */
+/** What a row does beside its value: the text that it has printed so far, the files that it read, the threads it left. */
 final class Printed {
     private final ByteArrayOutputStream bytes = new ByteArrayOutputStream();
     private final Set<Stamp> files = new LinkedHashSet<>();
+    private RowThreads.Running threads = RowThreads.Running.NONE;
     private boolean cut;
 
     void add(byte[] more) {
@@ -21,6 +22,14 @@ final class Printed {
 
     Set<Stamp> files() {
         return files;
+    }
+
+    void threads(RowThreads.Running running) {
+        threads = running;
+    }
+
+    RowThreads.Running threads() {
+        return threads;
     }
 
     void cut() {

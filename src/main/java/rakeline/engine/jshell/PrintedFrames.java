@@ -4,7 +4,10 @@ import java.io.IOException;
 import java.io.OutputStream;
 import java.util.Arrays;
 
-/** What a row prints, sent to the host as it comes, up to a bound; the rest is left out. */
+/**
+ * What a row prints, sent to the host as it comes, up to a bound; the rest is left out, and so is what is printed while
+ * no row runs: it would be taken for another row's.
+ */
 final class PrintedFrames extends OutputStream {
     /** Bytes kept of what one row prints. */
     static final int KEPT = 64 * 1024;
@@ -12,6 +15,7 @@ final class PrintedFrames extends OutputStream {
     private final Wire wire;
     private int left = KEPT;
     private boolean cut;
+    private boolean open;
 
     PrintedFrames(Wire wire) {
         this.wire = wire;
@@ -22,6 +26,16 @@ final class PrintedFrames extends OutputStream {
         cut = false;
     }
 
+    /** A snippet of the row is about to run. */
+    synchronized void open() {
+        open = true;
+    }
+
+    /** The snippet has ended. */
+    synchronized void end() {
+        open = false;
+    }
+
     @Override
     public void write(int b) throws IOException {
         write(new byte[] {(byte) b}, 0, 1);
@@ -29,8 +43,8 @@ final class PrintedFrames extends OutputStream {
 
     @Override
     public synchronized void write(byte[] bytes, int from, int length) throws IOException {
-        if (!cut) {
-            Bench.unstopped(() -> send(bytes, from, length));
+        if (open && !cut) {
+            Stoppable.unstopped(() -> send(bytes, from, length));
         }
     }
 

@@ -39,7 +39,7 @@ final class RowRunner implements Rows, AutoCloseable {
 
     @Override
     public void begin(PageRow row) {
-        stopper.arm(evaluator.worker(), limitOf(row));
+        stopper.arm(row, evaluator.worker(), limitOf(row));
     }
 
     @Override

@@ -5,8 +5,8 @@ final class RowThread extends Thread {
     /** What stops a row; the host finds it through the debugger, by this name. */
     final Halted halted = new Halted();
 
-    RowThread(Runnable work) {
-        super(work, "rows");
+    RowThread(ThreadGroup group, Runnable work) {
+        super(group, work, "rows");
         setDaemon(true);
     }
 }

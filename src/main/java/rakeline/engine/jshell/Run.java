@@ -12,6 +12,7 @@ import rakeline.engine.State;
  * What came of running a row once.
  *
  * @param files that it read, or looked for
+ * @param threads that run on
  * @param numbers what its variables hold that are plain numbers
  * @param lost how the worker ended, where it did, in words that follow "row …"
  */
@@ -21,28 +22,50 @@ record Run(
         String printed,
         Optional<Result> result,
         List<Control> controls,
-        Optional<String> lost,
         Set<Stamp> files,
-        Map<String, Double> numbers) {
+        RowThreads.Running threads,
+        Map<String, Double> numbers,
+        Optional<String> lost) {
     Run {
         numbers = Map.copyOf(numbers);
         controls = List.copyOf(controls);
         files = Set.copyOf(files);
     }
 
-    /** A run without numbers. */
-    Run(
-            State state,
-            String message,
-            String printed,
+    /** A row that ran to its end. */
+    static Run fresh(
+            String notice,
+            Printed beside,
             Optional<Result> result,
             List<Control> controls,
-            Optional<String> lost,
-            Set<Stamp> files) {
-        this(state, message, printed, result, controls, lost, files, Map.of());
+            Map<String, Double> numbers) {
+        return new Run(
+                State.FRESH,
+                notice,
+                beside.text(),
+                result,
+                controls,
+                beside.files(),
+                beside.threads(),
+                numbers,
+                Optional.empty());
+    }
+
+    /** A row that did not. */
+    static Run ended(State state, String message, Printed beside, List<Control> controls, Optional<String> lost) {
+        return new Run(
+                state,
+                message,
+                beside.text(),
+                Optional.empty(),
+                controls,
+                beside.files(),
+                beside.threads(),
+                Map.of(),
+                lost);
     }
 
     static Run broken(String message) {
-        return new Run(State.FAILED, message, "", Optional.empty(), List.of(), Optional.empty(), Set.of(), Map.of());
+        return ended(State.FAILED, message, new Printed(), List.of(), Optional.empty());
     }
 }

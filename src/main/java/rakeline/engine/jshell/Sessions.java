@@ -4,6 +4,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import rakeline.engine.Inspection;
 import rakeline.engine.Session;
+import rakeline.engine.Suggestions;
 import rakeline.worksheet.Worksheet;
 
 /** Opens sessions. */
@@ -20,6 +21,11 @@ public final class Sessions {
         try (Inspector inspector = new Inspector()) {
             return inspector.inspect(page);
         }
+    }
+
+    /** Opens what says which words fit; it begins in the background of its first question. */
+    public static Suggestions suggestions() {
+        return new WordFinder();
     }
 
     /**

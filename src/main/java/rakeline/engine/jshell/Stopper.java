@@ -2,10 +2,12 @@ package rakeline.engine.jshell;
 
 import java.time.Duration;
 import java.util.Optional;
-import java.util.concurrent.Executors;
-import java.util.concurrent.ScheduledExecutorService;
-import java.util.concurrent.ScheduledFuture;
+import java.util.concurrent.Future;
+import java.util.concurrent.ScheduledThreadPoolExecutor;
 import java.util.concurrent.TimeUnit;
+import java.util.function.Predicate;
+import rakeline.engine.PageRow;
+import rakeline.engine.State;
 
 /**
  * Stops the row that runs, at its time limit or when asked: again and again until it is heard, since a stop that arrives
@@ -20,32 +22,63 @@ final class Stopper implements AutoCloseable {
         EDITED
     }
 
+    /** What runs a row. */
+    interface Target {
+        /** Throws a stop into the row's code; not heard where none runs, or where it is blocked. */
+        void interrupt();
+
+        void kill();
+    }
+
+    /** One run of a row. What is scheduled for it does nothing once it is over, whatever runs then. */
+    private static final class Guarded {
+        private final PageRow row;
+        private final Target target;
+        private Optional<Future<?>> limit = Optional.empty();
+        private Optional<Future<?>> next = Optional.empty();
+
+        private Guarded(PageRow row, Target target) {
+            this.row = row;
+            this.target = target;
+        }
+
+        private void end() {
+            limit.ifPresent(future -> future.cancel(false));
+            next.ifPresent(future -> future.cancel(false));
+        }
+    }
+
     private static final long AGAIN_MILLIS = 50;
     private static final long PATIENCE_NANOS = Duration.ofSeconds(1).toNanos();
 
-    private final ScheduledExecutorService clock = Executors.newSingleThreadScheduledExecutor(work -> {
+    private final ScheduledThreadPoolExecutor clock = new ScheduledThreadPoolExecutor(1, work -> {
         Thread thread = new Thread(work, "row-stopper");
         thread.setDaemon(true);
         return thread;
     });
-    private Optional<Worker> guarded = Optional.empty();
+    private Optional<Guarded> guarded = Optional.empty();
     private Optional<Cause> cause = Optional.empty();
-    private Optional<ScheduledFuture<?>> next = Optional.empty();
     private long since;
     private boolean inWorker;
 
+    Stopper() {
+        clock.setRemoveOnCancelPolicy(true);
+    }
+
     /** A row begins. */
-    synchronized void arm(Worker worker, Duration limit) {
-        guarded = Optional.of(worker);
+    synchronized void arm(PageRow row, Target target, Duration limit) {
+        disarm();
+        Guarded begun = new Guarded(row, target);
+        begun.limit = Optional.of(
+                clock.schedule(() -> stop(begun, Cause.TIME_LIMIT), limit.toMillis(), TimeUnit.MILLISECONDS));
+        guarded = Optional.of(begun);
         cause = Optional.empty();
-        next = Optional.of(clock.schedule(() -> stop(Cause.TIME_LIMIT), limit.toMillis(), TimeUnit.MILLISECONDS));
     }
 
     /** The row has ended, or its worker has. */
     synchronized void disarm() {
+        guarded.ifPresent(Guarded::end);
         guarded = Optional.empty();
-        next.ifPresent(future -> future.cancel(false));
-        next = Optional.empty();
     }
 
     /** Whether the worker has the row's code in hand; patience with a deaf row begins only then. */
@@ -63,13 +96,19 @@ final class Stopper implements AutoCloseable {
         return cause;
     }
 
+    /** Whether a run was broken off because another version of its row is to run. */
+    synchronized boolean hasGivenWay(Run run) {
+        return run.state() == State.STOPPED && cause.equals(Optional.of(Cause.EDITED));
+    }
+
     /** Stops the row that runs, if one does. */
-    synchronized void stop(Cause why) {
-        if (guarded.isPresent() && cause.isEmpty()) {
-            cause = Optional.of(why);
-            since = System.nanoTime();
-            clock.execute(this::again);
-        }
+    void stop(Cause why) {
+        stop(why, row -> true);
+    }
+
+    /** Stops the row that runs, if one does and it is such a row. */
+    synchronized void stop(Cause why, Predicate<PageRow> which) {
+        guarded.filter(run -> which.test(run.row)).ifPresent(run -> stop(run, why));
     }
 
     @Override
@@ -77,17 +116,29 @@ final class Stopper implements AutoCloseable {
         clock.shutdownNow();
     }
 
-    private synchronized void again() {
-        if (guarded.isEmpty() || cause.isEmpty()) {
+    private synchronized void stop(Guarded run, Cause why) {
+        if (isRunning(run) && cause.isEmpty()) {
+            cause = Optional.of(why);
+            since = System.nanoTime();
+            clock.execute(() -> again(run));
+        }
+    }
+
+    private synchronized void again(Guarded run) {
+        if (!isRunning(run)) {
             return;
         }
         if (inWorker && System.nanoTime() - since > PATIENCE_NANOS) {
-            guarded.get().kill();
+            run.target.kill();
             return;
         }
         if (inWorker) {
-            guarded.get().interrupt();
+            run.target.interrupt();
         }
-        next = Optional.of(clock.schedule(this::again, AGAIN_MILLIS, TimeUnit.MILLISECONDS));
+        run.next = Optional.of(clock.schedule(() -> again(run), AGAIN_MILLIS, TimeUnit.MILLISECONDS));
+    }
+
+    private boolean isRunning(Guarded run) {
+        return guarded.isPresent() && guarded.get() == run;
     }
 }

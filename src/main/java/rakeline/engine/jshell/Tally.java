@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import rakeline.engine.Control;
 import rakeline.engine.Result;
 import rakeline.engine.State;
@@ -81,16 +82,34 @@ final class Tally {
         return ended.isPresent();
     }
 
-    /** How the row stands. */
+    /** How the row stands, now that nothing more is asked of it. */
     Run run() {
-        String notice = String.join("\n", notices);
-        return ended.orElseGet(() -> new Run(
-                State.FRESH, notice, printed.text(), result, controls, Optional.empty(), printed.files(), numbers));
+        if (printed.threads().left() > 0 && control.lost().isEmpty()) {
+            control.awaitThreads(printed);
+        }
+        if (ended.isEmpty() && printed.threads().isTooMany()) {
+            String left = "left " + printed.threads().left() + " threads running";
+            end(
+                    State.FAILED,
+                    "This row " + left + "; at most " + RowThreads.Running.MOST
+                            + " may run on when a row ends, so its worker was ended.",
+                    Optional.of(left));
+        }
+        return ended.orElseGet(() -> Run.fresh(notice(), printed, result, controls, numbers));
+    }
+
+    private String notice() {
+        int left = printed.threads().left();
+        String running = left == 1 ? "This row left a thread running." : "This row left " + left + " threads running.";
+        return String.join(
+                "\n",
+                left == 0
+                        ? notices
+                        : Stream.concat(notices.stream(), Stream.of(running)).toList());
     }
 
     private boolean end(State state, String message, Optional<String> lost) {
-        ended = Optional.of(
-                new Run(state, message, printed.text(), Optional.empty(), controls, lost, printed.files(), Map.of()));
+        ended = Optional.of(Run.ended(state, message, printed, controls, lost));
         return false;
     }
 

@@ -20,6 +20,15 @@ final class Wire implements Closeable {
 
     private static final int BUFFER = 1 << 16;
 
+    /** More is to be sent than one frame may hold. */
+    static final class TooLarge extends IOException {
+        private static final long serialVersionUID = 1L;
+
+        private TooLarge(int bytes) {
+            super("The result takes " + (bytes >> 20) + " MB; at most " + (LARGEST >> 20) + " MB are shown.");
+        }
+    }
+
     /** What a frame is for. */
     enum Kind {
         /** Worker: the secret it was given. */
@@ -34,6 +43,8 @@ final class Wire implements Closeable {
         INVOKE('i'),
         /** Host: show a variable; answered. */
         SHOW('s'),
+        /** Host: say what the row has left running; answered. */
+        THREADS('n'),
         /** Host: forget a variable's value. */
         RELEASE('x'),
         /** Host: the value that a dial stands at. */
@@ -103,9 +114,17 @@ final class Wire implements Closeable {
         out = new DataOutputStream(new BufferedOutputStream(socket.getOutputStream(), BUFFER));
     }
 
+    /**
+     * Sends a frame.
+     *
+     * @throws TooLarge where it holds more than may be; nothing is sent then
+     */
     void send(Kind kind, Body body) throws IOException {
         ByteArrayOutputStream bytes = new ByteArrayOutputStream();
         body.write(new Packer(new DataOutputStream(bytes)));
+        if (bytes.size() > LARGEST) {
+            throw new TooLarge(bytes.size());
+        }
         synchronized (sending) {
             out.writeByte(kind.letter);
             out.writeInt(bytes.size());

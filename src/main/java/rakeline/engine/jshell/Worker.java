@@ -4,9 +4,10 @@ import java.io.IOException;
 import java.util.List;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.TimeUnit;
+import rakeline.engine.Unpacker;
 
 /** A process that runs snippets, as its host sees it. One thread at a time speaks with it; any may stop or kill it. */
-final class Worker implements AutoCloseable {
+final class Worker implements AutoCloseable, Stopper.Target {
     /** The worker is gone. */
     static final class Lost extends Exception {
         private static final long serialVersionUID = 1L;
@@ -78,6 +79,11 @@ final class Worker implements AutoCloseable {
         return ask(Wire.Kind.SHOW, out -> out.text(className).text(variable), printed);
     }
 
+    /** Waits a moment for threads that are coming to their end, and notes what the row has left running. */
+    void awaitThreads(Printed printed) throws Lost {
+        ask(Wire.Kind.THREADS, out -> {}, printed);
+    }
+
     void release(String className, String variable) throws Lost {
         tell(Wire.Kind.RELEASE, out -> out.text(className).text(variable));
     }
@@ -86,12 +92,13 @@ final class Worker implements AutoCloseable {
         tell(Wire.Kind.ROW, out -> {});
     }
 
-    /** Throws a stop into the running snippet; not heard where none runs, or where it is blocked. */
-    void interrupt() {
+    @Override
+    public void interrupt() {
         debugger.stopSnippet();
     }
 
-    void kill() {
+    @Override
+    public void kill() {
         killedByUs = true;
         process.destroyForcibly();
     }
@@ -118,7 +125,9 @@ final class Worker implements AutoCloseable {
                     case READ -> printed.read(Stamp.read(frame.body()));
                     case EXITING -> orderly = true;
                     case ANSWER -> {
-                        return Answer.read(frame.body());
+                        Unpacker in = frame.body();
+                        printed.threads(new RowThreads.Running(in.number(), in.number()));
+                        return Answer.read(in);
                     }
                     default -> throw new IOException("a host is not sent " + frame.kind());
                 }

@@ -7,14 +7,13 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Supplier;
-import jdk.jshell.spi.ExecutionControl;
 
 /**
  * What JShell takes for its remote engine. It passes classes and calls on to whichever worker is in force, keeps the
  * classes and notes the calls, so that they can be made again without compiling, in another worker too; and it keeps a
  * worker's death from JShell, which would close itself.
  */
-final class WorkerControl implements ExecutionControl {
+final class WorkerControl extends NoEngine {
     /** Something that a worker answers. */
     private interface Question {
         Answer ask() throws Worker.Lost;
@@ -98,6 +97,11 @@ final class WorkerControl implements ExecutionControl {
         telling(() -> worker().beginRow());
     }
 
+    /** Notes what the row has left running, once threads that are coming to their end have ended. */
+    void awaitThreads(Printed printedByRow) {
+        telling(() -> worker().awaitThreads(printedByRow));
+    }
+
     void release(Recording.Variable variable) {
         telling(() -> worker().release(variable.className(), variable.name()));
     }
@@ -136,12 +140,6 @@ final class WorkerControl implements ExecutionControl {
         telling(() -> worker().load(names, bytes));
     }
 
-    /** Never: JShell then makes a class of another name, and calls noted before go on to mean what they meant. */
-    @Override
-    public void redefine(ClassBytecodes[] redefined) throws NotImplementedException {
-        throw new NotImplementedException("classes are replaced, not redefined");
-    }
-
     @Override
     public String invoke(String className, String methodName) throws StoppedException {
         Worker.Call call = new Worker.Call(className, methodName, declaring);
@@ -175,26 +173,4 @@ final class WorkerControl implements ExecutionControl {
             stopper.leavesWorker();
         }
     }
-
-    @Override
-    public String varValue(String className, String varName) {
-        return "";
-    }
-
-    /** Nothing: the worker is given its class path when it starts. */
-    @Override
-    public void addToClasspath(String path) {}
-
-    /** Nothing: {@link Stopper} stops a worker. */
-    @Override
-    public void stop() {}
-
-    @Override
-    public Object extensionCommand(String command, Object arg) throws NotImplementedException {
-        throw new NotImplementedException(command);
-    }
-
-    /** Nothing: the session ends its workers. */
-    @Override
-    public void close() {}
 }

@@ -79,7 +79,7 @@ final class WorkerLauncher {
             introduce(process, listener.getLocalPort(), secret);
             VirtualMachine machine = connector.accept(options);
             Wire wire = acceptAgent(listener, secret);
-            wire.send(Wire.Kind.FOLDERS, out -> out.texts(folders()));
+            wire.send(Wire.Kind.FOLDERS, out -> out.texts(folders()).flag(settings.followsLinks()));
             return new Worker(process, wire, new Debugger(machine), settings.heapMegabytes());
         } catch (IOException | RuntimeException e) {
             process.destroyForcibly();

@@ -25,8 +25,8 @@ final class WorkerSurroundings implements Surroundings {
     private String notice = "";
 
     /** @param reading told of each file that is looked at, before it is read */
-    void readFrom(List<Path> folders, Consumer<Path> reading) {
-        roots = new Roots(folders, reading);
+    void readFrom(List<Path> folders, Roots.Links links, Consumer<Path> reading) {
+        roots = new Roots(folders, links, reading);
     }
 
     /** NaN: none is stored. */

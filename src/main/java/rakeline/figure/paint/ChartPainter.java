@@ -12,6 +12,8 @@ import rakeline.figure.Chart.Panel;
 
 /** Draws a chart: one panel for each measure, stacked, sharing x; a view may look at part of it and point at a step. */
 public final class ChartPainter extends FigurePainter {
+    private static final double NARROWEST = 270;
+
     private final Chart chart;
     private final List<SeriesStyle> styles;
 
@@ -73,6 +75,11 @@ public final class ChartPainter extends FigurePainter {
     @Override
     double bodyHeight(double width) {
         return ChartLayout.heightOf(chart, width);
+    }
+
+    @Override
+    double narrowest() {
+        return NARROWEST;
     }
 
     @Override

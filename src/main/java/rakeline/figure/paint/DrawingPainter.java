@@ -14,6 +14,7 @@ import rakeline.figure.Drawing.Mark;
 public final class DrawingPainter extends FigurePainter {
     private static final double MARGIN = 10;
     private static final double LOWEST = 140;
+    private static final double NARROWEST = 150;
     private static final double TALLEST = 0.9;
     private static final int ROUNDS = 3;
     private static final int FITS = 12;
@@ -36,6 +37,11 @@ public final class DrawingPainter extends FigurePainter {
         double drawn =
                 Math.min(TALLEST * width, Math.max(LOWEST, height + 2 * MARGIN + 2 * Lettering.SMALL.lineHeight()));
         return key.height(width) + drawn;
+    }
+
+    @Override
+    double narrowest() {
+        return NARROWEST;
     }
 
     @Override

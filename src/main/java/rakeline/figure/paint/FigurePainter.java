@@ -58,7 +58,7 @@ public abstract sealed class FigurePainter permits ChartPainter, TablePainter, D
 
     /** The width given and the height that the figure wants at it, in px. */
     public final Dimension preferredSize(double width) {
-        double laidOut = Math.max(NARROWEST, width / scale);
+        double laidOut = Math.max(narrowest(), width / scale);
         double shrink = Math.min(1, width / scale / laidOut);
         double height = aroundBody(laidOut) + bodyHeight(laidOut - 2 * MARGIN);
         return new Dimension((int) Math.ceil(width), (int) Math.ceil(height * scale * shrink));
@@ -71,6 +71,11 @@ public abstract sealed class FigurePainter permits ChartPainter, TablePainter, D
 
     /** The height that the body wants, without title and words beneath. */
     abstract double bodyHeight(double width);
+
+    /** The least width in which letters keep their size. */
+    double narrowest() {
+        return NARROWEST;
+    }
 
     /** The least height in which the body is complete. */
     double leastBodyHeight(double width) {
@@ -117,7 +122,7 @@ public abstract sealed class FigurePainter permits ChartPainter, TablePainter, D
     }
 
     private boolean isTooSmall(double width, double height) {
-        return width < NARROWEST || height + 1 < aroundBody(width) + leastBodyHeight(width - 2 * MARGIN);
+        return width < narrowest() || height + 1 < aroundBody(width) + leastBodyHeight(width - 2 * MARGIN);
     }
 
     private double aroundBody(double width) {

@@ -4,6 +4,8 @@ import java.awt.BorderLayout;
 import java.awt.Component;
 import java.awt.Dimension;
 import java.util.List;
+import java.util.Optional;
+import javax.swing.InputMap;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import javax.swing.ScrollPaneConstants;
@@ -14,17 +16,21 @@ import rakeline.shell.page.PageModel;
 
 /** The dials and pickers of the page, in sight above it: one line of them, then a second, then they scroll. */
 public final class DialStrip extends JPanel implements Bench.View {
+    private static final int NARROWEST = 216;
+    private static final int NARROWEST_LARGE = 136;
+
     private final transient Look look;
     private final transient Bench bench;
+    private final boolean large;
     private final StripLines lines;
-    private final JScrollPane scroll;
 
-    public DialStrip(Look look, Bench bench) {
+    private DialStrip(Look look, Bench bench, boolean large) {
         super(new BorderLayout());
         this.look = look;
         this.bench = bench;
-        lines = new StripLines(look);
-        scroll = new JScrollPane(
+        this.large = large;
+        lines = new StripLines(look, large ? NARROWEST_LARGE : NARROWEST);
+        JScrollPane scroll = new JScrollPane(
                 lines,
                 ScrollPaneConstants.VERTICAL_SCROLLBAR_AS_NEEDED,
                 ScrollPaneConstants.HORIZONTAL_SCROLLBAR_NEVER);
@@ -32,10 +38,28 @@ public final class DialStrip extends JPanel implements Bench.View {
         scroll.setOpaque(false);
         scroll.getViewport().setOpaque(false);
         scroll.getVerticalScrollBar().setUnitIncrement(look.space(4));
+        if (large) {
+            scroll.setInputMap(WHEN_ANCESTOR_OF_FOCUSED_COMPONENT, new InputMap());
+        }
         setBackground(look.wash());
         setBorder(look.line(0, 0, 1, 0));
         getAccessibleContext().setAccessibleName("Dials");
         add(scroll, BorderLayout.CENTER);
+    }
+
+    /** The strip above a page. */
+    public static DialStrip above(Look look, Bench bench) {
+        return new DialStrip(look, bench, false);
+    }
+
+    /** The strip beneath a figure that is shown to many. */
+    public static DialStrip large(Look look, Bench bench) {
+        return new DialStrip(look, bench, true);
+    }
+
+    /** The first dial or picker that takes keys; none where the page has none. */
+    public Optional<Component> first() {
+        return lines.firstToFocus();
     }
 
     @Override
@@ -71,9 +95,10 @@ public final class DialStrip extends JPanel implements Bench.View {
     }
 
     private Component viewOf(Control control) {
-        return control instanceof Control.Dial dial
-                ? new DialView(look, bench, dial)
-                : new PickerView(look, bench, (Control.Picker) control);
+        if (control instanceof Control.Dial dial) {
+            return large ? new WideDial(look, bench, dial) : new DialView(look, bench, dial);
+        }
+        return new PickerView(look, bench, (Control.Picker) control);
     }
 
     @Override

@@ -17,6 +17,7 @@ import javax.swing.SwingConstants;
 import rakeline.engine.Control;
 import rakeline.shell.look.Look;
 import rakeline.shell.look.Numerals;
+import rakeline.shell.look.Pointed;
 import rakeline.shell.look.Words;
 import rakeline.shell.page.Bench;
 
@@ -50,6 +51,7 @@ final class DialView extends JPanel implements ControlView {
         add(top(), BorderLayout.NORTH);
         add(bottom(), BorderLayout.CENTER);
         listen();
+        Pointed.at(this, () -> dial.key().isEmpty() ? "dials" : dial.key());
         show(first);
     }
 

@@ -1,24 +1,32 @@
 package rakeline.shell.dials;
 
 import java.awt.Component;
+import java.awt.Container;
 import java.awt.Dimension;
 import java.awt.Rectangle;
 import java.util.Arrays;
+import java.util.Optional;
+import javax.swing.JComboBox;
 import javax.swing.JPanel;
+import javax.swing.JSlider;
 import javax.swing.Scrollable;
 import rakeline.shell.look.Look;
 
 /** Cells of one width in as many lines as they need. */
 final class StripLines extends JPanel implements Scrollable {
-    private static final int NARROWEST = 216;
     private static final int WIDEST = 300;
     private static final int LINES_IN_SIGHT = 2;
 
     private final transient Look look;
+    private final int narrowest;
 
-    StripLines(Look look) {
+    /**
+     * @param narrowest width of a cell, in pixels at scale 1
+     */
+    StripLines(Look look, int narrowest) {
         super(null);
         this.look = look;
+        this.narrowest = narrowest;
         setOpaque(false);
     }
 
@@ -32,7 +40,7 @@ final class StripLines extends JPanel implements Scrollable {
 
     private int perLine(int width) {
         int room = width - 2 * margin() + gap();
-        return Math.max(1, room / (look.px(NARROWEST) + gap()));
+        return Math.max(1, room / (look.px(narrowest) + gap()));
     }
 
     private int cellWidth(int width) {
@@ -61,6 +69,14 @@ final class StripLines extends JPanel implements Scrollable {
         return lines * cellHeight() + Math.max(0, lines - 1) * look.space(3) + 2 * look.space(3);
     }
 
+    /** The first part of a control that takes keys. */
+    Optional<Component> firstToFocus() {
+        return Arrays.stream(getComponents())
+                .flatMap(cell -> Arrays.stream(((Container) cell).getComponents()))
+                .filter(part -> part instanceof JSlider || part instanceof JComboBox)
+                .findFirst();
+    }
+
     @Override
     public void doLayout() {
         int perLine = perLine(getWidth());
@@ -76,7 +92,7 @@ final class StripLines extends JPanel implements Scrollable {
 
     @Override
     public Dimension getPreferredSize() {
-        return new Dimension(look.px(NARROWEST), heightOf(lineCount(Math.max(1, getWidth()))));
+        return new Dimension(look.px(narrowest), heightOf(lineCount(Math.max(1, getWidth()))));
     }
 
     @Override

@@ -17,6 +17,12 @@ abstract class AuthorView extends JPanel implements Heights.Flowing {
     /** Lets the author type. */
     abstract void edit();
 
+    /** Selects some of the text, in sight, without taking the keys; from and to are places in the row's text. */
+    abstract void point(int from, int to);
+
+    /** Points at nothing any more. */
+    abstract void pointNowhere();
+
     /** What is typed in. */
     abstract JComponent editor();
 }

@@ -2,11 +2,16 @@ package rakeline.shell.ledger;
 
 import java.awt.Component;
 import java.awt.Dimension;
+import java.awt.Graphics;
+import java.awt.KeyboardFocusManager;
 import java.awt.Rectangle;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.Set;
+import java.util.function.Consumer;
 import javax.swing.JPanel;
 import javax.swing.Scrollable;
 import javax.swing.SwingUtilities;
@@ -15,6 +20,8 @@ import rakeline.shell.look.Look;
 import rakeline.shell.page.Bench;
 import rakeline.shell.page.PageModel;
 import rakeline.worksheet.Row;
+import rakeline.worksheet.RowEdits;
+import rakeline.worksheet.Search;
 import rakeline.worksheet.Worksheet;
 
 /** The page: its rows under one another. */
@@ -23,15 +30,19 @@ public final class Ledger extends JPanel implements Scrollable, Bench.View {
 
     private final transient Look look;
     private final transient Bench bench;
+    private final transient CodeHelp help;
+    private final transient RowDrag drag = new RowDrag(new Dropping());
     private final transient List<RowView> rows = new ArrayList<>();
     private double share = SHARE_AT_FIRST;
     private boolean wide = true;
     private Optional<String> lastSelected = Optional.empty();
+    private transient OptionalInt dropAt = OptionalInt.empty();
 
-    public Ledger(Look look, Bench bench) {
+    public Ledger(Look look, Bench bench, CodeHelp help) {
         super(null);
         this.look = look;
         this.bench = bench;
+        this.help = help;
         setBackground(look.paper());
         setFocusable(true);
         getAccessibleContext().setAccessibleName("Page");
@@ -41,8 +52,9 @@ public final class Ledger extends JPanel implements Scrollable, Bench.View {
     public void show(PageModel now) {
         matchRows(now.rows());
         Columns columns = columns();
+        Set<String> selection = Set.copyOf(now.selection());
         for (int i = 0; i < rows.size(); i++) {
-            rows.get(i).show(now, now.rows().get(i), columns);
+            rows.get(i).show(now, now.rows().get(i), columns, selection);
         }
         revalidate();
         repaint();
@@ -64,7 +76,11 @@ public final class Ledger extends JPanel implements Scrollable, Bench.View {
                 .filter(view ->
                         view.id().equals(row.id()) && view.author() instanceof NoteView == row instanceof Row.Note)
                 .findFirst()
-                .orElseGet(() -> new RowView(look, bench, row, new ColumnBorder(look, this::divideAt), columns()));
+                .orElseGet(() -> newView(row));
+    }
+
+    private RowView newView(Row row) {
+        return new RowView(look, bench, help, row, new ColumnBorder(look, this::divideAt), drag, columns());
     }
 
     private void reveal(PageModel now) {
@@ -100,6 +116,53 @@ public final class Ledger extends JPanel implements Scrollable, Bench.View {
     /** The selected row's figure, if it shows one. */
     public Optional<rakeline.shell.figures.FigureView> selectedFigure() {
         return selectedView().flatMap(view -> view.result().figure());
+    }
+
+    /** Brings a place of a row's text in sight and selects it there, without taking the keys. */
+    public void point(Search.Hit hit) {
+        rows.stream()
+                .filter(view -> !view.id().equals(hit.row()))
+                .forEach(view -> view.author().pointNowhere());
+        bench.select(hit.row());
+        view(hit.row()).ifPresent(view -> {
+            view.author().point(hit.from(), hit.to());
+            SwingUtilities.invokeLater(() -> scrollTo(view));
+        });
+    }
+
+    /** Points at nothing any more. */
+    public void pointNowhere() {
+        rows.forEach(view -> view.author().pointNowhere());
+    }
+
+    /** Puts the lines at the caret behind comment marks, or takes those away. */
+    public void toggleComment() {
+        editorInUse().ifPresent(SnippetEditor::toggleComment);
+    }
+
+    /** Asks what the word at the caret means to Java; nothing is answered where no snippet is typed in. */
+    public void explain(Consumer<List<String>> answer) {
+        editorInUse()
+                .ifPresent(editor -> rows.stream()
+                        .filter(view -> view.author().editor() == editor)
+                        .findFirst()
+                        .ifPresent(view -> help.explain(
+                                bench.model().page().withText(view.id(), editor.getText()),
+                                view.id(),
+                                editor.wordEnd(),
+                                answer)));
+    }
+
+    /** Whether a snippet is being typed in. */
+    public boolean isInSnippet() {
+        return editorInUse().isPresent();
+    }
+
+    private static Optional<SnippetEditor> editorInUse() {
+        return Optional.ofNullable(
+                        KeyboardFocusManager.getCurrentKeyboardFocusManager().getPermanentFocusOwner())
+                .filter(SnippetEditor.class::isInstance)
+                .map(SnippetEditor.class::cast);
     }
 
     /** Whether there is room for text and figure beside each other. */
@@ -179,5 +242,46 @@ public final class Ledger extends JPanel implements Scrollable, Bench.View {
     @Override
     public boolean getScrollableTracksViewportHeight() {
         return getParent() != null && getPreferredSize().height < getParent().getHeight();
+    }
+
+    @Override
+    protected void paintChildren(Graphics g) {
+        super.paintChildren(g);
+        dropAt.ifPresent(place -> {
+            g.setColor(look.accent());
+            g.fillRect(0, Math.max(0, dropY(place) - look.px(1)), getWidth(), look.px(3));
+        });
+    }
+
+    /** The upper edge of the row at a place, or the lower edge of the last. */
+    private int dropY(int place) {
+        return place < rows.size()
+                ? rows.get(place).getY()
+                : rows.stream()
+                        .mapToInt(row -> row.getY() + row.getHeight())
+                        .max()
+                        .orElse(0);
+    }
+
+    /** Rows that are dragged stand where they are let go. */
+    private final class Dropping implements RowDrag.Ground {
+        @Override
+        public void showPlace(int y) {
+            int place = (int) rows.stream()
+                    .filter(row -> row.getY() + row.getHeight() / 2 < y)
+                    .count();
+            dropAt = OptionalInt.of(place);
+            scrollRectToVisible(new Rectangle(0, y - look.px(30), 1, look.px(60)));
+            repaint();
+        }
+
+        @Override
+        public void letGo() {
+            OptionalInt place = dropAt;
+            dropAt = OptionalInt.empty();
+            repaint();
+            place.ifPresent(to -> bench.act(
+                    "rows moved", page -> RowEdits.moveTo(page, bench.model().selection(), to)));
+        }
     }
 }

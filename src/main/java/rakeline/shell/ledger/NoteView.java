@@ -7,23 +7,22 @@ import java.awt.event.MouseAdapter;
 import java.awt.event.MouseEvent;
 import javax.swing.JComponent;
 import javax.swing.JTextArea;
-import javax.swing.JTextPane;
 import rakeline.shell.look.Heights;
 import rakeline.shell.look.Look;
-import rakeline.shell.look.Words;
 import rakeline.shell.page.Bench;
 import rakeline.worksheet.Row;
 
 /** A note: set as text to read, and while it is edited as the plain text that it is. */
 final class NoteView extends AuthorView {
     private final transient Look look;
-    private final JTextPane reading = new JTextPane();
+    private final NotePane reading;
     private final JTextArea editing = new JTextArea();
     private final transient TypedText typed;
     private String written = "\0";
 
     NoteView(Look look, Bench bench, String id) {
         this.look = look;
+        reading = new NotePane(look);
         typed = new TypedText(editing, bench, id);
         setUpReading(bench, id);
         setUpEditing(bench);
@@ -33,12 +32,6 @@ final class NoteView extends AuthorView {
     }
 
     private void setUpReading(Bench bench, String id) {
-        reading.setEditorKit(new NoteKit());
-        Words.still(reading);
-        reading.setEditable(false);
-        reading.setOpaque(false);
-        reading.setBorder(null);
-        reading.setFocusable(false);
         reading.addMouseListener(new MouseAdapter() {
             @Override
             public void mousePressed(MouseEvent event) {
@@ -62,6 +55,7 @@ final class NoteView extends AuthorView {
         editing.setOpaque(false);
         editing.setBorder(null);
         editing.getAccessibleContext().setAccessibleName("Note, plain text");
+        TextDrop.install(editing);
         editing.addFocusListener(new FocusAdapter() {
             @Override
             public void focusLost(FocusEvent event) {
@@ -79,6 +73,20 @@ final class NoteView extends AuthorView {
         editing.requestFocusInWindow();
     }
 
+    @Override
+    void point(int from, int to) {
+        swap(editing);
+        editing.select(from, to);
+        editing.getCaret().setSelectionVisible(true);
+    }
+
+    @Override
+    void pointNowhere() {
+        if (!editing.hasFocus()) {
+            swap(reading);
+        }
+    }
+
     private void swap(JComponent shown) {
         if (getComponent(0) != shown) {
             removeAll();
@@ -94,7 +102,7 @@ final class NoteView extends AuthorView {
             written = row.text();
             typed.show(written);
             boolean blank = written.isBlank();
-            reading.setDocument(NoteWriter.write(blank ? "*An empty note: double click to write*" : written, look));
+            reading.show(blank ? "*An empty note: double click to write*" : written);
             reading.getAccessibleContext()
                     .setAccessibleName("Note: " + written.lines().findFirst().orElse("empty"));
         }

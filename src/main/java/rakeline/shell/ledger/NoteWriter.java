@@ -29,16 +29,14 @@ import org.commonmark.node.SoftLineBreak;
 import org.commonmark.node.StrongEmphasis;
 import org.commonmark.node.Text;
 import org.commonmark.node.ThematicBreak;
-import org.commonmark.parser.Parser;
 import rakeline.shell.look.Look;
+import rakeline.worksheet.NoteText;
 
 /**
  * Sets a note's CommonMark as text to read. Nothing is fetched: an image shows as its words, a link as its words with
  * the address after them; HTML shows as it is written.
  */
 final class NoteWriter extends AbstractVisitor {
-    private static final Parser PARSER = Parser.builder().build();
-
     private final Look look;
     private final NoteDocument document = new NoteDocument();
     private MutableAttributeSet style = new SimpleAttributeSet();
@@ -54,7 +52,7 @@ final class NoteWriter extends AbstractVisitor {
         NoteWriter writer = new NoteWriter(look);
         writer.setFont(look.body());
         StyleConstants.setForeground(writer.style, look.ink());
-        PARSER.parse(commonMark).accept(writer);
+        NoteText.parse(commonMark).accept(writer);
         writer.document.endNote();
         return writer.document;
     }

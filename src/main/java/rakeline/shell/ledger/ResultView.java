@@ -6,6 +6,7 @@ import java.util.Optional;
 import javax.swing.JTextArea;
 import rakeline.engine.Result;
 import rakeline.engine.State;
+import rakeline.figure.Chart;
 import rakeline.figure.Figure;
 import rakeline.figure.Table;
 import rakeline.shell.figures.FigureView;
@@ -118,6 +119,17 @@ final class ResultView extends Pile {
 
     Optional<FigureView> figure() {
         return figure;
+    }
+
+    /** What help on it is about: the first quantity shown, or figures. */
+    String topic() {
+        return figure.flatMap(FigureView::figure)
+                .flatMap(some -> some instanceof Chart chart
+                        ? chart.panels().stream()
+                                .map(panel -> panel.quantity().key())
+                                .findFirst()
+                        : Optional.empty())
+                .orElse("figures");
     }
 
     boolean isEmpty() {

@@ -8,11 +8,13 @@ import java.awt.event.FocusAdapter;
 import java.awt.event.FocusEvent;
 import java.awt.event.MouseAdapter;
 import java.awt.event.MouseEvent;
+import java.util.Collection;
 import java.util.Optional;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
 import rakeline.shell.look.Heights;
 import rakeline.shell.look.Look;
+import rakeline.shell.look.Pointed;
 import rakeline.shell.page.Bench;
 import rakeline.shell.page.PageModel;
 import rakeline.worksheet.Row;
@@ -33,18 +35,17 @@ final class RowView extends JPanel implements Heights.Flowing {
     private int knownHeight;
     private boolean settling;
 
-    RowView(Look look, Bench bench, Row row, ColumnBorder border, Columns columns) {
+    RowView(Look look, Bench bench, CodeHelp help, Row row, ColumnBorder border, RowDrag drag, Columns columns) {
         super(null);
         this.look = look;
         this.columns = columns;
         id = row.id();
         gutter = new Gutter(look);
-        author = row instanceof Row.Note ? new NoteView(look, bench, id) : new SnippetView(look, bench, id);
+        author = row instanceof Row.Note ? new NoteView(look, bench, id) : new SnippetView(look, bench, help, id);
         MouseAdapter pressed = new MouseAdapter() {
             @Override
             public void mousePressed(MouseEvent event) {
-                bench.select(id);
-                requestFocusInWindow();
+                press(bench, event);
             }
         };
         result = new ResultView(look, pressed);
@@ -58,17 +59,37 @@ final class RowView extends JPanel implements Heights.Flowing {
             gutter.showNothing();
         }
         addMouseListener(pressed);
+        gutter.addMouseListener(pressed);
+        gutter.addMouseListener(drag);
+        gutter.addMouseMotionListener(drag);
+        gutter.setToolTipText("Drag to move the row; with Shift, select up to here");
         setFocusable(true);
         addFocusListener(new FocusAdapter() {
             @Override
             public void focusGained(FocusEvent event) {
-                bench.select(id);
+                if (!bench.model().selected().equals(Optional.of(id))) {
+                    bench.select(id);
+                }
             }
         });
         nameParts();
     }
 
+    /** A press selects the row; with Shift, all rows up to it; on one of several that are selected, it may begin a drag. */
+    private void press(Bench bench, MouseEvent event) {
+        boolean among =
+                event.getComponent() == gutter && bench.model().selection().contains(id);
+        if (event.isShiftDown()) {
+            bench.extend(id);
+        } else if (!among) {
+            bench.select(id);
+        }
+        requestFocusInWindow();
+    }
+
     private void nameParts() {
+        Pointed.at(this, () -> "rows");
+        Pointed.at(result, result::topic);
         setName("row " + id);
         gutter.setName("gutter " + id);
         author.editor().setName("editor " + id);
@@ -87,9 +108,9 @@ final class RowView extends JPanel implements Heights.Flowing {
         return result;
     }
 
-    void show(PageModel now, Row row, Columns newColumns) {
+    void show(PageModel now, Row row, Columns newColumns, Collection<String> selection) {
         resize(newColumns);
-        selected = now.selected().equals(Optional.of(id));
+        selected = selection.contains(id);
         boolean reading = now.view() == Worksheet.View.READ;
         if (row instanceof Row.Snippet) {
             result.show(now.standing(id));
@@ -101,6 +122,11 @@ final class RowView extends JPanel implements Heights.Flowing {
         setBorder(reading ? null : look.line(0, 0, 1, 0));
         result.readOnly(reading);
         author.show(row, shape.folds(row));
+        if (author instanceof SnippetView snippet) {
+            snippet.underline(
+                    result.shown().message(),
+                    now.handed().row(id).map(Row::text).orElse(""));
+        }
         arrange();
         paintGround();
         getAccessibleContext().setAccessibleName("Row " + gutter.words());

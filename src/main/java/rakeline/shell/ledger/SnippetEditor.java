@@ -2,21 +2,28 @@ package rakeline.shell.ledger;
 
 import java.awt.Color;
 import java.awt.Font;
+import java.awt.event.ActionEvent;
 import javax.swing.InputMap;
+import javax.swing.KeyStroke;
 import javax.swing.SwingUtilities;
+import javax.swing.ToolTipManager;
 import javax.swing.UIManager;
 import javax.swing.plaf.InputMapUIResource;
 import org.fife.ui.rsyntaxtextarea.RSyntaxTextArea;
+import org.fife.ui.rsyntaxtextarea.RSyntaxTextAreaEditorKit;
 import org.fife.ui.rsyntaxtextarea.Style;
 import org.fife.ui.rsyntaxtextarea.SyntaxConstants;
 import org.fife.ui.rsyntaxtextarea.SyntaxScheme;
 import org.fife.ui.rsyntaxtextarea.TokenTypes;
 import rakeline.shell.look.Look;
-import rakeline.study.Vocabulary;
+import rakeline.shell.look.Pointed;
 
 /** The text of a snippet in the colours of the page; undo belongs to the page, not to it. */
 final class SnippetEditor extends RSyntaxTextArea {
+    private final transient Underline underline;
+
     SnippetEditor(Look look) {
+        underline = new Underline(look.caution());
         setSyntaxEditingStyle(SyntaxConstants.SYNTAX_STYLE_JAVA);
         setSyntaxScheme(scheme(look));
         setFont(look.code());
@@ -26,7 +33,9 @@ final class SnippetEditor extends RSyntaxTextArea {
         setUseSelectedTextColor(false);
         setBorder(null);
         setHighlightCurrentLine(false);
-        setBracketMatchingEnabled(false);
+        setBracketMatchingEnabled(true);
+        setMatchedBracketBGColor(look.wash());
+        setMatchedBracketBorderColor(look.edge());
         setMarkOccurrences(false);
         setCodeFoldingEnabled(false);
         setLineWrap(true);
@@ -37,13 +46,60 @@ final class SnippetEditor extends RSyntaxTextArea {
         setPopupMenu(null);
         getAccessibleContext().setAccessibleName("Snippet, Java");
         leaveKeysToThePage();
-        WordHelp.install(this, Vocabulary.standard());
+        addParser(underline);
+        ToolTipManager.sharedInstance().registerComponent(this);
+        addKeyListener(new Pairs(this));
+        TextDrop.install(this);
+        Pointed.at(this, this::word);
+    }
+
+    /** Underlines the place that a message is about, until the text is another. */
+    void underline(String message, String text) {
+        underline.show(this, message, text);
+    }
+
+    /** The word at the caret, to both sides, as keys have them: with dots. */
+    String word() {
+        String text = getText();
+        int start = Math.min(getCaretPosition(), text.length());
+        int end = start;
+        while (start > 0 && isOfWord(text.charAt(start - 1))) {
+            start--;
+        }
+        while (end < text.length() && isOfWord(text.charAt(end))) {
+            end++;
+        }
+        String word = text.substring(start, end);
+        boolean key = start > 0 && text.charAt(start - 1) == '"';
+        return key ? word : word.substring(word.lastIndexOf('.') + 1);
+    }
+
+    private static boolean isOfWord(char letter) {
+        return Character.isJavaIdentifierPart(letter) || letter == '.';
+    }
+
+    /** The end of the word at the caret, behind its opening bracket where it has one. */
+    int wordEnd() {
+        String text = getText();
+        int end = Math.min(getCaretPosition(), text.length());
+        while (end < text.length() && Character.isJavaIdentifierPart(text.charAt(end))) {
+            end++;
+        }
+        return end < text.length() && text.charAt(end) == '(' ? end + 1 : end;
+    }
+
+    /** Puts the lines of the selection behind comment marks, or takes those away. */
+    void toggleComment() {
+        ActionEvent event = new ActionEvent(this, ActionEvent.ACTION_PERFORMED, "");
+        getActionMap().get(RSyntaxTextAreaEditorKit.rstaToggleCommentAction).actionPerformed(event);
     }
 
     /** Plain editing keys alone: all others mean an action on the page. */
     private void leaveKeysToThePage() {
         InputMap plain = new InputMapUIResource();
         plain.setParent((InputMap) UIManager.get("TextArea.focusInputMap"));
+        plain.put(KeyStroke.getKeyStroke("shift TAB"), RSyntaxTextAreaEditorKit.rstaDecreaseIndentAction);
+        plain.put(KeyStroke.getKeyStroke('}'), RSyntaxTextAreaEditorKit.rstaCloseCurlyBraceAction);
         SwingUtilities.replaceUIInputMap(this, WHEN_FOCUSED, plain);
     }
 

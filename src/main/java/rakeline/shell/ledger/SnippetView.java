@@ -2,6 +2,7 @@ package rakeline.shell.ledger;
 
 import java.awt.BorderLayout;
 import java.awt.Component;
+import java.awt.event.FocusAdapter;
 import java.awt.event.FocusEvent;
 import java.awt.event.FocusListener;
 import java.awt.event.MouseAdapter;
@@ -21,8 +22,9 @@ final class SnippetView extends AuthorView {
     private final JLabel firstLine;
     private final transient TypedText typed;
     private boolean folded;
+    private boolean pointed;
 
-    SnippetView(Look look, Bench bench, String id) {
+    SnippetView(Look look, Bench bench, CodeHelp help, String id) {
         super();
         this.bench = bench;
         editor = new SnippetEditor(look);
@@ -33,6 +35,13 @@ final class SnippetView extends AuthorView {
         setOpaque(false);
         add(editor, BorderLayout.CENTER);
         editor.addFocusListener(new Leaving(id));
+        editor.addFocusListener(new FocusAdapter() {
+            @Override
+            public void focusGained(FocusEvent event) {
+                editor.removeFocusListener(this);
+                WordHelp.install(editor, help, bench, id);
+            }
+        });
         firstLine.addMouseListener(new MouseAdapter() {
             @Override
             public void mousePressed(MouseEvent event) {
@@ -57,7 +66,7 @@ final class SnippetView extends AuthorView {
     }
 
     private void settle() {
-        Component wanted = folded && !editor.hasFocus() ? firstLine : editor;
+        Component wanted = folded && !pointed && !editor.hasFocus() ? firstLine : editor;
         if (getComponent(0) != wanted) {
             removeAll();
             add(wanted, BorderLayout.CENTER);
@@ -68,6 +77,26 @@ final class SnippetView extends AuthorView {
 
     void paintOn(java.awt.Color ground) {
         editor.setBackground(ground);
+    }
+
+    /** Underlines the place that a message is about. */
+    void underline(String message, String text) {
+        editor.underline(message, text);
+    }
+
+    @Override
+    void point(int from, int to) {
+        pointed = true;
+        settle();
+        editor.select(from, to);
+        editor.getCaret().setSelectionVisible(true);
+    }
+
+    @Override
+    void pointNowhere() {
+        pointed = false;
+        editor.select(editor.getCaretPosition(), editor.getCaretPosition());
+        settle();
     }
 
     @Override

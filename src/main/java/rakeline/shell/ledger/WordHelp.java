@@ -1,127 +1,146 @@
 package rakeline.shell.ledger;
 
-import java.awt.event.ActionEvent;
 import java.awt.event.InputEvent;
 import java.awt.event.KeyEvent;
-import java.lang.reflect.Method;
-import java.lang.reflect.Modifier;
-import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
 import java.util.stream.Collectors;
-import javax.swing.AbstractAction;
-import javax.swing.JOptionPane;
+import java.util.stream.Stream;
 import javax.swing.KeyStroke;
-import javax.swing.text.BadLocationException;
+import javax.swing.text.JTextComponent;
 import org.commonmark.node.Text;
 import org.commonmark.renderer.html.HtmlRenderer;
 import org.fife.ui.autocomplete.AutoCompletion;
 import org.fife.ui.autocomplete.BasicCompletion;
-import org.fife.ui.autocomplete.CompletionProvider;
+import org.fife.ui.autocomplete.Completion;
 import org.fife.ui.autocomplete.DefaultCompletionProvider;
 import org.fife.ui.rsyntaxtextarea.RSyntaxTextArea;
-import rakeline.help.Glossary;
-import rakeline.prelude.Prelude;
-import rakeline.quantity.Quantity;
-import rakeline.study.Vocabulary;
+import rakeline.shell.page.Bench;
 
-/** Completes keys, constants and the words of the prelude while they are typed, and says what the word at the caret means. */
-final class WordHelp {
+/** Completes what is typed in a snippet: keys, constants, the words of the prelude, Java, the names of the rows above. */
+final class WordHelp extends AutoCompletion {
     static final KeyStroke COMPLETE = KeyStroke.getKeyStroke(KeyEvent.VK_SPACE, InputEvent.CTRL_DOWN_MASK);
-    static final KeyStroke EXPLAIN = KeyStroke.getKeyStroke(KeyEvent.VK_F1, InputEvent.SHIFT_DOWN_MASK);
 
-    private final RSyntaxTextArea editor;
-    private final Glossary glossary;
-    private final Words words = new Words();
+    private final CodeHelp help;
+    private final Bench bench;
+    private final String row;
+    private final Words words;
 
-    private WordHelp(RSyntaxTextArea editor, Vocabulary vocabulary) {
-        this.editor = editor;
-        this.glossary = Glossary.of(vocabulary.quantities(), vocabulary.constants());
-        fill();
+    private WordHelp(CodeHelp help, Bench bench, String row, Words words) {
+        super(words);
+        this.help = help;
+        this.bench = bench;
+        this.row = row;
+        this.words = words;
     }
 
-    /** What completes the word before an editor's caret. */
-    static CompletionProvider words(Vocabulary vocabulary) {
-        return new WordHelp(new RSyntaxTextArea(), vocabulary).words;
-    }
-
-    static void install(RSyntaxTextArea editor, Vocabulary vocabulary) {
-        WordHelp help = new WordHelp(editor, vocabulary);
-        AutoCompletion completion = new AutoCompletion(help.words);
+    static void install(RSyntaxTextArea editor, CodeHelp help, Bench bench, String row) {
+        WordHelp completion = new WordHelp(help, bench, row, new Words(help.words()));
         completion.setTriggerKey(COMPLETE);
         completion.setShowDescWindow(true);
         completion.setAutoCompleteSingleChoices(false);
         completion.install(editor);
-        editor.getInputMap().put(EXPLAIN, EXPLAIN);
-        editor.getActionMap().put(EXPLAIN, help.explaining());
+        help.warmUp();
     }
 
-    private void fill() {
-        glossary.beginning("").forEach(this::add);
-        Prelude.FACADES.stream()
-                .flatMap(facade -> Arrays.stream(facade.getDeclaredMethods()))
-                .filter(method -> Modifier.isPublic(method.getModifiers()))
-                .map(WordHelp::signature)
-                .distinct()
-                .sorted()
-                .forEach(signature -> words.addCompletion(
-                        new BasicCompletion(words, signature.substring(0, signature.indexOf('(') + 1), signature)));
+    /** Offers what is known at once; what Java and the rows above add comes as soon as it is known. */
+    @Override
+    protected int refreshPopupWindow() {
+        JTextComponent editor = getTextComponent();
+        String before = Words.upToCaret(editor);
+        if (!words.isFor(before)) {
+            int caret = editor.getCaretPosition();
+            help.ask(bench.model().page().withText(row, editor.getText()), row, caret, offered -> {
+                if (Words.upToCaret(editor).equals(before) && editor.isShowing()) {
+                    words.take(before, offered);
+                    super.refreshPopupWindow();
+                }
+            });
+        }
+        return super.refreshPopupWindow();
     }
 
-    private void add(String word, Quantity quantity) {
-        words.addCompletion(new BasicCompletion(words, word, quantity.heading()) {
-            @Override
-            public String getSummary() {
-                return html(quantity);
-            }
-        });
-    }
+    /** What completes the word before the caret. Words as keys have them: with dots. */
+    static final class Words extends DefaultCompletionProvider {
+        private String offeredFor = "";
+        private Optional<CodeHelp.Offered> offered = Optional.empty();
 
-    private static String signature(Method method) {
-        return Arrays.stream(method.getParameters())
-                .map(parameter -> parameter.getType().getSimpleName() + " " + parameter.getName())
-                .collect(Collectors.joining(", ", method.getName() + "(", ")"));
-    }
+        Words(List<CodeHelp.Word> anywhere) {
+            anywhere.forEach(word -> addCompletion(completion(word, word.text())));
+        }
 
-    private AbstractAction explaining() {
-        return new AbstractAction() {
-            @Override
-            public void actionPerformed(ActionEvent event) {
-                glossary.find(words.wordAt(editor))
-                        .ifPresent(quantity -> JOptionPane.showMessageDialog(
-                                editor, html(quantity), quantity.label(), JOptionPane.PLAIN_MESSAGE));
-            }
-        };
-    }
+        private Completion completion(CodeHelp.Word word, String inserted) {
+            return new BasicCompletion(this, inserted, word.brief()) {
+                @Override
+                public String getSummary() {
+                    return html(word.entry());
+                }
+            };
+        }
 
-    private String html(Quantity quantity) {
-        HtmlRenderer renderer = HtmlRenderer.builder().build();
-        return glossary.entry(quantity).stream()
-                .map(line -> renderer.render(new Text(line)))
-                .collect(Collectors.joining("<br><br>", "<html><body style='width: 320px'>", "</body></html>"));
-    }
+        static String upToCaret(JTextComponent editor) {
+            return editor.getText()
+                    .substring(
+                            0,
+                            Math.min(editor.getCaretPosition(), editor.getText().length()));
+        }
 
-    /** Words as keys have them: with dots. */
-    private static final class Words extends DefaultCompletionProvider {
+        /** Whether what was offered still holds: no more than letters of the same word were typed since. */
+        boolean isFor(String before) {
+            return offered.filter(some -> before.length() >= some.from()
+                            && offeredFor.length() >= some.from()
+                            && before.substring(0, some.from()).equals(offeredFor.substring(0, some.from()))
+                            && before.substring(some.from()).chars().allMatch(Character::isJavaIdentifierPart))
+                    .isPresent();
+        }
+
+        void take(String before, CodeHelp.Offered some) {
+            offeredFor = before;
+            offered = Optional.of(some);
+        }
+
         @Override
         protected boolean isValidChar(char letter) {
             return Character.isJavaIdentifierPart(letter) || letter == '.';
         }
 
-        /** The word that the caret stands in, to both sides. */
-        String wordAt(RSyntaxTextArea editor) {
-            try {
-                String text = editor.getText(0, editor.getDocument().getLength());
-                int start = editor.getCaretPosition();
-                int end = start;
-                while (start > 0 && isValidChar(text.charAt(start - 1))) {
-                    start--;
-                }
-                while (end < text.length() && isValidChar(text.charAt(end))) {
-                    end++;
-                }
-                return text.substring(start, end);
-            } catch (BadLocationException e) {
-                throw new IllegalStateException("the text of an editor can be read on the event thread", e);
+        @Override
+        protected List<Completion> getCompletionsImpl(JTextComponent editor) {
+            String before = upToCaret(editor);
+            List<Completion> known = super.getCompletionsImpl(editor);
+            if (!isFor(before) || isQuoted(before)) {
+                return known;
             }
+            return Stream.concat(known.stream(), offered(before, getAlreadyEnteredText(editor)))
+                    .collect(Collectors.toMap(
+                            Completion::getReplacementText, one -> one, (one, other) -> one, java.util.TreeMap::new))
+                    .values()
+                    .stream()
+                    .toList();
         }
+
+        private Stream<Completion> offered(String before, String entered) {
+            int from = offered.orElseThrow().from();
+            String typed = before.substring(from).toLowerCase(Locale.ROOT);
+            String path = entered.substring(0, Math.max(0, entered.length() - typed.length()));
+            return offered.orElseThrow().words().stream()
+                    .filter(word -> word.text().toLowerCase(Locale.ROOT).startsWith(typed))
+                    .map(word -> completion(word, path + word.text()));
+        }
+
+        /** Inside a text only keys make sense. */
+        private static boolean isQuoted(String before) {
+            String line = before.substring(before.lastIndexOf('\n') + 1);
+            return line.chars().filter(letter -> letter == '"').count() % 2 == 1;
+        }
+    }
+
+    /** Lines of plain text as paragraphs. */
+    static String html(List<String> lines) {
+        HtmlRenderer renderer = HtmlRenderer.builder().build();
+        return lines.stream()
+                .map(line -> renderer.render(new Text(line)))
+                .collect(Collectors.joining("<br><br>", "<html><body style='width: 320px'>", "</body></html>"));
     }
 }

@@ -80,7 +80,8 @@ public record Look(Palette palette, double scale) {
         return hex(card());
     }
 
-    static String hex(Color colour) {
+    /** A colour as a property of a style. */
+    public static String hex(Color colour) {
         return String.format(Locale.ROOT, "#%06X", colour.getRGB() & 0xFFFFFF);
     }
 

@@ -47,6 +47,11 @@ public final class Bench {
         view.show(model);
     }
 
+    /** Forgets a view. */
+    public void unwatch(View view) {
+        views.remove(view);
+    }
+
     /** Forgets all views, before others take their place. */
     public void unwatchAll() {
         views.clear();
@@ -185,10 +190,16 @@ public final class Bench {
         tell(session -> session.pick(name, path));
     }
 
+    /** Selects a row, and no others. */
     public void select(String id) {
-        if (!model.selected().equals(Optional.of(id))) {
+        if (!model.selection().equals(List.of(id))) {
             become(model.selecting(Optional.of(id)));
         }
+    }
+
+    /** Selects all rows from where the selection began to this one. */
+    public void extend(String id) {
+        become(model.extending(id));
     }
 
     public void view(Worksheet.View view) {

@@ -3,6 +3,7 @@ package rakeline.shell.page;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
 import rakeline.engine.Result;
@@ -18,7 +19,12 @@ public final class Beside {
      * follows a dial or picker, and else the first.
      */
     public static Map<String, Drawing> of(PageModel page) {
-        int end = page.selected().map(id -> upTo(page, id)).orElse(page.rows().size());
+        return of(page, page.selected());
+    }
+
+    /** The same for another row than the selected one; none: the last. */
+    public static Map<String, Drawing> of(PageModel page, Optional<String> selected) {
+        int end = selected.map(id -> upTo(page, id)).orElse(page.rows().size());
         Map<String, Drawing> found = new LinkedHashMap<>();
         in(page, page.rows().subList(0, end), row -> true).forEach(drawing -> found.put(drawing.kind(), drawing));
         List<Row> below = page.rows().subList(end, page.rows().size());

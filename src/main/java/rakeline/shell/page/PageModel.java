@@ -20,6 +20,7 @@ import rakeline.worksheet.Worksheet;
  * @param history the page and the steps that led to it
  * @param handed the page as the session has it; rows typed in since are out of date
  * @param selected the id of the row at hand
+ * @param anchor the id of the row from which on rows are selected, up or down to the one at hand
  * @param allowed whether its rows may run
  * @param progress how far the rows that are to run have run; none when nothing runs
  * @param said what changed last, in a few words
@@ -31,6 +32,7 @@ public record PageModel(
         Worksheet handed,
         Map<String, Standing> standings,
         Optional<String> selected,
+        Optional<String> anchor,
         boolean allowed,
         Optional<Progress> progress,
         String said,
@@ -50,6 +52,7 @@ public record PageModel(
                 History.of(page),
                 page,
                 Map.of(),
+                page.rows().stream().map(Row::id).findFirst(),
                 page.rows().stream().map(Row::id).findFirst(),
                 allowed,
                 Optional.empty(),
@@ -169,21 +172,34 @@ public record PageModel(
     }
 
     PageModel with(History newHistory) {
-        return new PageModel(origin, newHistory, handed, standings, selected, allowed, progress, said, notice);
+        return new PageModel(origin, newHistory, handed, standings, selected, anchor, allowed, progress, said, notice);
     }
 
     PageModel handing(Worksheet page) {
-        return new PageModel(origin, history, page, standings, selected, allowed, progress, said, notice);
+        return new PageModel(origin, history, page, standings, selected, anchor, allowed, progress, said, notice);
     }
 
     PageModel after(Outcome outcome) {
         Map<String, Standing> changed = new LinkedHashMap<>(standings);
         changed.merge(outcome.id(), Standing.UNTRIED.after(outcome), (before, ignored) -> before.after(outcome));
-        return new PageModel(origin, history, handed, changed, selected, allowed, progress, said, notice);
+        return new PageModel(origin, history, handed, changed, selected, anchor, allowed, progress, said, notice);
     }
 
     PageModel selecting(Optional<String> id) {
-        return new PageModel(origin, history, handed, standings, id, allowed, progress, said, notice);
+        return new PageModel(origin, history, handed, standings, id, id, allowed, progress, said, notice);
+    }
+
+    PageModel extending(String id) {
+        return new PageModel(
+                origin, history, handed, standings, Optional.of(id), anchor, allowed, progress, said, notice);
+    }
+
+    /** The ids of the rows that are selected, in page order: the one at hand and all up to the anchor. */
+    public List<String> selection() {
+        List<String> ids = rows().stream().map(Row::id).toList();
+        int lead = selected.map(ids::indexOf).orElse(-1);
+        int other = anchor.map(ids::indexOf).filter(place -> place >= 0).orElse(lead);
+        return lead < 0 ? List.of() : ids.subList(Math.min(lead, other), Math.max(lead, other) + 1);
     }
 
     PageModel in(Worksheet.View view) {
@@ -193,6 +209,7 @@ public record PageModel(
                 handed.withView(view),
                 standings,
                 selected,
+                anchor,
                 allowed,
                 progress,
                 said,
@@ -200,19 +217,19 @@ public record PageModel(
     }
 
     PageModel allowing(boolean nowAllowed) {
-        return new PageModel(origin, history, handed, standings, selected, nowAllowed, progress, said, notice);
+        return new PageModel(origin, history, handed, standings, selected, anchor, nowAllowed, progress, said, notice);
     }
 
     PageModel at(Optional<Progress> newProgress) {
-        return new PageModel(origin, history, handed, standings, selected, allowed, newProgress, said, notice);
+        return new PageModel(origin, history, handed, standings, selected, anchor, allowed, newProgress, said, notice);
     }
 
     PageModel saying(String words) {
-        return new PageModel(origin, history, handed, standings, selected, allowed, progress, words, notice);
+        return new PageModel(origin, history, handed, standings, selected, anchor, allowed, progress, words, notice);
     }
 
     PageModel noticing(String sentence) {
-        return new PageModel(origin, history, handed, standings, selected, allowed, progress, said, sentence);
+        return new PageModel(origin, history, handed, standings, selected, anchor, allowed, progress, said, sentence);
     }
 
     PageModel savedTo(Origin newOrigin, Worksheet version) {
@@ -222,6 +239,7 @@ public record PageModel(
                 handed,
                 standings,
                 selected,
+                anchor,
                 allowed,
                 progress,
                 said,

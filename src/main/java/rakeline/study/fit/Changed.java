@@ -10,6 +10,7 @@ import rakeline.geometry.Setting;
 import rakeline.quantity.Decimals;
 import rakeline.quantity.Input;
 import rakeline.study.Mode;
+import rakeline.study.Varied;
 
 /** A bike with some of its numbers changed, each in its usual way: wheels and fork length refitted, the rest redrawn. */
 public final class Changed {
@@ -31,6 +32,11 @@ public final class Changed {
         Bike drawn = bike.redraw(redrawn);
         Bike changed = refitted.isEmpty() ? drawn : Refit.of(drawn, refitted).bike();
         return changed.named(bike.name() + ", " + words(changes));
+    }
+
+    /** What such changes change, and in which way. */
+    public static List<Varied> varied(Map<String, Double> changes) {
+        return changes.keySet().stream().map(Setting::of).map(Varied::of).toList();
     }
 
     private static String words(Map<String, Double> changes) {

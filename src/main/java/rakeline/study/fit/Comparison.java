@@ -3,6 +3,7 @@ package rakeline.study.fit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import rakeline.geometry.Hands;
 import rakeline.geometry.Inputs;
@@ -100,5 +101,25 @@ public record Comparison(List<Contender> contenders, Optional<String> contact, L
             }
         }
         return differing;
+    }
+
+    /** What was changed of bikes that stand beside what they were made of, and in which way; empty where nothing was. */
+    public String changes() {
+        return contenders.stream()
+                .flatMap(one -> one.changed().stream())
+                .distinct()
+                .map(varied -> varied.setting().quantity().label() + " is "
+                        + varied.mode().participle())
+                .collect(Collectors.joining(", "));
+    }
+
+    /** The cautions that belong to what was compared and to what was changed, each once. */
+    public List<String> cautions() {
+        Stream<Quantity> changed = contenders.stream()
+                .flatMap(one -> one.changed().stream())
+                .map(varied -> varied.setting().quantity());
+        Stream<Quantity> rows =
+                Stream.concat(inputs.stream(), measures.stream()).map(Row::quantity);
+        return Quantity.cautionsOf(Stream.concat(rows, changed).toList());
     }
 }

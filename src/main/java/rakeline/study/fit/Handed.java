@@ -32,8 +32,6 @@ final class Handed {
     }
 
     private static Ride with(Ride ride, Hands hands) {
-        return ride.geometry().hands() == hands
-                ? ride
-                : Ride.of(ride.bike(), ride.ridden().rider(), hands);
+        return ride.geometry().hands() == hands ? ride : ride.with(hands);
     }
 }

@@ -33,7 +33,7 @@ public record Left(Quantity quantity, Limit limit, Numbers values, Numbers left)
     }
 
     private static Stream<Left> limits(Measure<Ride> measure, List<Ride> rides) {
-        return measure.quantity().limits().stream().map(limit -> of(measure, limit, rides));
+        return measure.quantity().limits().stream().filter(Limit::bounds).map(limit -> of(measure, limit, rides));
     }
 
     private static Left of(Measure<Ride> measure, Limit limit, List<Ride> rides) {

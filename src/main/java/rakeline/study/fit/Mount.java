@@ -76,12 +76,20 @@ final class Mount {
                 .filter(category -> category != Category.FORKS && category != Category.TYRES)
                 .map(category -> stock.choices(category).get(0))
                 .toArray(Part[]::new);
-        Bike whole = bike.redraw(Part.together(first));
+        Bike whole = redrawn(bike, stock, Part.together(first));
         if (Geometry.of(whole).handPoint().isEmpty()) {
             throw new Refusal(whole.name() + " has no whole cockpit, and the parts \"" + stock.name()
                     + "\" do not make it whole; give the groups cockpit and cockpit.bar.");
         }
         return whole;
+    }
+
+    private static Bike redrawn(Bike bike, Stock stock, Map<Input, Double> parts) {
+        try {
+            return bike.redraw(parts);
+        } catch (Refusal e) {
+            throw e.in(bike.name() + " with the parts \"" + stock.name() + "\"");
+        }
     }
 
     /** Offers every combination. */

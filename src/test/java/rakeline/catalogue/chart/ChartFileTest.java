@@ -144,6 +144,12 @@ class ChartFileTest {
         "WHEELBASE,charted.wheelbaseMm",
         "ETT,charted.effectiveTopTubeMm",
         "Top tube (effective),charted.effectiveTopTubeMm",
+        "Eff. top tube,charted.effectiveTopTubeMm",
+        "TT eff.,charted.effectiveTopTubeMm",
+        "Eff. TT (horiz.),charted.effectiveTopTubeMm",
+        "HT angle,frame.headAngleDeg",
+        "HT length (mm),frame.headTubeMm",
+        "BB-drop,frame.bbDropMm",
         "Stand-over height,charted.standoverMm",
         "Trail,charted.trailMm",
         "A: Head tube,frame.headTubeMm",
@@ -248,6 +254,20 @@ class ChartFileTest {
         ChartImport.Doubt doubt = Charts.doubt(ONE.replace(old, cell));
         assertThat(doubt.place()).startsWith("row 2, column ");
         assertThat(doubt.sentence()).contains(reason);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"", "-", "n/a"})
+    void aNeededCellThatIsEmptyIsNamedWithItsPlace(String nothing) {
+        ChartImport.Doubt doubt = Charts.doubt(ONE.replace("72.4", nothing));
+        assertThat(doubt.sentence()).startsWith("row 2, column ").contains("frame.headAngleDeg is missing");
+    }
+
+    @Test
+    void aNeededCellThatIsEmptyIsNamedBesideAnotherDoubt() {
+        ChartImport read = Charts.read(ONE.replace("72.4", "").replace("525", "about 525"));
+        assertThat(read.doubts()).hasSize(2);
+        assertThat(read.doubts().get(1).sentence()).contains("frame.headAngleDeg is missing");
     }
 
     @Test

@@ -1,5 +1,6 @@
 package rakeline.engine.jshell;
 
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -286,19 +287,23 @@ final class FakeRows implements Rows {
         boolean end(State state, String message) {
             Optional<String> lost =
                     message.endsWith("its worker.") ? Optional.of("ended its worker") : Optional.empty();
-            ended = Optional.of(new Run(state, message, machine.printed(), Optional.empty(), controls, lost, Set.of()));
+            ended = Optional.of(Run.ended(state, message, printed(), controls, lost));
             return false;
         }
 
         Run run() {
-            return ended.orElseGet(() -> new Run(
-                    State.FRESH,
+            return ended.orElseGet(() -> Run.fresh(
                     notice,
-                    machine.printed(),
+                    printed(),
                     result.or(() -> last.map(slot -> Showing.of(machine.get(slot)))),
                     controls,
-                    Optional.empty(),
-                    Set.of()));
+                    Map.of()));
+        }
+
+        private Printed printed() {
+            Printed printed = new Printed();
+            printed.add(machine.printed().getBytes(StandardCharsets.UTF_8));
+            return printed;
         }
     }
 }

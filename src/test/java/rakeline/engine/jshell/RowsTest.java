@@ -103,6 +103,14 @@ class RowsTest {
     }
 
     @Test
+    void aResultOfTooManyBytesIsNotShown() throws InterruptedException {
+        page.run("new Table(\"big\", List.of(new Column(\"a\", \"a\", \"\", Numbers.none(),"
+                + " Collections.nCopies(900_000, \"x\".repeat(90)))), \"\", List.of())");
+        assertThat(page.message("r1")).isEqualTo("The result takes 80 MB; at most 64 MB are shown.");
+        assertThat(page.run("1 + 1").value("r1")).isEqualTo("2");
+    }
+
+    @Test
     void printedTextIsCutAtItsBound() throws InterruptedException {
         page.run("for (int i = 0; i < 20_000; i++) System.out.println(\"0123456789\");");
         assertThat(page.row("r1").printed())

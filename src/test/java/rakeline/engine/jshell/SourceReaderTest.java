@@ -6,6 +6,8 @@ import jdk.jshell.JShell;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import rakeline.engine.Definition;
 import rakeline.engine.RowSource;
 import rakeline.engine.SnippetSource;
@@ -74,6 +76,50 @@ class SourceReaderTest {
         assertThat(read("Function<Integer, Integer> f = x -> x + y;").uses())
                 .containsExactlyInAnyOrder("Function", "Integer", "y");
         assertThat(read("double g(double x) { return x * factor; }").uses()).containsExactly("factor");
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '~',
+            value = {
+                "if (o instanceof Foo f) f.go(); ~o Foo",
+                "if (o instanceof Foo f && f.ok()) f.go(); ~o Foo",
+                "if (o instanceof Foo f) f.go(); else f.stop(); ~o Foo f",
+                "if (!(o instanceof Foo f)) f.stop(); else f.go(); ~o Foo f",
+                "if (!(o instanceof Foo f) || f.bad()) f.stop(); ~o Foo f",
+                "{ if (!(o instanceof Foo f)) return; f.go(); } ~o Foo",
+                "{ if (!(o instanceof Foo f)) { throw new E(); } f.go(); } ~o Foo E",
+                "{ if (o instanceof Foo f) f.go(); f.stop(); } ~o Foo f",
+                "{ if (o instanceof Foo f) { f.go(); } else { return; } f.go(); } ~o Foo",
+                "boolean b = o instanceof Foo f && f.ok(); ~o Foo",
+                "boolean b = o instanceof Foo f || f.ok(); ~o Foo f",
+                "String s = o instanceof Foo f ? f.name() : f; ~String o Foo f",
+                "while (!(o instanceof Foo f)) { next(); } ~o Foo next()",
+                "for (; o instanceof Foo f; f.go()) f.stop(); ~o Foo",
+                "Function<Object, Object> g = x -> x instanceof Foo f ? f : x; ~Function Object Foo"
+            })
+    void whatAPatternBindsIsTheSnippetsOwnWhereItHolds(String snippet, String uses) {
+        assertThat(read(snippet).uses()).containsExactlyInAnyOrder(uses.split(" "));
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "record P(int x, int y) { } |",
+                "record P(int x, int y) { P { if (x < least) throw new E(y); } } |least E",
+                "record P(int x) { int twice() { return 2 * x() + x + other(); } } |other()",
+                "record P(int x) { static P of(int x) { return new P(x + y); } } |y",
+                "int r = switch (d) { case 1 -> a; case 2 -> { int a = 3; yield a + b; } default -> c; }; |d a b c",
+                "int r = switch (d) { case 1: int a = 2; yield a; default: yield b; }; |d b",
+                "enum E { ONE, TWO; int n = k; } |k",
+                "sealed interface S permits A, B { } |A B",
+                "{ record L(int x) { } var l = new L(z); l.x(); } |z",
+                "var v = new Object() { int n = m; int twice() { return n * 2; } }; |Object m"
+            })
+    void recordsSwitchesAndEnumsKeepTheirOwnNames(String snippet, String uses) {
+        String[] expected = uses == null ? new String[0] : uses.split(" ");
+        assertThat(read(snippet).uses()).containsExactlyInAnyOrder(expected);
     }
 
     @Test

@@ -9,6 +9,7 @@ import org.fife.ui.rsyntaxtextarea.RSyntaxTextArea;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
+import rakeline.engine.jshell.Sessions;
 import rakeline.handling.Ride;
 import rakeline.shell.OnAScreen;
 import rakeline.study.Fixture;
@@ -42,11 +43,11 @@ class WordHelpTest {
         return GuiActionRunner.execute(() -> {
             RSyntaxTextArea editor = new RSyntaxTextArea(typed);
             editor.setCaretPosition(typed.length());
-            return WordHelp.words(Vocabulary.standard().and(Fixture.class, Ride::geometry))
-                    .getCompletions(editor)
-                    .stream()
-                    .map(Completion::getReplacementText)
-                    .toList();
+            Vocabulary vocabulary = Vocabulary.standard().and(Fixture.class, Ride::geometry);
+            return new WordHelp.Words(new CodeHelp(vocabulary, Sessions::suggestions).words())
+                    .getCompletions(editor).stream()
+                            .map(Completion::getReplacementText)
+                            .toList();
         });
     }
 }

@@ -1,0 +1,2 @@
+/** Finding words on the page, and putting others in their place. */
+package rakeline.shell.find;

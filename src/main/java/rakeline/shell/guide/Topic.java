@@ -1,0 +1,95 @@
+package rakeline.shell.guide;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Stream;
+import rakeline.quantity.Quantity;
+import rakeline.shell.ledger.CodeHelp;
+
+/**
+ * One entry of the guide.
+ *
+ * @param names by which it is found: a key, a constant, a word of a row, or the name of the topic
+ * @param title as in the list
+ * @param text CommonMark
+ */
+record Topic(List<String> names, String title, String text) {
+    private static final List<String> WRITTEN =
+            List.of("start", "rows", "dials", "views", "writing", "figures", "files", "running");
+
+    Topic {
+        names = List.copyOf(names);
+    }
+
+    /** All entries: how the window works, then every word of a row, then every quantity. */
+    static List<Topic> all(CodeHelp help) {
+        List<Topic> all = new ArrayList<>();
+        WRITTEN.forEach(name -> all.add(written(name)));
+        help.preludeWords().forEach((word, lines) -> all.add(word(word, lines)));
+        help.glossary()
+                .keys()
+                .forEach(key -> help.glossary().find(key).ifPresent(quantity -> all.add(quantity(help, quantity))));
+        return List.copyOf(all);
+    }
+
+    private static Topic written(String name) {
+        try (InputStream in = Topic.class.getResourceAsStream(name + ".md")) {
+            String text = new String(in.readAllBytes(), StandardCharsets.UTF_8);
+            String title = text.lines().findFirst().orElseThrow().replaceFirst("^# ", "");
+            return new Topic(List.of(name), title, text);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    /** What is known of a word, its signatures among it. */
+    static Topic word(String word, List<String> lines) {
+        return new Topic(List.of(word), word + "(…)", text(word, lines.stream().map(Topic::signatureOrWords)));
+    }
+
+    private static String signatureOrWords(String line) {
+        return line.matches("[^ ]+ [\\w.]+\\(.*\\)") ? "`" + line + "`" : plain(line);
+    }
+
+    private static Topic quantity(CodeHelp help, Quantity quantity) {
+        List<String> lines = help.glossary().entry(quantity);
+        List<String> names = Stream.concat(
+                        Stream.of(quantity.key()),
+                        help.glossary().constants().entrySet().stream()
+                                .filter(entry -> entry.getValue().equals(quantity.key()))
+                                .map(entry -> entry.getKey()))
+                .toList();
+        String title = quantity.label() + " · " + quantity.key();
+        return new Topic(names, title, text(quantity.label(), lines.stream().map(Topic::plain)));
+    }
+
+    private static String text(String title, Stream<String> paragraphs) {
+        return "# " + plain(title) + "\n\n" + String.join("\n\n", paragraphs.toList());
+    }
+
+    /** Words that CommonMark shows as they are. */
+    private static String plain(String words) {
+        return words.replaceAll("([\\\\`*_{}\\[\\]<>#+!|~&-])", "\\\\$1");
+    }
+
+    boolean isCalled(String name) {
+        return names.contains(name);
+    }
+
+    /** Whether title or names have these words in them. */
+    boolean has(String words) {
+        String wanted = words.toLowerCase(Locale.ROOT);
+        return Stream.concat(Stream.of(title), names.stream())
+                .anyMatch(each -> each.toLowerCase(Locale.ROOT).contains(wanted));
+    }
+
+    @Override
+    public String toString() {
+        return title;
+    }
+}

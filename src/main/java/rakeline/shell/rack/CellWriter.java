@@ -1,0 +1,133 @@
+package rakeline.shell.rack;
+
+import java.awt.Component;
+import java.awt.event.FocusAdapter;
+import java.awt.event.FocusEvent;
+import java.util.function.Consumer;
+import javax.swing.AbstractCellEditor;
+import javax.swing.JTable;
+import javax.swing.JTextField;
+import javax.swing.SwingConstants;
+import javax.swing.event.DocumentEvent;
+import javax.swing.event.DocumentListener;
+import javax.swing.table.TableCellEditor;
+import rakeline.quantity.Refusal;
+import rakeline.shell.look.Look;
+
+/**
+ * The field that a number is typed in. What can stand there counts as it is typed; what cannot keeps the field open when
+ * it is left, with one sentence that says what is accepted.
+ */
+final class CellWriter extends AbstractCellEditor implements TableCellEditor {
+    private final transient RackDesk desk;
+    private final transient RackGrid grid;
+    private final transient Consumer<String> said;
+    private final JTextField field = new JTextField();
+    private String opened = "";
+    private int row;
+    private int column;
+    private boolean filling;
+
+    /**
+     * @param said hears the sentence, and the empty text where there is none
+     */
+    CellWriter(Look look, RackDesk desk, RackGrid grid, Consumer<String> said) {
+        this.desk = desk;
+        this.grid = grid;
+        this.said = said;
+        field.setName("rack cell");
+        field.setFont(look.strong());
+        field.setHorizontalAlignment(SwingConstants.RIGHT);
+        field.getDocument().addDocumentListener(new DocumentListener() {
+            @Override
+            public void insertUpdate(DocumentEvent event) {
+                typed();
+            }
+
+            @Override
+            public void removeUpdate(DocumentEvent event) {
+                typed();
+            }
+
+            @Override
+            public void changedUpdate(DocumentEvent event) {}
+        });
+        field.addFocusListener(new FocusAdapter() {
+            @Override
+            public void focusLost(FocusEvent event) {
+                if (!event.isTemporary() && field.getParent() != null) {
+                    stopCellEditing();
+                }
+            }
+        });
+    }
+
+    JTextField field() {
+        return field;
+    }
+
+    @Override
+    public Component getTableCellEditorComponent(
+            JTable table, Object value, boolean isSelected, int atRow, int atColumn) {
+        row = atRow;
+        column = atColumn;
+        opened = desk.model().shown(grid.row(row), grid.column(column));
+        filling = true;
+        field.setText(opened);
+        filling = false;
+        field.putClientProperty("JComponent.outline", null);
+        field.getAccessibleContext().setAccessibleName(grid.row(row).name() + ", " + grid.getColumnName(column));
+        return field;
+    }
+
+    @Override
+    public Object getCellEditorValue() {
+        return field.getText();
+    }
+
+    /** Counts at once where it can stand; whoever types a number digit by digit is not told of each. */
+    private void typed() {
+        if (!filling) {
+            try {
+                take();
+            } catch (Refusal notYet) {
+                field.putClientProperty("JComponent.outline", "warning");
+            }
+        }
+    }
+
+    private void take() {
+        if (row < grid.getRowCount()) {
+            desk.type(grid.row(row).id(), grid.column(column), field.getText());
+            field.putClientProperty("JComponent.outline", null);
+            said.accept("");
+        }
+    }
+
+    @Override
+    public boolean stopCellEditing() {
+        try {
+            take();
+        } catch (Refusal refusal) {
+            field.putClientProperty("JComponent.outline", "error");
+            said.accept(refusal.getMessage());
+            return false;
+        }
+        desk.leave();
+        return super.stopCellEditing();
+    }
+
+    /** Back to the number that stood there when the field was opened. */
+    @Override
+    public void cancelCellEditing() {
+        if (row < grid.getRowCount()) {
+            filling = true;
+            field.setText(opened);
+            filling = false;
+            take();
+        }
+        desk.leave();
+        said.accept("");
+        super.cancelCellEditing();
+    }
+}

@@ -1,0 +1,98 @@
+package rakeline.shell.rack;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import rakeline.figure.BikeDrawing;
+import rakeline.figure.ComparisonTable;
+import rakeline.figure.Figure;
+import rakeline.figure.LimitTable;
+import rakeline.figure.MatchTable;
+import rakeline.geometry.Bike;
+import rakeline.geometry.Geometry;
+import rakeline.geometry.parts.Stock;
+import rakeline.handling.Ride;
+import rakeline.quantity.Refusal;
+import rakeline.study.Vocabulary;
+import rakeline.study.fit.Comparison;
+import rakeline.study.fit.Contender;
+import rakeline.study.fit.Left;
+import rakeline.study.fit.Match;
+import rakeline.study.fit.Matched;
+import rakeline.study.fit.Option;
+import rakeline.study.fit.Wanted;
+
+/**
+ * Bikes of the rack put side by side, or matched to contact points.
+ *
+ * @param contact whose contact points are put on all; empty for each bike's own
+ * @param stock parts that the hands are matched with; empty to leave stem and spacers as they are
+ */
+record Pairing(List<Bike> bikes, RackSeat seat, Optional<Wanted> contact, Optional<Stock> stock) {
+    private static final int OPTIONS = 10;
+
+    /** What a match found: the table of the options, and the bikes that they make. */
+    record Options(Figure table, List<Bike> bikes) {
+        Options {
+            bikes = List.copyOf(bikes);
+        }
+    }
+
+    Pairing {
+        bikes = List.copyOf(bikes);
+    }
+
+    /**
+     * The comparison, what is left to each limit, and the side views laid over each other.
+     *
+     * @throws Refusal for fewer than two bikes
+     */
+    List<Figure> compared(BikeDrawing.At at) {
+        List<Ride> rides = bikes.stream().map(this::fitted).map(seat::on).toList();
+        List<Contender> contenders = IntStream.range(0, rides.size())
+                .mapToObj(i -> new Contender(rides.get(i), i))
+                .toList();
+        Comparison comparison = Comparison.of(
+                Vocabulary.standard(),
+                contenders,
+                List.of(seat.hands()),
+                contact.map(Wanted::from),
+                seat.rider().isPresent(),
+                List.of());
+        return List.of(
+                BikeDrawing.sideView(rides, at),
+                ComparisonTable.of(comparison),
+                LimitTable.of(rides, Left.of(Vocabulary.standard(), rides)));
+    }
+
+    /** With the contact points, by stock parts unless the bike is the one whose points they are. */
+    private Bike fitted(Bike bike) {
+        return contact.map(points -> fitted(bike, points)).orElse(bike);
+    }
+
+    private Bike fitted(Bike bike, Wanted points) {
+        boolean owner = points.from().endsWith(" of " + bike.name());
+        return stock.isPresent() && !owner
+                ? new Match(bike, points, Geometry.of(bike), stock.get())
+                        .best(1)
+                        .first()
+                        .named()
+                : points.on(bike);
+    }
+
+    /**
+     * The best stock parts for the first bike.
+     *
+     * @throws Refusal where contact points or parts are not chosen
+     */
+    Options matched() {
+        Wanted points = contact.orElseThrow(
+                () -> new Refusal("Choose whose contact points are wanted before parts are matched to them."));
+        Stock parts = stock.orElseThrow(() -> new Refusal("Choose the stock parts that may be put on the bike."));
+        Bike bike = bikes.get(0);
+        Matched matched = new Match(bike, points, Geometry.of(bike, seat.hands()), parts).best(OPTIONS);
+        return new Options(
+                MatchTable.brief(matched),
+                matched.options().stream().map(Option::named).toList());
+    }
+}

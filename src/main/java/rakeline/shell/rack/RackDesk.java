@@ -1,0 +1,344 @@
+package rakeline.shell.rack;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.UnaryOperator;
+import java.util.stream.Stream;
+import javax.swing.Timer;
+import rakeline.desk.RackView;
+import rakeline.quantity.Refusal;
+import rakeline.shell.page.Bench;
+import rakeline.shell.page.PageModel;
+
+/**
+ * Holds the rack of the page on the bench and takes every action on it. To be used on the event thread.
+ *
+ * <p>A bike's numbers are written to its file when a cell is left, or when typing rests for {@value #REST_MILLIS} ms;
+ * each cell is one step that can be undone. Numbers that no file can hold yet are kept with the program's state.
+ */
+public final class RackDesk implements Bench.View {
+    static final int REST_MILLIS = 600;
+
+    /** A view of the rack. */
+    interface View {
+        void showRack();
+    }
+
+    /** What the rack was read for. */
+    private record Source(List<String> paths, List<Path> folders) {}
+
+    private final Bench bench;
+    private final Host host;
+    private final RackReader reader = new RackReader();
+    private final RackKeeper keeper;
+    private final Timer rest = new Timer(REST_MILLIS, event -> save());
+    private final List<View> views = new ArrayList<>();
+    private RackModel model = RackModel.empty();
+    private RackSeat seat = RackSeat.EMPTY;
+    private RackHistory history = RackHistory.EMPTY;
+    private Map<String, RackReading> readings = Map.of();
+    private Source source = new Source(List.of(), List.of());
+
+    public RackDesk(Bench bench, Host host) {
+        this.bench = bench;
+        this.host = host;
+        keeper = new RackKeeper(bench, host, this::files, new Told());
+        rest.setRepeats(false);
+    }
+
+    /** Takes the columns, the unit and the unfinished bikes as they were kept. */
+    public void recall() {
+        RackView view = host.view();
+        try {
+            model = view.columns().isEmpty() ? model : model.withColumns(view.columns());
+        } catch (Refusal unknown) {
+            bench.noticeWhenOpened("The columns of the rack are the usual ones again: " + unknown.getMessage());
+        }
+        List<RackRow> rows = new ArrayList<>(
+                model.rows().stream().filter(row -> !row.path().isEmpty()).toList());
+        rows.addAll(Unfinished.begun(view.unfinished()));
+        model = model.in(LengthUnit.of(view.lengths()).orElse(LengthUnit.MILLIMETRE))
+                .withRows(rows);
+        told();
+    }
+
+    void watch(View view) {
+        views.add(view);
+        view.showRack();
+    }
+
+    /** Forgets all views, before others take their place. */
+    public void unwatchAll() {
+        views.clear();
+    }
+
+    public RackModel model() {
+        return model;
+    }
+
+    RackSeat seat() {
+        return seat;
+    }
+
+    RackReading reading(RackRow row) {
+        return readings.getOrDefault(row.id(), RackReading.NONE);
+    }
+
+    RackFiles files() {
+        return new RackFiles(host.disk(), source.folders());
+    }
+
+    Host host() {
+        return host;
+    }
+
+    /** What one sentence says to the person. */
+    void say(String sentence) {
+        bench.notice(sentence);
+    }
+
+    @Override
+    public void show(PageModel now) {
+        Source wanted = new Source(
+                now.page().rack(),
+                Stream.concat(now.origin().folder().stream(), Stream.of(host.userFolder()))
+                        .toList());
+        if (!wanted.equals(source)) {
+            part(wanted);
+            source = wanted;
+            load();
+        }
+    }
+
+    /** What was typed on bikes that are not on the rack any more is still written. */
+    private void part(Source wanted) {
+        boolean elsewhere = !wanted.folders().equals(source.folders());
+        keepUnfinished();
+        keeper.leave(model.rows().stream()
+                .filter(row -> !row.path().isEmpty())
+                .filter(row -> elsewhere || !wanted.paths().contains(row.path()))
+                .toList());
+        if (elsewhere) {
+            history = RackHistory.EMPTY;
+            model = model.withRows(begun());
+        }
+    }
+
+    private List<RackRow> begun() {
+        return model.rows().stream().filter(row -> row.path().isEmpty()).toList();
+    }
+
+    /** Reads the files again; what is typed and not written yet stays. */
+    public void lookAround() {
+        if (!source.paths().isEmpty()) {
+            load();
+        }
+    }
+
+    private void load() {
+        Source as = source;
+        RackFiles files = files();
+        host.aside(() -> files.read(as.paths()), rows -> take(as, rows), bench::notice);
+    }
+
+    private void take(Source as, List<RackRow> read) {
+        if (as.equals(source)) {
+            List<RackRow> rows = new ArrayList<>(read.stream().map(this::met).toList());
+            rows.addAll(begun());
+            keeper.read(read);
+            model = model.withRows(rows);
+            told();
+        }
+    }
+
+    /** A bike as it was read, or as it stands here where it is not written yet; always with what waits. */
+    private RackRow met(RackRow read) {
+        Optional<RackRow> here = model.row(read.id());
+        boolean ahead =
+                here.filter(row -> keeper.isUnsaved(row) || keeper.isAtWork()).isPresent();
+        return ahead
+                ? here.get()
+                : here.map(row -> read.withWaiting(row.waiting()))
+                        .orElseGet(() -> Unfinished.on(read, host.view().unfinished()));
+    }
+
+    private void told() {
+        compute();
+        List.copyOf(views).forEach(View::showRack);
+    }
+
+    private void compute() {
+        reader.read(model, seat, now -> {
+            readings = new HashMap<>(now);
+            List.copyOf(views).forEach(View::showRack);
+        });
+    }
+
+    private void put(String id, RackRow row) {
+        model = model.with(id, row);
+        told();
+    }
+
+    /**
+     * Types in a cell; it is written when the cell is left or the typing rests.
+     *
+     * @throws Refusal in one sentence where it cannot stand there
+     */
+    void type(String id, RackColumn column, String text) {
+        RackRow before = model.row(id).orElseThrow();
+        if (model.isShown(before, column, text)) {
+            return;
+        }
+        UnaryOperator<RackRow> edit = model.edit(column, text);
+        change(before, edit, id + " " + column.key());
+        rest.restart();
+    }
+
+    private void change(RackRow before, UnaryOperator<RackRow> edit, String cell) {
+        RackRow after = edit.apply(before);
+        if (!after.equals(before)) {
+            history = history.and(before, after, cell);
+            keeper.edited(before.id(), edit);
+            put(before.id(), after);
+        }
+    }
+
+    /** The cell is left: what was typed is one step, and is written. */
+    void leave() {
+        history = history.pause();
+        save();
+    }
+
+    /** Writes what is not in its file yet, and keeps what no file can hold. */
+    public void save() {
+        rest.stop();
+        keepUnfinished();
+        keeper.save();
+    }
+
+    private void keepUnfinished() {
+        List<RackView.Unfinished> before = host.view().unfinished();
+        List<RackView.Unfinished> now = Unfinished.of(model.rows(), before);
+        if (!now.equals(before)) {
+            host.keep(view -> view.withUnfinished(now));
+        }
+    }
+
+    /**
+     * Pastes a block of cells, each bike one step.
+     *
+     * @throws Refusal where one of them cannot stand; then nothing is pasted
+     */
+    void paste(int row, int column, String block) {
+        List<RackRow> pasted = model.paste(row, column, block);
+        for (RackRow after : pasted) {
+            change(model.row(after.id()).orElseThrow(), before -> after, "paste into " + after.id());
+        }
+        leave();
+    }
+
+    /** Whether a change of a bike can be undone. */
+    public boolean canUndo() {
+        return !history.before().isEmpty();
+    }
+
+    public boolean canRedo() {
+        return !history.after().isEmpty();
+    }
+
+    public void undo() {
+        history.undo().ifPresent(move -> travel(move, "undone"));
+    }
+
+    public void redo() {
+        history.redo().ifPresent(move -> travel(move, "done again"));
+    }
+
+    private void travel(RackHistory.Move move, String words) {
+        history = move.history();
+        RackRow to = move.step().to();
+        model.row(to.id()).ifPresent(now -> {
+            RackRow moved =
+                    new RackRow(now.id(), now.path(), now.place(), to.name(), to.bike(), to.waiting(), now.trouble());
+            keeper.edited(now.id(), theirs -> {
+                throw new Refusal("it cannot be undone on numbers of another program.");
+            });
+            put(now.id(), moved);
+            bench.say(words + " in " + now.name());
+            save();
+        });
+    }
+
+    void rename(String id, String name) {
+        model.row(id).ifPresent(row -> change(row, before -> before.named(name), "name of " + id));
+        leave();
+    }
+
+    /** Begins a bike without any number. */
+    void begin() {
+        model = model.and(RackRow.begun(model.freshId(), model.freshName("New bike")));
+        told();
+        save();
+    }
+
+    /** Takes bikes off the table; those with a path are to be taken off the page as well. */
+    void drop(List<RackRow> rows) {
+        List<String> ids = rows.stream().map(RackRow::id).toList();
+        keeper.leave(rows.stream().filter(row -> !row.path().isEmpty()).toList());
+        model = model.withRows(
+                model.rows().stream().filter(row -> !ids.contains(row.id())).toList());
+        told();
+        save();
+    }
+
+    void choose(List<String> columns) {
+        model = model.withColumns(columns);
+        host.keep(view -> view.withColumns(columns));
+        told();
+    }
+
+    public void in(LengthUnit unit) {
+        model = model.in(unit);
+        host.keep(view -> view.withLengths(unit.symbol()));
+        told();
+    }
+
+    void seat(RackSeat other) {
+        seat = other;
+        told();
+    }
+
+    /** Ends what computes. */
+    public void close() {
+        reader.close();
+    }
+
+    /** What the keeper says. */
+    private final class Told implements RackKeeper.Told {
+        @Override
+        public RackModel model() {
+            return model;
+        }
+
+        @Override
+        public void placed(String id, RackRow now) {
+            history = history.moved(id, now);
+            source = new Source(
+                    source.paths().stream()
+                            .map(path -> path.equals(id) ? now.path() : path)
+                            .toList(),
+                    source.folders());
+            put(id, now);
+        }
+
+        @Override
+        public void overtaken(String id, RackRow now) {
+            history = RackHistory.EMPTY;
+            put(id, now);
+        }
+    }
+}

@@ -1,0 +1,253 @@
+package rakeline.shell.rack;
+
+import java.awt.BorderLayout;
+import java.awt.CardLayout;
+import java.awt.Dimension;
+import java.util.List;
+import java.util.Optional;
+import javax.swing.ButtonGroup;
+import javax.swing.JButton;
+import javax.swing.JComboBox;
+import javax.swing.JLabel;
+import javax.swing.JPanel;
+import javax.swing.JPopupMenu;
+import javax.swing.JToggleButton;
+import rakeline.catalogue.RiderFile;
+import rakeline.geometry.Hands;
+import rakeline.rider.Rider;
+import rakeline.shell.look.Look;
+import rakeline.shell.look.Pile;
+import rakeline.shell.look.Words;
+import rakeline.shell.page.Bench;
+
+/** The rack as it stands in the window: its controls, its table, and bikes side by side. */
+public final class RackPane extends JPanel implements RackDesk.View {
+    private static final String RIDERS = "demo-data/riders";
+    private static final String RIDER_FILE = ".rider.json";
+    private static final String NUMBERS = "numbers";
+    private static final String PAIRED = "paired";
+
+    private final transient Look look;
+    private final transient RackDesk desk;
+    private final transient RackHand hand;
+    private final RackNumbers numbers;
+    private final SideBySide paired;
+    private final JPanel cards = new JPanel(new CardLayout());
+    private final JLabel summary;
+    private final JComboBox<Seated> rider = new JComboBox<>();
+    private final JComboBox<Hands> hands = new JComboBox<>(Hands.values());
+    private final JComboBox<LengthUnit> lengths = new JComboBox<>(LengthUnit.values());
+    private final JToggleButton numbersKey = new JToggleButton("Numbers");
+    private final JToggleButton pairedKey = new JToggleButton("Side by side");
+    private boolean filling;
+
+    /** A rider to choose, or none. */
+    private record Seated(String words, Optional<Rider> rider) {
+        @Override
+        public String toString() {
+            return words;
+        }
+    }
+
+    public RackPane(Look look, Bench bench, RackDesk desk) {
+        super(new BorderLayout());
+        this.look = look;
+        this.desk = desk;
+        RackStock stock = new RackStock(bench, desk);
+        hand = new RackHand(look, desk, stock, this);
+        numbers = new RackNumbers(look, desk, hand::rename);
+        paired = new SideBySide(look, desk, stock, this::selected, this::reveal);
+        summary = Words.line("", look.softText(), look.soft());
+        summary.setName("rack summary");
+        setBackground(look.paper());
+        getAccessibleContext().setAccessibleName("Rack");
+        cards.setOpaque(false);
+        cards.add(numbers, NUMBERS);
+        cards.add(paired, PAIRED);
+        add(head(), BorderLayout.NORTH);
+        add(cards, BorderLayout.CENTER);
+        numbers.table().setTransferHandler(new RackTransfer(hand, numbers.table()));
+        setTransferHandler(new RackTransfer(hand, numbers.table()));
+        listRiders();
+        desk.watch(this);
+    }
+
+    /** What can be done on the rack. */
+    public RackHand hand() {
+        return hand;
+    }
+
+    private Pile head() {
+        Lines line = new Lines(look);
+        line.add(Words.line("Rack", look.strong(), look.ink()));
+        line.add(summary);
+        line.add(bikesKey());
+        line.add(key("Columns…", hand::chooseColumns));
+        line.labelled("Lengths in", lengths, "rack lengths");
+        line.labelled("Rider", rider, "rack rider");
+        line.labelled("Hands on", hands, "rack hands");
+        line.add(key("Compare", hand::compare));
+        line.add(key("Match", hand::match));
+        turnKeys(line);
+        lengths.addActionListener(event -> act(() -> desk.in(lengths.getItemAt(lengths.getSelectedIndex()))));
+        rider.addActionListener(event -> act(this::seat));
+        hands.addActionListener(event -> act(this::seat));
+        hands.setSelectedItem(Hands.HOODS);
+        Pile head = new Pile(0);
+        head.add(line);
+        return head;
+    }
+
+    private JButton key(String words, Runnable work) {
+        JButton button = new JButton(words);
+        button.setName("rack " + words);
+        button.addActionListener(event -> work.run());
+        return button;
+    }
+
+    private JButton bikesKey() {
+        JButton button = new JButton("Bikes…");
+        button.setName("rack bikes");
+        button.addActionListener(event -> {
+            JPopupMenu menu = new JPopupMenu();
+            hand.onBikes()
+                    .forEach(deed -> menu.add(deed.words())
+                            .addActionListener(chosen -> deed.work().run()));
+            menu.show(button, 0, button.getHeight());
+        });
+        return button;
+    }
+
+    private void turnKeys(Lines line) {
+        ButtonGroup group = new ButtonGroup();
+        for (JToggleButton key : List.of(numbersKey, pairedKey)) {
+            group.add(key);
+            key.setName("rack " + key.getText());
+            key.addActionListener(event -> turn());
+            line.add(key);
+        }
+        numbersKey.setSelected(true);
+    }
+
+    private void turn() {
+        ((CardLayout) cards.getLayout()).show(cards, numbersKey.isSelected() ? NUMBERS : PAIRED);
+    }
+
+    private void reveal() {
+        pairedKey.setSelected(true);
+        turn();
+    }
+
+    private void act(Runnable work) {
+        if (!filling) {
+            work.run();
+        }
+    }
+
+    private void seat() {
+        Seated seated = rider.getItemAt(Math.max(0, rider.getSelectedIndex()));
+        desk.seat(new RackSeat(
+                seated == null ? Optional.empty() : seated.rider(), hands.getItemAt(hands.getSelectedIndex())));
+    }
+
+    private void listRiders() {
+        fill(() -> rider.addItem(new Seated("none", Optional.empty())));
+        RackFiles files = desk.files();
+        desk.host()
+                .aside(
+                        () -> files.named(RIDERS, RIDER_FILE).stream()
+                                .map(path -> RiderFile.read(files.roots().read(path, RiderFile.SIZE_LIMIT), path))
+                                .toList(),
+                        all -> fill(() -> {
+                            all.forEach(one -> rider.addItem(new Seated(one.name(), Optional.of(one))));
+                            showSeat();
+                        }),
+                        desk::say);
+    }
+
+    private void showSeat() {
+        for (int i = 0; i < rider.getItemCount(); i++) {
+            if (rider.getItemAt(i).rider().equals(desk.seat().rider())) {
+                rider.setSelectedIndex(i);
+            }
+        }
+        hands.setSelectedItem(desk.seat().hands());
+        lengths.setSelectedItem(desk.model().lengths());
+    }
+
+    private void fill(Runnable work) {
+        filling = true;
+        work.run();
+        filling = false;
+    }
+
+    @Override
+    public void showRack() {
+        fill(this::showSeat);
+        numbers.refresh();
+        paired.refresh();
+        String words = words();
+        if (!summary.getText().equals(words)) {
+            summary.setText(words);
+            revalidate();
+        }
+    }
+
+    private String words() {
+        List<RackRow> rows = desk.model().rows();
+        long apart = rows.stream()
+                .filter(row -> desk.reading(row).disagreements() > 0)
+                .count();
+        String count = rows.isEmpty() ? "no bike" : RackStock.counted(rows.size());
+        return apart == 0 ? count : count + ", charts that disagree: " + apart;
+    }
+
+    List<RackRow> selected() {
+        return numbers.selected();
+    }
+
+    /** The cell that a paste begins at. */
+    int[] cell() {
+        return new int[] {
+            Math.max(0, numbers.table().getSelectedRow()),
+            Math.max(0, numbers.table().getSelectedColumn())
+        };
+    }
+
+    void compare() {
+        leave();
+        paired.compare();
+    }
+
+    void match() {
+        leave();
+        paired.match();
+    }
+
+    /** Ends what is typed in a cell; false where it cannot stand there. */
+    public boolean leave() {
+        return !numbers.table().isEditing() || numbers.table().getCellEditor().stopCellEditing();
+    }
+
+    /** Goes to the table. */
+    public void enter() {
+        numbersKey.setSelected(true);
+        turn();
+        if (numbers.table().getRowCount() > 0 && numbers.table().getSelectedRow() < 0) {
+            numbers.table().changeSelection(0, 0, false, false);
+        }
+        numbers.table().requestFocusInWindow();
+    }
+
+    /** Whether the focus is on it. */
+    public boolean isAtHand() {
+        java.awt.Component owner =
+                java.awt.KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner();
+        return owner != null && javax.swing.SwingUtilities.isDescendingFrom(owner, this);
+    }
+
+    @Override
+    public Dimension getMinimumSize() {
+        return new Dimension(look.px(320), look.px(90));
+    }
+}

@@ -1,0 +1,124 @@
+package rakeline.shell.rack;
+
+import java.awt.Component;
+import java.awt.event.KeyEvent;
+import java.awt.event.MouseEvent;
+import java.util.ArrayList;
+import java.util.EventObject;
+import java.util.List;
+import java.util.function.Consumer;
+import javax.swing.JTable;
+import javax.swing.ListSelectionModel;
+import javax.swing.SwingUtilities;
+import rakeline.shell.look.Look;
+
+/** Bikes as rows, numbers as columns. Keys move from cell to cell, typing replaces what stands in one. */
+final class RackTable extends JTable {
+    private final transient Look look;
+    private final transient RackDesk desk;
+    private final transient RackGrid grid;
+    private final CellView cells;
+    private final HeadView heads;
+    private transient List<RackColumn> shown = List.of();
+    private int bikes = -1;
+
+    /**
+     * @param said hears why a number cannot stand in a cell
+     */
+    RackTable(Look look, RackDesk desk, RackGrid grid, Consumer<String> said) {
+        super(grid);
+        this.look = look;
+        this.desk = desk;
+        this.grid = grid;
+        cells = new CellView(look, grid);
+        heads = new HeadView(look, desk);
+        setName("rack");
+        getAccessibleContext().setAccessibleName("Rack, bikes as rows");
+        setDefaultRenderer(RackCell.class, cells);
+        setDefaultEditor(RackCell.class, new CellWriter(look, desk, grid, said));
+        getTableHeader().setDefaultRenderer(heads);
+        getTableHeader().setReorderingAllowed(false);
+        getTableHeader().setBackground(look.paper());
+        setAutoResizeMode(AUTO_RESIZE_OFF);
+        setSelectionMode(ListSelectionModel.MULTIPLE_INTERVAL_SELECTION);
+        setCellSelectionEnabled(false);
+        setRowSelectionAllowed(true);
+        setSurrendersFocusOnKeystroke(true);
+        setRowHeight(CellView.height(look, this));
+        setShowVerticalLines(false);
+        setShowHorizontalLines(true);
+        setGridColor(look.hairline());
+        setBackground(look.paper());
+        setFillsViewportHeight(true);
+    }
+
+    /** Shows the rack as it stands; a cell that is typed in stays open. */
+    void refresh() {
+        if (!shown.equals(desk.model().columns())) {
+            shown = desk.model().columns();
+            bikes = grid.getRowCount();
+            grid.fireTableStructureChanged();
+        } else if (bikes != grid.getRowCount()) {
+            bikes = grid.getRowCount();
+            int row = Math.min(getSelectedRow(), bikes - 1);
+            int column = getSelectedColumn();
+            grid.fireTableDataChanged();
+            if (row >= 0 && column >= 0) {
+                changeSelection(row, column, false, false);
+            }
+        }
+        fit();
+        repaint();
+        getTableHeader().repaint();
+    }
+
+    private void fit() {
+        for (int i = 0; i < getColumnCount(); i++) {
+            int wanted = heads.wanted(grid.column(i));
+            for (int row = 0; row < getRowCount(); row++) {
+                wanted = Math.max(wanted, cells.wanted(grid.getValueAt(row, i)));
+            }
+            getColumnModel().getColumn(i).setPreferredWidth(Math.max(look.px(64), wanted));
+        }
+    }
+
+    /** Typing replaces, F2 and a double click go on with what stands there. */
+    @Override
+    public boolean editCellAt(int row, int column, EventObject event) {
+        boolean opened = super.editCellAt(row, column, event);
+        if (opened && getEditorComponent() instanceof javax.swing.JTextField field) {
+            boolean replaces = event instanceof KeyEvent key && key.getKeyCode() != KeyEvent.VK_F2;
+            if (replaces || event == null) {
+                field.selectAll();
+            } else if (event instanceof MouseEvent) {
+                SwingUtilities.invokeLater(field::requestFocusInWindow);
+            }
+        }
+        return opened;
+    }
+
+    @Override
+    public String getToolTipText(MouseEvent event) {
+        int row = rowAtPoint(event.getPoint());
+        int column = columnAtPoint(event.getPoint());
+        return row < 0 || column < 0 ? null : grid.spoken(row, column);
+    }
+
+    /** The bikes that are selected, in the order of the rows. */
+    List<RackRow> selected() {
+        List<RackRow> rows = new ArrayList<>();
+        for (int index : getSelectedRows()) {
+            if (index < grid.getRowCount()) {
+                rows.add(grid.row(index));
+            }
+        }
+        return rows;
+    }
+
+    @Override
+    public Component prepareEditor(javax.swing.table.TableCellEditor editor, int row, int column) {
+        Component component = super.prepareEditor(editor, row, column);
+        component.setBackground(look.card());
+        return component;
+    }
+}

@@ -1,0 +1,262 @@
+package rakeline.shell.rack;
+
+import java.awt.BorderLayout;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Supplier;
+import javax.swing.JButton;
+import javax.swing.JComboBox;
+import javax.swing.JPanel;
+import javax.swing.JScrollPane;
+import javax.swing.ScrollPaneConstants;
+import rakeline.catalogue.PartsFile;
+import rakeline.figure.BikeDrawing;
+import rakeline.figure.Figure;
+import rakeline.geometry.Bike;
+import rakeline.geometry.parts.Stock;
+import rakeline.quantity.Refusal;
+import rakeline.shell.figures.FigureView;
+import rakeline.shell.look.Look;
+import rakeline.shell.look.Words;
+import rakeline.study.fit.Wanted;
+
+/** Bikes of the rack compared, as built or at the same contact points, and matched to stock parts. */
+final class SideBySide extends JPanel {
+    private static final String PARTS = "demo-data/parts";
+    private static final String PARTS_FILE = ".parts.json";
+
+    private final transient Look look;
+    private final transient RackDesk desk;
+    private final transient RackStock stock;
+    private final JComboBox<Choice<Optional<Wanted>>> contact = new JComboBox<>();
+    private final JComboBox<Choice<Optional<Stock>>> parts = new JComboBox<>();
+    private final JComboBox<BikeDrawing.At> at = new JComboBox<>(BikeDrawing.At.values());
+    private final JPanel taking;
+    private final Shown shown;
+    private final Runnable reveal;
+    private transient Supplier<List<RackRow>> chosen = List::of;
+    private boolean filling;
+    private boolean comparing;
+
+    /** Something to choose, in words. */
+    private record Choice<T>(String words, T value) {
+        @Override
+        public String toString() {
+            return words;
+        }
+    }
+
+    /**
+     * @param chosen the bikes that are put side by side
+     * @param reveal brings this into sight
+     */
+    SideBySide(Look look, RackDesk desk, RackStock stock, Supplier<List<RackRow>> chosen, Runnable reveal) {
+        super(new BorderLayout());
+        this.look = look;
+        this.desk = desk;
+        this.stock = stock;
+        this.chosen = chosen;
+        this.reveal = reveal;
+        setBackground(look.paper());
+        shown = new Shown(look);
+        taking = new Lines(look);
+        JScrollPane scroll = new JScrollPane(
+                shown,
+                ScrollPaneConstants.VERTICAL_SCROLLBAR_AS_NEEDED,
+                ScrollPaneConstants.HORIZONTAL_SCROLLBAR_NEVER);
+        scroll.setBorder(null);
+        scroll.getViewport().setBackground(look.paper());
+        scroll.getVerticalScrollBar().setUnitIncrement(look.space(8));
+        JPanel above = new JPanel(new BorderLayout());
+        above.setOpaque(false);
+        above.add(choices(), BorderLayout.NORTH);
+        above.add(taking, BorderLayout.SOUTH);
+        add(above, BorderLayout.NORTH);
+        add(scroll, BorderLayout.CENTER);
+        say("Select bikes on the table and press Compare; or choose contact points and parts and press Match.");
+        listParts();
+    }
+
+    private JPanel choices() {
+        Lines line = new Lines(look);
+        line.labelled("Contact points", contact, "rack contact");
+        line.labelled("Stock parts", parts, "rack parts");
+        line.labelled("Drawn over each other at", at, "rack at");
+        contact.addActionListener(event -> again());
+        parts.addActionListener(event -> again());
+        at.addActionListener(event -> again());
+        return line;
+    }
+
+    private void again() {
+        if (!filling && comparing) {
+            compare();
+        }
+    }
+
+    private void listParts() {
+        parts.addItem(new Choice<>("none: stem and spacers stay", Optional.empty()));
+        RackFiles files = desk.files();
+        desk.host()
+                .aside(
+                        () -> files.named(PARTS, PARTS_FILE).stream()
+                                .map(path -> PartsFile.read(files.roots().read(path, PartsFile.SIZE_LIMIT), path))
+                                .toList(),
+                        all -> fill(
+                                () -> all.forEach(one -> parts.addItem(new Choice<>(one.name(), Optional.of(one))))),
+                        this::say);
+    }
+
+    private void fill(Runnable work) {
+        filling = true;
+        work.run();
+        filling = false;
+    }
+
+    /** Offers the contact points of the bikes that are on the rack now, and of the rider. */
+    void refresh() {
+        Object before = String.valueOf(contact.getSelectedItem());
+        List<Choice<Optional<Wanted>>> all = new ArrayList<>();
+        all.add(new Choice<>("each bike's own", Optional.empty()));
+        desk.seat().rider().ifPresent(rider -> offer(all, rider.name(), () -> Wanted.of(rider)));
+        desk.model().rows().forEach(row -> row.bike().ifPresent(bike -> offer(all, row.name(), () -> Wanted.of(bike))));
+        fill(() -> {
+            contact.removeAllItems();
+            all.forEach(contact::addItem);
+            all.stream()
+                    .filter(choice -> choice.words().equals(before))
+                    .findFirst()
+                    .ifPresent(contact::setSelectedItem);
+        });
+    }
+
+    private static void offer(List<Choice<Optional<Wanted>>> all, String name, Supplier<Wanted> points) {
+        try {
+            all.add(new Choice<>("those of " + name, Optional.of(points.get())));
+        } catch (Refusal saysNowhere) {
+            // a bike without contact points and bar has none to offer, and says so in its cells
+        }
+    }
+
+    private Pairing pairing(List<Bike> bikes) {
+        Choice<Optional<Wanted>> points = contact.getItemAt(Math.max(0, contact.getSelectedIndex()));
+        Choice<Optional<Stock>> some = parts.getItemAt(Math.max(0, parts.getSelectedIndex()));
+        return new Pairing(bikes, desk.seat(), points == null ? Optional.empty() : points.value(), some.value());
+    }
+
+    private List<Bike> bikes(int fewest) {
+        List<Bike> selected =
+                chosen.get().stream().flatMap(row -> row.bike().stream()).toList();
+        return selected.size() >= fewest
+                ? selected
+                : desk.model().rows().stream()
+                        .flatMap(row -> row.bike().stream())
+                        .toList();
+    }
+
+    /** Puts the selected bikes side by side; all of them where fewer than two are selected. */
+    void compare() {
+        comparing = true;
+        Pairing pairing = pairing(bikes(2));
+        BikeDrawing.At where = at.getItemAt(at.getSelectedIndex());
+        desk.host().aside(() -> pairing.compared(where), this::showFigures, this::say);
+        reveal.run();
+    }
+
+    private void showFigures(List<Figure> figures) {
+        taking.removeAll();
+        shown.show(figures);
+        revalidate();
+    }
+
+    /** Matches the first of the selected bikes to the chosen contact points. */
+    void match() {
+        comparing = false;
+        List<Bike> bikes = bikes(1);
+        if (bikes.isEmpty()) {
+            say("The rack has no bike yet.");
+        } else {
+            Pairing pairing = pairing(bikes);
+            desk.host().aside(pairing::matched, this::showOptions, this::say);
+        }
+        reveal.run();
+    }
+
+    private void showOptions(Pairing.Options options) {
+        showFigures(List.of(options.table()));
+        JComboBox<Integer> rank = new JComboBox<>();
+        for (int i = 1; i <= options.bikes().size(); i++) {
+            rank.addItem(i);
+        }
+        Lines line = (Lines) taking;
+        line.labelled("Option", rank, "rack option");
+        JButton take = new JButton("Put it on the rack");
+        take.setName("rack take");
+        take.addActionListener(event -> {
+            Bike bike = options.bikes().get(rank.getSelectedIndex());
+            stock.create(List.of(bike), bike.name() + " put on the rack");
+        });
+        line.add(take);
+        revalidate();
+    }
+
+    private void say(String sentence) {
+        taking.removeAll();
+        shown.say(Words.paragraph(sentence, look.body(), look.ink()));
+        revalidate();
+    }
+
+    /** The figures under one another. */
+    private static final class Shown extends rakeline.shell.look.Pile implements javax.swing.Scrollable {
+        private final transient Look look;
+
+        Shown(Look look) {
+            super(look.space(4));
+            this.look = look;
+            setBorder(look.room(2, 4, 4, 4));
+        }
+
+        void say(javax.swing.JTextArea words) {
+            removeAll();
+            add(words);
+            repaint();
+        }
+
+        void show(List<Figure> figures) {
+            removeAll();
+            figures.forEach(figure -> {
+                FigureView view = new FigureView(look);
+                view.show(figure);
+                add(view);
+            });
+            revalidate();
+            repaint();
+        }
+
+        @Override
+        public java.awt.Dimension getPreferredScrollableViewportSize() {
+            return getPreferredSize();
+        }
+
+        @Override
+        public int getScrollableUnitIncrement(java.awt.Rectangle visible, int orientation, int direction) {
+            return look.space(8);
+        }
+
+        @Override
+        public int getScrollableBlockIncrement(java.awt.Rectangle visible, int orientation, int direction) {
+            return visible.height;
+        }
+
+        @Override
+        public boolean getScrollableTracksViewportWidth() {
+            return true;
+        }
+
+        @Override
+        public boolean getScrollableTracksViewportHeight() {
+            return false;
+        }
+    }
+}

@@ -1,0 +1,154 @@
+package rakeline.shell.show;
+
+import java.awt.Component;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import javax.swing.JLabel;
+import javax.swing.JPanel;
+import javax.swing.JTextArea;
+import javax.swing.SwingConstants;
+import rakeline.figure.Drawing;
+import rakeline.figure.Figure;
+import rakeline.shell.dials.DialStrip;
+import rakeline.shell.figures.FigureView;
+import rakeline.shell.look.Heights;
+import rakeline.shell.look.Look;
+import rakeline.shell.look.Words;
+import rakeline.shell.page.Bench;
+import rakeline.shell.page.Beside;
+import rakeline.shell.page.PageModel;
+
+/** One figure, the drawing beside it, what was held beneath them, the dials at the foot. */
+final class Sheet extends JPanel {
+    private static final double FIGURES_SHARE = 0.62;
+
+    /** The width of a drawing, in pixels at scale 1, that leaves no room for dimensions. */
+    private static final int NARROW = 220;
+
+    /** Between figure and drawing, in spacing units. */
+    private static final int BETWEEN = 4;
+
+    private final transient Look look;
+    private final FigureView figure;
+    private final FigureView drawing;
+    private final JTextArea words;
+    private final JLabel place;
+    private final DialStrip strip;
+    private int beside;
+    private transient Optional<Drawing> drawn = Optional.empty();
+
+    Sheet(Look look, Bench bench) {
+        super(null);
+        this.look = look;
+        figure = still(new FigureView(look), "shown figure");
+        drawing = still(new FigureView(look), "shown drawing");
+        words = Words.paragraph("", look.softText(), look.ink());
+        place = Words.line("", look.softText(), look.soft());
+        place.setHorizontalAlignment(SwingConstants.RIGHT);
+        strip = DialStrip.large(look, bench);
+        words.setName("shown words");
+        place.setName("shown place");
+        setBackground(look.paper());
+        setFocusable(true);
+        getAccessibleContext().setAccessibleName("Figure shown");
+        List.of(figure, drawing, words, place, strip).forEach(this::add);
+    }
+
+    private static FigureView still(FigureView view, String name) {
+        view.setFocusable(false);
+        view.setName(name);
+        return view;
+    }
+
+    /** The first dial, or the sheet itself where there is none. */
+    Component first() {
+        return strip.first().orElse(this);
+    }
+
+    /** Shows another drawing beside the figure, and after the last one none. */
+    void turnBeside(PageModel now, Shown shown) {
+        beside = (beside + 1) % (drawings(now, shown).size() + 1);
+    }
+
+    private static List<Drawing> drawings(PageModel now, Shown shown) {
+        Map<String, Drawing> all = Beside.of(now, Optional.of(shown.row()));
+        return shown.figure() instanceof Drawing ? List.of() : List.copyOf(all.values());
+    }
+
+    /** Shows the controls of the page, and no figure where it has none. */
+    void showNone(PageModel now) {
+        strip.show(now);
+        figure.setVisible(false);
+        drawing.setVisible(false);
+        words.setText("This page has no figure yet.");
+        place.setText("");
+        revalidate();
+    }
+
+    /** Prepares the room for a row's figure, and says into which parts it falls there. */
+    List<Figure> parts(PageModel now, Shown shown) {
+        strip.show(now);
+        List<Drawing> drawings = drawings(now, shown);
+        drawn = drawings.stream().skip(beside).findFirst();
+        drawing.setVisible(drawn.isPresent());
+        words.setText(shown.words());
+        Area area = area();
+        return new Parts(look, area.figureWidth(), area.height()).of(shown.figure());
+    }
+
+    /** Shows one part. */
+    void show(Shown shown, Figure part, String where) {
+        figure.setVisible(true);
+        words.setText(shown.words(part));
+        figure.show(part);
+        drawn.ifPresent(some -> drawing.show(Sliced.about(some, Sliced.keys(part), isRoomy())));
+        place.setText(where);
+        revalidate();
+        repaint();
+    }
+
+    /** Whether all dimensions find room around a drawing beside the figure. */
+    private boolean isRoomy() {
+        return (1 - FIGURES_SHARE) * getWidth() > look.px(NARROW);
+    }
+
+    private record Area(int x, int y, int width, int height, int figureWidth) {}
+
+    private Area area() {
+        int margin = look.space(3);
+        int width = Math.max(1, getWidth() - 2 * margin);
+        int foot = stripHeight() + wordsHeight(width) + look.space(2);
+        int height = Math.max(1, getHeight() - margin - foot);
+        int figureWidth = drawing.isVisible() ? (int) Math.round(FIGURES_SHARE * width) : width;
+        return new Area(margin, margin, width, height, figureWidth);
+    }
+
+    private int stripHeight() {
+        strip.setSize(getWidth(), strip.getHeight());
+        return strip.isVisible() ? strip.getPreferredSize().height : look.space(2);
+    }
+
+    private int wordsHeight(int width) {
+        int line = place.getPreferredSize().height;
+        return Math.max(line, words.getText().isEmpty() ? 0 : Heights.of(words, width - placeWidth()));
+    }
+
+    private int placeWidth() {
+        return look.px(70);
+    }
+
+    @Override
+    public void doLayout() {
+        Area area = area();
+        figure.setBounds(area.x(), area.y(), area.figureWidth(), area.height());
+        int beyond = area.x() + area.figureWidth() + look.space(BETWEEN);
+        drawing.setBounds(beyond, area.y(), Math.max(1, area.x() + area.width() - beyond), area.height());
+        int foot = area.y() + area.height();
+        int high = wordsHeight(area.width());
+        words.setBounds(area.x(), foot, area.width() - placeWidth(), high);
+        int line = place.getPreferredSize().height;
+        place.setBounds(area.x() + area.width() - placeWidth(), foot + high - line, placeWidth(), line);
+        strip.setBounds(0, getHeight() - stripHeight(), getWidth(), stripHeight());
+    }
+}

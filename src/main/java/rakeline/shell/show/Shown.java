@@ -1,0 +1,74 @@
+package rakeline.shell.show;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import rakeline.engine.Result;
+import rakeline.engine.State;
+import rakeline.figure.Chart;
+import rakeline.figure.Figure;
+import rakeline.shell.page.PageModel;
+import rakeline.shell.page.Standing;
+
+/** One row with a figure, as it is to be shown. */
+record Shown(String row, Figure figure, Standing standing) {
+    /** The rows of a page that have a figure, in page order. */
+    static List<Shown> on(PageModel now) {
+        return now.rows().stream()
+                .flatMap(row -> of(row.id(), now.standing(row.id())).stream())
+                .toList();
+    }
+
+    private static Optional<Shown> of(String row, Standing standing) {
+        return standing.result()
+                .filter(Result.Shown.class::isInstance)
+                .map(result -> new Shown(row, ((Result.Shown) result).figure(), standing));
+    }
+
+    /** The place of a row's figure among others, or of the first one below the row, or of the last. */
+    static int at(List<Shown> all, PageModel now, Optional<String> row) {
+        List<String> ids = now.rows().stream().map(each -> each.id()).toList();
+        int wanted = row.map(ids::indexOf).orElse(0);
+        return IntStream.range(0, all.size())
+                .filter(i -> ids.indexOf(all.get(i).row()) >= wanted)
+                .findFirst()
+                .orElse(all.size() - 1);
+    }
+
+    /** What stands beneath: how the row stands where it is not fresh, what was held, all cautions. */
+    String words() {
+        return words(figure.cautions());
+    }
+
+    /** The same beneath a part of the figure: a caution that belongs to quantities of other parts alone stands there. */
+    String words(Figure part) {
+        Set<String> of = cautions(part);
+        Set<String> elsewhere = cautions(figure);
+        return words(figure.cautions().stream()
+                .filter(caution -> of.contains(caution) || !elsewhere.contains(caution))
+                .toList());
+    }
+
+    private static Set<String> cautions(Figure figure) {
+        return figure instanceof Chart chart
+                ? chart.panels().stream()
+                        .map(panel -> panel.quantity().caution())
+                        .collect(Collectors.toSet())
+                : Set.of();
+    }
+
+    private String words(List<String> cautions) {
+        boolean fresh = standing.state() == State.FRESH || standing.state() == State.RUNNING;
+        String state = fresh ? "" : standing.state().words() + ".";
+        return Stream.concat(Stream.of(state, held()), cautions.stream())
+                .filter(words -> !words.isBlank())
+                .collect(Collectors.joining(" "));
+    }
+
+    private String held() {
+        return figure.held().isBlank() ? "" : "Held: " + figure.held().replaceFirst("[.]*$", "") + ".";
+    }
+}

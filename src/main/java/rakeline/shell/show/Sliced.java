@@ -1,0 +1,83 @@
+package rakeline.shell.show;
+
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import rakeline.figure.Chart;
+import rakeline.figure.Column;
+import rakeline.figure.Drawing;
+import rakeline.figure.Figure;
+import rakeline.figure.MapFigure;
+import rakeline.figure.Table;
+import rakeline.quantity.Numbers;
+
+/** Parts of figures. */
+final class Sliced {
+    private Sliced() {}
+
+    /** The figure without the words beneath it, which stand elsewhere. */
+    static Figure bare(Figure figure) {
+        if (figure instanceof Chart chart) {
+            return panels(chart, 0, chart.panels().size());
+        }
+        if (figure instanceof Table table) {
+            return new Table(table.title(), table.columns(), "", List.of());
+        }
+        if (figure instanceof Drawing drawing) {
+            return about(drawing, Set.of(), true);
+        }
+        MapFigure map = (MapFigure) figure;
+        return new MapFigure(
+                map.title(), map.x(), map.y(), map.measure(), map.values(), map.here(), map.gaps(), "", List.of());
+    }
+
+    /** The keys of what a figure shows. */
+    static Set<String> keys(Figure figure) {
+        return figure.columns().stream().map(Column::key).collect(Collectors.toSet());
+    }
+
+    /**
+     * A drawing with the dimensions of these keys alone.
+     *
+     * @param orAll whether it has all where it has none of them
+     */
+    static Drawing about(Drawing drawing, Set<String> keys, boolean orAll) {
+        List<Drawing.Mark> kept = drawing.marks().stream()
+                .filter(mark -> !(mark instanceof Drawing.Dimension dimension) || keys.contains(dimension.key()))
+                .toList();
+        boolean some = kept.stream().anyMatch(Drawing.Dimension.class::isInstance);
+        return new Drawing(
+                drawing.kind(),
+                drawing.title(),
+                some || !orAll ? kept : drawing.marks(),
+                drawing.columns(),
+                "",
+                List.of());
+    }
+
+    /** Some panels of a chart, by their places from 0. */
+    static Chart panels(Chart chart, int from, int to) {
+        List<Chart.Panel> kept = chart.panels().subList(from, to);
+        Set<String> keys = kept.stream().map(panel -> panel.quantity().key()).collect(Collectors.toSet());
+        List<Chart.Gap> gaps =
+                chart.gaps().stream().filter(gap -> keys.contains(gap.key())).toList();
+        return new Chart(chart.title(), chart.x(), chart.steps(), chart.here(), kept, gaps, "", List.of());
+    }
+
+    /** Some rows of a table, by their places from 0. */
+    static Table rows(Table table, int from, int to) {
+        List<Column> columns =
+                table.columns().stream().map(column -> rows(column, from, to)).toList();
+        return new Table(table.title(), columns, "", List.of());
+    }
+
+    private static Column rows(Column column, int from, int to) {
+        Numbers values = column.values().size() == 0
+                ? Numbers.none()
+                : Numbers.generate(to - from, i -> column.values().at(from + i));
+        List<String> shown =
+                IntStream.range(from, to).mapToObj(column.shown()::get).toList();
+        return new Column(column.key(), column.label(), column.unit(), values, shown);
+    }
+}

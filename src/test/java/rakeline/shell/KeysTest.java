@@ -1,0 +1,22 @@
+package rakeline.shell;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.awt.event.InputEvent;
+import java.awt.event.KeyEvent;
+import javax.swing.KeyStroke;
+import org.junit.jupiter.api.Test;
+
+class KeysTest {
+    @Test
+    void thePlatformsOwnKeyStandsForControl() {
+        assertThat(Keys.stroke("ctrl shift S", InputEvent.META_DOWN_MASK))
+                .isEqualTo(
+                        KeyStroke.getKeyStroke(KeyEvent.VK_S, InputEvent.META_DOWN_MASK | InputEvent.SHIFT_DOWN_MASK));
+    }
+
+    @Test
+    void aKeyWithoutControlIsTheSameEverywhere() {
+        assertThat(Keys.stroke("alt UP", InputEvent.META_DOWN_MASK)).isEqualTo(KeyStroke.getKeyStroke("alt UP"));
+    }
+}
