@@ -2,7 +2,10 @@ package rakeline.command;
 
 import java.util.List;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
+import rakeline.desk.SafeFile;
+import rakeline.handout.Sheet;
 import rakeline.help.Glossary;
 import rakeline.quantity.Quantity;
 import rakeline.study.Vocabulary;
@@ -15,6 +18,9 @@ final class KeysCommand extends Work {
     @Parameters(arity = "0..*", paramLabel = "KEY", description = "An input or a measure.")
     private List<String> keys = List.of();
 
+    @Option(names = "--html", paramLabel = "FILE", description = "Writes them, or all, as one HTML page.")
+    private String html;
+
     private final Vocabulary vocabulary;
 
     KeysCommand(Console console, Vocabulary vocabulary) {
@@ -24,17 +30,22 @@ final class KeysCommand extends Work {
 
     @Override
     int work() {
+        List<Quantity> asked = keys.stream().map(vocabulary::quantity).toList();
+        if (html != null) {
+            Sheet page = KeysSheet.of(vocabulary, asked.isEmpty() ? vocabulary.quantities() : asked);
+            SafeFile.onDisk().write(Paths.of(html), page.lay().html());
+            return DONE;
+        }
         Glossary glossary = glossary(vocabulary);
         if (keys.isEmpty()) {
             glossary.keys().forEach(key -> console().data().println(line(vocabulary.quantity(key))));
         }
-        List<Quantity> asked = keys.stream().map(vocabulary::quantity).toList();
         asked.forEach(quantity -> console().data().println(String.join("\n  ", glossary.entry(quantity))));
         return DONE;
     }
 
     private static Glossary glossary(Vocabulary vocabulary) {
-        return Glossary.of(vocabulary.keys().stream().map(vocabulary::quantity).toList(), vocabulary.constants());
+        return Glossary.of(vocabulary.quantities(), vocabulary.constants());
     }
 
     private static String line(Quantity quantity) {

@@ -10,6 +10,7 @@ import picocli.CommandLine.Parameters;
 import rakeline.catalogue.Roots;
 import rakeline.engine.Outcome;
 import rakeline.engine.Session;
+import rakeline.handout.Imprint;
 import rakeline.quantity.Refusal;
 import rakeline.worksheet.WorksheetFile;
 
@@ -51,8 +52,12 @@ final class OpenCommand extends Work {
     private int runWelcome() {
         PageRunner runner = new PageRunner(console(), Session.Settings.standard());
         byte[] bytes = Roots.bundled().read(WELCOME, WorksheetFile.LIMIT_BYTES);
-        PageRunner.Page page =
-                new PageRunner.Page(WELCOME, "welcome", Optional.empty(), WorksheetFile.read(bytes, WELCOME));
+        PageRunner.Page page = new PageRunner.Page(
+                WELCOME,
+                "welcome",
+                Optional.empty(),
+                WorksheetFile.read(bytes, WELCOME),
+                Imprint.Source.of(WELCOME, bytes));
         List<Outcome> outcomes = runner.run(page);
         runner.print(page, outcomes);
         Path folder = folder();

@@ -4,12 +4,14 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import rakeline.engine.Outcome;
+import rakeline.engine.Prose;
 import rakeline.engine.Result;
 import rakeline.figure.Chart;
 import rakeline.figure.Drawing;
 import rakeline.figure.Figure;
 import rakeline.figure.MapFigure;
 import rakeline.figure.Table;
+import rakeline.worksheet.Row;
 
 /** A page that has run as plain values for JSON. */
 final class PageJson {
@@ -20,6 +22,20 @@ final class PageJson {
         json.put("file", page.name());
         json.put("title", page.worksheet().title());
         json.put("rows", outcomes.stream().map(PageJson::row).toList());
+        Prose prose = Prose.of(outcomes);
+        json.put(
+                "notes",
+                page.worksheet().rows().stream()
+                        .filter(Row.Note.class::isInstance)
+                        .map(note -> note(note, prose))
+                        .toList());
+        return json;
+    }
+
+    private static Map<String, Object> note(Row note, Prose prose) {
+        Map<String, Object> json = new LinkedHashMap<>();
+        json.put("id", note.id());
+        json.put("text", prose.fill(note.text()).text());
         return json;
     }
 

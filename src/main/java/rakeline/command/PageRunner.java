@@ -6,8 +6,10 @@ import java.time.Duration;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import rakeline.desk.Places;
 import rakeline.desk.SafeFile;
 import rakeline.engine.Outcome;
+import rakeline.engine.Prose;
 import rakeline.engine.Result;
 import rakeline.engine.Session;
 import rakeline.engine.State;
@@ -19,6 +21,7 @@ import rakeline.figure.MapFigure;
 import rakeline.figure.TextTable;
 import rakeline.figure.paint.Palette;
 import rakeline.figure.paint.Svg;
+import rakeline.handout.Imprint;
 import rakeline.quantity.Refusal;
 import rakeline.worksheet.Row;
 import rakeline.worksheet.Worksheet;
@@ -42,14 +45,15 @@ final class PageRunner {
      * @param name as it is called in messages
      * @param stem what its figures' files begin with
      * @param folder where its rows' files are looked for first
+     * @param source its file's name and the stamp of what that holds
      */
-    record Page(String name, String stem, Optional<Path> folder, Worksheet worksheet) {
+    record Page(String name, String stem, Optional<Path> folder, Worksheet worksheet, Imprint.Source source) {
         Page withDials(Map<String, Double> dials) {
             Worksheet set = worksheet;
             for (Map.Entry<String, Double> dial : dials.entrySet()) {
                 set = set.withDial(dial.getKey(), dial.getValue());
             }
-            return new Page(name, stem, folder, set);
+            return new Page(name, stem, folder, set, source);
         }
     }
 
@@ -99,6 +103,22 @@ final class PageRunner {
                         + outcome.state().words() + ": " + outcome.message());
             }
         }
+        unfilled(page, outcomes).forEach(console::message);
+    }
+
+    /** For each place of a note that no row fills, one sentence. */
+    private static List<String> unfilled(Page page, List<Outcome> outcomes) {
+        Prose prose = Prose.of(outcomes);
+        return page.worksheet().rows().stream()
+                .filter(Row.Note.class::isInstance)
+                .flatMap(note -> prose.fill(note.text()).missing().stream()
+                        .map(sentence -> page.name() + ", note " + note.id() + ": " + sentence))
+                .toList();
+    }
+
+    /** Whether every row is fresh and every place of a note filled. */
+    static boolean isWhole(Page page, List<Outcome> outcomes) {
+        return allFresh(outcomes) && unfilled(page, outcomes).isEmpty();
     }
 
     /** Writes each figure as SVG and CSV. */
@@ -110,6 +130,13 @@ final class PageRunner {
                 write(folder.resolve(file + ".csv"), Csv.write(shown.figure()).getBytes(StandardCharsets.UTF_8));
             }
         }
+    }
+
+    /** What rows may read and how long they may take. */
+    static Session.Settings settings(String timeLimit) {
+        Session.Settings usual =
+                Session.Settings.standard().withUserFolder(Places.here().worksheets());
+        return timeLimit == null ? usual : usual.withTimeLimit(seconds(Console.number(timeLimit, "--time-limit")));
     }
 
     static boolean allFresh(List<Outcome> outcomes) {

@@ -1,6 +1,9 @@
 package rakeline.engine;
 
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -12,6 +15,7 @@ import java.util.Optional;
  * @param printed what the row printed, bounded
  * @param controls dials and pickers that it declares
  * @param follows the names of the dials and pickers that it follows, its own among them, in page order
+ * @param numbers what its variables hold that are plain numbers and are assigned nowhere in it again
  */
 public record Outcome(
         String id,
@@ -21,14 +25,29 @@ public record Outcome(
         String printed,
         Optional<Result> result,
         List<Control> controls,
-        List<String> follows) {
+        List<String> follows,
+        Map<String, Double> numbers) {
     public Outcome {
         controls = List.copyOf(controls);
         follows = List.copyOf(follows);
+        numbers = Collections.unmodifiableMap(new LinkedHashMap<>(numbers));
+    }
+
+    /** An outcome without numbers. */
+    public Outcome(
+            String id,
+            String name,
+            State state,
+            String message,
+            String printed,
+            Optional<Result> result,
+            List<Control> controls,
+            List<String> follows) {
+        this(id, name, state, message, printed, result, controls, follows, Map.of());
     }
 
     /** The same, called so and following these. */
     public Outcome placed(String newName, List<String> following) {
-        return new Outcome(id, newName, state, message, printed, result, controls, following);
+        return new Outcome(id, newName, state, message, printed, result, controls, following, numbers);
     }
 }

@@ -219,6 +219,16 @@ final class Questions {
                 : Optional.empty();
     }
 
+    /** A file for a handout: HTML, or PDF where its name ends so. */
+    Optional<Path> fileToHand(Path proposed) {
+        JFileChooser chooser = new JFileChooser(proposed.getParent().toFile());
+        chooser.setFileFilter(new FileNameExtensionFilter("Handouts (*.html, *.pdf)", "html", "pdf"));
+        chooser.setSelectedFile(proposed.toFile());
+        return chooser.showSaveDialog(over.get()) == JFileChooser.APPROVE_OPTION
+                ? Optional.of(chooser.getSelectedFile().toPath())
+                : Optional.empty();
+    }
+
     /** Files of a kind to be read; none where the person went back. */
     List<Path> filesToOpen(Path folder, String what, String ending) {
         JFileChooser chooser = new JFileChooser(folder.toFile());

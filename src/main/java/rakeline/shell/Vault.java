@@ -48,7 +48,7 @@ record Vault(SafeFile disk, Places places, Backups backups, Saving saving) {
                 saved.stored(), Stream.of(saved.said(), said).reduce("", (a, b) -> (a + " " + b).strip()));
     }
 
-    private Roots roots(Optional<Path> folder) {
+    Roots roots(Optional<Path> folder) {
         return new Roots(
                 Stream.concat(folder.stream(), Stream.of(places.worksheets())).toList());
     }

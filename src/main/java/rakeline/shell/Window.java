@@ -50,6 +50,7 @@ public final class Window {
     private final Vault vault;
     private final CodeHelp help;
     private final Rescue rescue;
+    private final HandoutMaker handouts;
     private final Remembered<RackView> rackView;
     private final RackDesk rack;
     private Face face;
@@ -75,6 +76,7 @@ public final class Window {
         Questions questions = questions();
         filing = new Filing(bench, vault, background, questions, this::used);
         rescue = new Rescue(bench, vault, background, questions, filing);
+        handouts = new HandoutMaker(bench, vault, questions, taste::look);
         rackView = new Remembered<>(Memory.rack(vault.disk(), vault.places()), background, RackView.first());
         rackView.recall(bench::noticeWhenOpened);
         rack = new RackDesk(
@@ -180,6 +182,7 @@ public final class Window {
     private void leave() {
         help.close();
         background.close();
+        handouts.close();
         frame.dispose();
     }
 
@@ -224,6 +227,7 @@ public final class Window {
         deeds = deeds(figures);
         bench.watch(filing);
         bench.watch(rescue);
+        bench.watch(handouts);
         bench.watch(rack);
         bench.watch(this::showTitle);
         show.ifPresent(bench::watch);
@@ -281,7 +285,11 @@ public final class Window {
                 Deed.of("Page", "Save", "ctrl S", filing::save),
                 Deed.of("Page", "Save as…", "ctrl shift S", filing::saveAs),
                 Deed.of("Page", "Earlier versions…", "ctrl F9", rescue::chooseVersion),
-                Deed.of("Page", "Title…", "ctrl F2", this::retitle));
+                Deed.of("Page", "Title…", "ctrl F2", this::retitle),
+                Deed.of("Page", "Handout…", "ctrl shift U", handouts::askForFile),
+                Deed.of("Page", "Print…", "ctrl P", handouts::print),
+                Deed.of("Page", "Give the handout up", "ctrl shift P", handouts::giveUp)
+                        .when(handouts::isPending));
     }
 
     private List<Deed> onProgram() {
@@ -321,6 +329,7 @@ public final class Window {
                 Deed.of("Help", "Keys", "F1", () -> KeyList.show(face, deeds, taste.look())),
                 Deed.of("Help", "Help on what has the keys", "shift F1", this::helpOnFocus),
                 Deed.of("Help", "Help on what the pointer is at", "ctrl F1", this::helpAtPointer),
+                Deed.of("Help", "Inputs and measures", "ctrl alt F1", handouts::openKeys),
                 Deed.of("Help", "First steps", "ctrl shift F1", () -> filing.openBundled(BundledPages.FIRST_STEPS)),
                 Deed.of("Help", "About Rakeline", "alt F1", this::about));
     }

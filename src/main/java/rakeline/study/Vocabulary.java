@@ -136,6 +136,11 @@ public record Vocabulary(Map<String, Measure<Ride>> measures, Map<String, String
         return tracked(key).quantity();
     }
 
+    /** What every key means. */
+    public List<Quantity> quantities() {
+        return keys().stream().map(this::quantity).toList();
+    }
+
     /** Every measure's reading of a ride, by key. */
     public Map<String, Reading> readings(Ride ride) {
         Map<String, Reading> readings = new LinkedHashMap<>();

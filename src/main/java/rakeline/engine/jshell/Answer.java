@@ -18,8 +18,9 @@ sealed interface Answer {
      * @param changing whether the value may change later
      * @param control the dial or picker that it declared
      * @param notice one sentence for the row, or empty
+     * @param number the value where it is a plain number, else NaN
      */
-    record Done(Optional<Result> result, boolean changing, Optional<Control> control, String notice)
+    record Done(Optional<Result> result, boolean changing, Optional<Control> control, String notice, double number)
             implements Answer {}
 
     /**
@@ -76,13 +77,13 @@ sealed interface Answer {
         if (done.control().isPresent()) {
             ControlCodec.write(out, done.control().get());
         }
-        out.text(done.notice());
+        out.text(done.notice()).real(done.number());
     }
 
     private static Done readDone(Unpacker in) throws IOException {
         Optional<Result> result = in.flag() ? Optional.of(ResultCodec.read(in)) : Optional.empty();
         boolean changing = in.flag();
         Optional<Control> control = in.flag() ? Optional.of(ControlCodec.read(in)) : Optional.empty();
-        return new Done(result, changing, control, in.text());
+        return new Done(result, changing, control, in.text(), in.real());
     }
 }

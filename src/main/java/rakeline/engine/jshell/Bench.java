@@ -104,18 +104,23 @@ final class Bench {
             method.setAccessible(true);
             Object value = method.invoke(null);
             boolean isVoid = method.getReturnType() == void.class;
-            return done(shown && !isVoid ? Optional.of(Showing.of(value)) : Optional.empty(), Showing.canChange(value));
+            return done(shown && !isVoid ? Optional.of(Showing.of(value)) : Optional.empty(), value);
         });
         answer(answer);
     }
 
-    private Answer.Done done(Optional<Result> result, boolean changing) {
-        return new Answer.Done(result, changing, surroundings.declared(), surroundings.notice());
+    private Answer.Done done(Optional<Result> result, Object value) {
+        double number = value instanceof Number plain ? plain.doubleValue() : Double.NaN;
+        return done(result, Showing.canChange(value), number);
+    }
+
+    private Answer.Done done(Optional<Result> result, boolean changing, double number) {
+        return new Answer.Done(result, changing, surroundings.declared(), surroundings.notice(), number);
     }
 
     private void show(String className, String name) throws IOException {
         printed.open();
-        answer(attempt(() -> done(Optional.of(Showing.of(field(className, name).get(null))), true)));
+        answer(attempt(() -> done(Optional.of(Showing.of(field(className, name).get(null))), true, Double.NaN)));
     }
 
     private void answer(Answer answer) throws IOException {

@@ -4,6 +4,7 @@ import java.time.Duration;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.Supplier;
 import jdk.jshell.JShell;
@@ -113,7 +114,10 @@ final class Evaluator implements AutoCloseable {
         int last = recording.calls().size() - 1;
         for (int i = 0; i <= last; i++) {
             boolean wanted = i == last && recording.showsLastCall();
-            if (!tally.take(control.again(recording.calls().get(i), wanted, printed), wanted)) {
+            Worker.Call call = recording.calls().get(i);
+            Optional<Answer> answer = control.again(call, wanted, printed);
+            recording.declaredBy(call).ifPresent(variable -> tally.note(variable, answer));
+            if (!tally.take(answer, wanted)) {
                 return tally.run();
             }
         }
@@ -122,7 +126,13 @@ final class Evaluator implements AutoCloseable {
     }
 
     private Tally tally(PageRow row, Layout page, Duration limit, Printed printed) {
-        return new Tally(control, stopper, new Failures(places, page, row.id()), limit, printed);
+        return new Tally(
+                control,
+                stopper,
+                new Failures(places, page, row.id()),
+                limit,
+                printed,
+                row.source().assigns());
     }
 
     /** Tells the worker where dials and pickers stand; one that is gone is told when it is replaced. */

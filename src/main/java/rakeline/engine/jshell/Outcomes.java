@@ -54,7 +54,15 @@ final class Outcomes {
             put(new Outcome(id, "", state, "", "", Optional.empty(), List.of(), List.of()));
         } else if (before.state() != state) {
             put(new Outcome(
-                    id, before.name(), state, "", before.printed(), before.result(), before.controls(), List.of()));
+                    id,
+                    before.name(),
+                    state,
+                    "",
+                    before.printed(),
+                    before.result(),
+                    before.controls(),
+                    List.of(),
+                    before.numbers()));
         }
     }
 
@@ -78,7 +86,16 @@ final class Outcomes {
     }
 
     private static Outcome outcome(String id, Run run) {
-        return new Outcome(id, "", run.state(), run.message(), run.printed(), run.result(), run.controls(), List.of());
+        return new Outcome(
+                id,
+                "",
+                run.state(),
+                run.message(),
+                run.printed(),
+                run.result(),
+                run.controls(),
+                List.of(),
+                run.numbers());
     }
 
     private void put(Outcome outcome) {

@@ -20,8 +20,12 @@ record Recording(
         Map<String, Integer> needs,
         boolean complete) {
 
-    /** A variable of the page and the class that holds it. */
-    record Variable(String name, String className) {}
+    /**
+     * A variable of the page and the class that holds it.
+     *
+     * @param alone whether its snippet declares nothing else
+     */
+    record Variable(String name, String className, boolean alone) {}
 
     Recording {
         calls = List.copyOf(calls);
@@ -36,6 +40,15 @@ record Recording(
                 : variables.stream()
                         .filter(variable -> !variable.name().startsWith("$"))
                         .reduce((first, second) -> second);
+    }
+
+    /** The one variable that a call gives its first value. */
+    Optional<String> declaredBy(Worker.Call call) {
+        List<String> names = variables.stream()
+                .filter(variable -> variable.alone() && variable.className().equals(call.className()))
+                .map(Variable::name)
+                .toList();
+        return names.size() == 1 ? Optional.of(names.get(0)) : Optional.empty();
     }
 
     Recording compiledAgainst(Map<String, Integer> versions) {

@@ -97,9 +97,13 @@ final class RowRun {
             declared.add(declaration);
         }
         if (part instanceof VarSnippet variable) {
-            variables.add(new Recording.Variable(variable.name(), places.classOf(part)));
+            boolean alone = source.defines().size() == 1;
+            variables.add(new Recording.Variable(variable.name(), places.classOf(part), alone));
             boolean canChange = !(control.answer().orElse(null) instanceof Answer.Done done) || done.changing();
-            changing.put(variable.name(), canChange || source.defines().size() > 1);
+            changing.put(variable.name(), canChange || !alone);
+            if (alone) {
+                tally.note(variable.name(), control.answer());
+            }
         }
         return true;
     }

@@ -1,6 +1,7 @@
 package rakeline.engine.jshell;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import rakeline.engine.Control;
@@ -12,6 +13,7 @@ import rakeline.engine.State;
  *
  * @param files that it read, or looked for
  * @param threads that run on
+ * @param numbers what its variables hold that are plain numbers
  * @param lost how the worker ended, where it did, in words that follow "row …"
  */
 record Run(
@@ -22,14 +24,21 @@ record Run(
         List<Control> controls,
         Set<Stamp> files,
         RowThreads.Running threads,
+        Map<String, Double> numbers,
         Optional<String> lost) {
     Run {
+        numbers = Map.copyOf(numbers);
         controls = List.copyOf(controls);
         files = Set.copyOf(files);
     }
 
     /** A row that ran to its end. */
-    static Run fresh(String notice, Printed beside, Optional<Result> result, List<Control> controls) {
+    static Run fresh(
+            String notice,
+            Printed beside,
+            Optional<Result> result,
+            List<Control> controls,
+            Map<String, Double> numbers) {
         return new Run(
                 State.FRESH,
                 notice,
@@ -38,13 +47,22 @@ record Run(
                 controls,
                 beside.files(),
                 beside.threads(),
+                numbers,
                 Optional.empty());
     }
 
     /** A row that did not. */
     static Run ended(State state, String message, Printed beside, List<Control> controls, Optional<String> lost) {
         return new Run(
-                state, message, beside.text(), Optional.empty(), controls, beside.files(), beside.threads(), lost);
+                state,
+                message,
+                beside.text(),
+                Optional.empty(),
+                controls,
+                beside.files(),
+                beside.threads(),
+                Map.of(),
+                lost);
     }
 
     static Run broken(String message) {

@@ -2,8 +2,11 @@ package rakeline.engine.jshell;
 
 import java.time.Duration;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 import rakeline.engine.Control;
 import rakeline.engine.Result;
@@ -19,10 +22,20 @@ final class Tally {
     private final Printed printed;
     private final List<Control> controls = new ArrayList<>();
     private final List<String> notices = new ArrayList<>();
+    private final Set<String> assigned;
+    private final Map<String, Double> numbers = new LinkedHashMap<>();
     private Optional<Result> result = Optional.empty();
     private Optional<Run> ended = Optional.empty();
 
-    Tally(WorkerControl control, Stopper stopper, Failures failures, Duration limit, Printed printed) {
+    /** @param assigned variables that the row assigns after they were declared */
+    Tally(
+            WorkerControl control,
+            Stopper stopper,
+            Failures failures,
+            Duration limit,
+            Printed printed,
+            Set<String> assigned) {
+        this.assigned = Set.copyOf(assigned);
         this.printed = printed;
         this.control = control;
         this.stopper = stopper;
@@ -50,6 +63,16 @@ final class Tally {
         return true;
     }
 
+    /** Takes what a variable was declared with, where that is a number that it keeps. */
+    void note(String variable, Optional<Answer> answer) {
+        if (answer.isPresent()
+                && answer.get() instanceof Answer.Done done
+                && !Double.isNaN(done.number())
+                && !assigned.contains(variable)) {
+            numbers.put(variable, done.number());
+        }
+    }
+
     /** Ends the row with a failure; false, as from {@link #take}. */
     boolean fail(String message) {
         return end(State.FAILED, message, Optional.empty());
@@ -72,7 +95,7 @@ final class Tally {
                             + " may run on when a row ends, so its worker was ended.",
                     Optional.of(left));
         }
-        return ended.orElseGet(() -> Run.fresh(notice(), printed, result, controls));
+        return ended.orElseGet(() -> Run.fresh(notice(), printed, result, controls, numbers));
     }
 
     private String notice() {

@@ -35,8 +35,23 @@ public final class Svg {
         return new String(bytes(figure, width, palette), StandardCharsets.UTF_8);
     }
 
+    /**
+     * The figure as an element to stand in another document.
+     *
+     * @param id of the element; every id inside it begins so, that figures of one document do not share any
+     */
+    public static String inline(Figure figure, int width, Palette palette, String id) {
+        Document document = document(figure, width, palette);
+        SvgIds.under(id, document.getDocumentElement());
+        return new String(serialised(document, true), StandardCharsets.UTF_8);
+    }
+
     /** The same as a file's bytes, in UTF-8. */
     public static byte[] bytes(Figure figure, int width, Palette palette) {
+        return serialised(document(figure, width, palette), false);
+    }
+
+    private static Document document(Figure figure, int width, Palette palette) {
         FigurePainter painter = FigurePainter.of(figure, palette, 1);
         Dimension size = painter.preferredSize(width);
         Document document = emptyDocument();
@@ -50,7 +65,7 @@ public final class Svg {
         root.setAttribute("role", "img");
         root.insertBefore(title(document, figure), root.getFirstChild());
         nameTypefaces(root);
-        return serialised(document);
+        return document;
     }
 
     private static SVGGeneratorContext context(Document document) {
@@ -97,12 +112,13 @@ public final class Svg {
         }
     }
 
-    private static byte[] serialised(Document document) {
+    private static byte[] serialised(Document document, boolean inside) {
         ByteArrayOutputStream bytes = new ByteArrayOutputStream();
         try {
             Transformer transformer = TransformerFactory.newInstance().newTransformer();
             transformer.setOutputProperty(OutputKeys.ENCODING, "UTF-8");
             transformer.setOutputProperty(OutputKeys.STANDALONE, "yes");
+            transformer.setOutputProperty(OutputKeys.OMIT_XML_DECLARATION, inside ? "yes" : "no");
             transformer.transform(new DOMSource(document), new StreamResult(bytes));
         } catch (TransformerException failure) {
             throw new IllegalStateException("The drawing cannot be written as XML.", failure);

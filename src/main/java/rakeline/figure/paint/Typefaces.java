@@ -19,10 +19,15 @@ public final class Typefaces {
     public static final Typefaces FIGURES =
             new Typefaces("jetbrains_mono/JetBrainsMono-Regular.ttf", Font.MONOSPACED, Font.PLAIN);
 
+    /** What is said in passing. */
+    public static final Typefaces SLANTED = new Typefaces("inter/Inter-Italic.otf", Font.SANS_SERIF, Font.ITALIC);
+
+    private final String resource;
     private final Font font;
     private final Font anyScript;
 
     private Typefaces(String resource, String logical, int style) {
+        this.resource = resource;
         font = read(resource);
         anyScript = new Font(logical, style, 1);
     }
@@ -38,11 +43,21 @@ public final class Typefaces {
         return fitting.deriveFont((float) size);
     }
 
+    /** The typeface's file, to embed it in a document. */
+    public InputStream open() {
+        return open(resource);
+    }
+
+    private static InputStream open(String resource) {
+        InputStream in = Typefaces.class.getResourceAsStream(FOLDER + resource);
+        if (in == null) {
+            throw new IllegalStateException("The typeface " + resource + " is missing.");
+        }
+        return in;
+    }
+
     private static Font read(String resource) {
-        try (InputStream in = Typefaces.class.getResourceAsStream(FOLDER + resource)) {
-            if (in == null) {
-                throw new IllegalStateException("The typeface " + resource + " is missing.");
-            }
+        try (InputStream in = open(resource)) {
             return Font.createFont(Font.TRUETYPE_FONT, in);
         } catch (IOException | FontFormatException failure) {
             throw new IllegalStateException("The typeface " + resource + " cannot be read.", failure);

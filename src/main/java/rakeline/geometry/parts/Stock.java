@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import rakeline.geometry.Inputs;
+import rakeline.quantity.Refusal;
 
 /**
  * The parts that are at hand.
@@ -37,6 +38,28 @@ public record Stock(String name, Map<Category, List<Part>> parts, Optional<Space
     /** Spacers allowed below the stem where the fork does not say. */
     public double spacerLimitMm() {
         return spacers.map(Spacers::limitMm).orElse(Spacers.USUAL_LIMIT_MM);
+    }
+
+    /**
+     * Both together.
+     *
+     * @throws Refusal where both give spacers
+     */
+    public Stock and(Stock other) {
+        if (spacers.isPresent() && other.spacers.isPresent()) {
+            throw new Refusal("the parts \"" + name + "\" and \"" + other.name
+                    + "\" both give spacers; accepted is one list of them.");
+        }
+        Map<Category, List<Part>> both = new EnumMap<>(Category.class);
+        both.putAll(parts);
+        other.parts.forEach((category, list) -> both.merge(
+                category,
+                list,
+                (one, more) ->
+                        Stream.concat(one.stream(), more.stream()).distinct().toList()));
+        List<Bound> limits =
+                Stream.concat(bounds.stream(), other.bounds.stream()).toList();
+        return new Stock(name + " and " + other.name, both, spacers.or(other::spacers), limits);
     }
 
     /** How many combinations there are; as a number that cannot overflow. */

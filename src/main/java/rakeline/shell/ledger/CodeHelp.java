@@ -48,8 +48,7 @@ public final class CodeHelp implements AutoCloseable {
      * @param suggestions opens what knows Java and the rows above; called off the event thread
      */
     public CodeHelp(Vocabulary vocabulary, Supplier<Suggestions> suggestions) {
-        glossary =
-                Glossary.of(vocabulary.keys().stream().map(vocabulary::quantity).toList(), vocabulary.constants());
+        glossary = Glossary.of(vocabulary.quantities(), vocabulary.constants());
         opens = suggestions;
     }
 

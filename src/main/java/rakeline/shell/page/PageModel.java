@@ -111,6 +111,21 @@ public record PageModel(
         return row instanceof Row.Snippet && !handed.row(row.id()).equals(Optional.of(row));
     }
 
+    /** How the snippets stand, in page order, as a session would say it. */
+    public List<Outcome> outcomes() {
+        return rows().stream()
+                .filter(Row.Snippet.class::isInstance)
+                .map(row -> standing(row.id()).of(row.id()))
+                .toList();
+    }
+
+    /** Whether every row stands as it will stay: run, failed, stopped, waiting or without what it needs. */
+    public boolean isSettled() {
+        return !isRunning()
+                && outcomes().stream()
+                        .noneMatch(row -> row.state() == State.OUT_OF_DATE || row.state() == State.RUNNING);
+    }
+
     /** Dials and pickers in page order, at the values that the page holds. */
     public List<Control> controls() {
         return rows().stream()

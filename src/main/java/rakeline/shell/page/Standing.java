@@ -1,6 +1,7 @@
 package rakeline.shell.page;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import rakeline.engine.Control;
 import rakeline.engine.Outcome;
@@ -18,14 +19,16 @@ public record Standing(
         String printed,
         Optional<Result> result,
         List<Control> controls,
-        List<String> follows) {
+        List<String> follows,
+        Map<String, Double> numbers) {
     /** A row that has not been run. */
     public static final Standing UNTRIED =
-            new Standing("", State.OUT_OF_DATE, "", "", Optional.empty(), List.of(), List.of());
+            new Standing("", State.OUT_OF_DATE, "", "", Optional.empty(), List.of(), List.of(), Map.of());
 
     public Standing {
         controls = List.copyOf(controls);
         follows = List.copyOf(follows);
+        numbers = Map.copyOf(numbers);
     }
 
     /** How the row stands once an outcome has come. */
@@ -40,7 +43,8 @@ public record Standing(
                         "",
                         Optional.empty(),
                         controlsOf(outcome),
-                        outcome.follows());
+                        outcome.follows(),
+                        Map.of());
             default ->
                 new Standing(
                         nameOf(outcome),
@@ -49,13 +53,14 @@ public record Standing(
                         outcome.printed(),
                         outcome.result(),
                         outcome.controls(),
-                        outcome.follows());
+                        outcome.follows(),
+                        outcome.numbers());
         };
     }
 
     private Standing keeping(Outcome outcome) {
         return new Standing(
-                nameOf(outcome), outcome.state(), "", printed, result, controlsOf(outcome), outcome.follows());
+                nameOf(outcome), outcome.state(), "", printed, result, controlsOf(outcome), outcome.follows(), numbers);
     }
 
     private List<Control> controlsOf(Outcome outcome) {
@@ -67,6 +72,11 @@ public record Standing(
     }
 
     Standing in(State other) {
-        return new Standing(name, other, message, printed, result, controls, follows);
+        return new Standing(name, other, message, printed, result, controls, follows, numbers);
+    }
+
+    /** The same as an outcome of a row. */
+    Outcome of(String id) {
+        return new Outcome(id, name, state, message, printed, result, controls, follows, numbers);
     }
 }

@@ -293,7 +293,11 @@ final class FakeRows implements Rows {
 
         Run run() {
             return ended.orElseGet(() -> Run.fresh(
-                    notice, printed(), result.or(() -> last.map(slot -> Showing.of(machine.get(slot)))), controls));
+                    notice,
+                    printed(),
+                    result.or(() -> last.map(slot -> Showing.of(machine.get(slot)))),
+                    controls,
+                    Map.of()));
         }
 
         private Printed printed() {

@@ -1,0 +1,147 @@
+package rakeline.handout;
+
+import com.openhtmltopdf.outputdevice.helper.BaseRendererBuilder.PageSizeUnits;
+import com.openhtmltopdf.outputdevice.helper.ExternalResourceControlPriority;
+import com.openhtmltopdf.pdfboxout.PdfBoxRenderer;
+import com.openhtmltopdf.pdfboxout.PdfRendererBuilder;
+import com.openhtmltopdf.util.XRLog;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.StringReader;
+import java.io.UncheckedIOException;
+import java.util.List;
+import java.util.Optional;
+import javax.xml.parsers.DocumentBuilderFactory;
+import javax.xml.parsers.ParserConfigurationException;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.PDDocumentInformation;
+import org.apache.pdfbox.pdmodel.interactive.viewerpreferences.PDViewerPreferences;
+import org.w3c.dom.Document;
+import org.w3c.dom.Element;
+import org.xml.sax.InputSource;
+import org.xml.sax.SAXException;
+import rakeline.figure.PlainText;
+
+/** Makes the PDF of a laid out sheet. Nothing is fetched for it. */
+final class PdfWriter {
+    private static final double PX_PER_MM = 96 / 25.4;
+    private static final double CLOSE_SCALE = 0.75;
+    private static final double AROUND_A_FIGURE_MM = 44;
+
+    /** How a sheet for one page is tried, the largest first. */
+    private static final List<Size> CLOSE = List.of(
+            new Size(8, 104), new Size(8, 92), new Size(7.5, 84), new Size(7, 76), new Size(6.5, 66), new Size(6, 58));
+
+    /**
+     * How large things are.
+     *
+     * @param typePt of running text on one page
+     * @param figureMm the greatest height of a figure
+     */
+    private record Size(double typePt, double figureMm) {
+        String style() {
+            return "body.close { font-size: " + typePt + "pt; }";
+        }
+    }
+
+    private final Laid laid;
+    private final Paper paper;
+
+    private PdfWriter(Laid laid, Paper paper) {
+        this.laid = laid;
+        this.paper = paper;
+    }
+
+    static Pdf write(Laid laid, Paper paper) {
+        XRLog.setLoggingEnabled(false);
+        PdfWriter writer = new PdfWriter(laid, paper);
+        return laid.form() == Sheet.Form.ONE_PAGE ? writer.onOnePage() : writer.onPages();
+    }
+
+    private Pdf onPages() {
+        Size usual = new Size(CLOSE.get(CLOSE.size() - 1).typePt(), paper.heightMm() - AROUND_A_FIGURE_MM);
+        return written(usual, Integer.MAX_VALUE).orElseThrow();
+    }
+
+    /** In the largest size in which it fits; on more pages where it fits in none. */
+    private Pdf onOnePage() {
+        return CLOSE.stream()
+                .map(size -> written(size, 1))
+                .flatMap(Optional::stream)
+                .findFirst()
+                .orElseGet(this::onPages);
+    }
+
+    /** The PDF in some size; none where it has more pages than it may. */
+    private Optional<Pdf> written(Size size, int mostPages) {
+        Document page = parsed(laid.xhtml());
+        Outline.add(page);
+        LongText.split(page);
+        addStyle(page, size.style());
+        try (PDDocument document = new PDDocument()) {
+            Faces faces = new Faces(document, page.getDocumentElement().getTextContent());
+            try (PdfBoxRenderer renderer = renderer(page, document, faces, size)) {
+                renderer.layout();
+                renderer.createPDFWithoutClosing();
+                return document.getNumberOfPages() > mostPages
+                        ? Optional.empty()
+                        : Optional.of(finished(document, faces));
+            }
+        } catch (IOException e) {
+            throw new UncheckedIOException("a document in memory can always be written", e);
+        }
+    }
+
+    private static void addStyle(Document page, String style) {
+        Element element = page.createElement("style");
+        element.setTextContent(style);
+        page.getElementsByTagName("head").item(0).appendChild(element);
+    }
+
+    private PdfBoxRenderer renderer(Document page, PDDocument document, Faces faces, Size size) {
+        PdfRendererBuilder builder = new PdfRendererBuilder();
+        RightToLeft order = new RightToLeft();
+        builder.usePDDocument(document)
+                .withW3cDocument(page, null)
+                .useDefaultPageSize(paper.widthMm(), paper.heightMm(), PageSizeUnits.MM)
+                .useUnicodeBidiSplitter(RightToLeft::new)
+                .useUnicodeBidiReorderer(order)
+                .useUnicodeLineBreaker(new Breaks())
+                .withProducer("Rakeline")
+                .useSVGDrawer(figures(faces, size));
+        for (ExternalResourceControlPriority when : ExternalResourceControlPriority.values()) {
+            builder.useExternalResourceAccessControl((address, kind) -> false, when);
+        }
+        faces.register(builder);
+        return builder.buildPdfRenderer();
+    }
+
+    private FigureDrawer figures(Faces faces, Size size) {
+        double scale = laid.form() == Sheet.Form.ONE_PAGE ? CLOSE_SCALE : 1;
+        return new FigureDrawer(laid.figures(), faces, scale, size.figureMm() * PX_PER_MM);
+    }
+
+    private Pdf finished(PDDocument document, Faces faces) throws IOException {
+        faces.embed(document);
+        PDDocumentInformation information = document.getDocumentInformation();
+        information.setTitle(PlainText.oneLine(laid.title()));
+        document.getDocumentCatalog().setLanguage("en");
+        PDViewerPreferences preferences =
+                new PDViewerPreferences(document.getDocumentCatalog().getCOSObject());
+        preferences.setDisplayDocTitle(true);
+        document.getDocumentCatalog().setViewerPreferences(preferences);
+        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+        document.save(bytes);
+        return new Pdf(faces.missing(), bytes.toByteArray());
+    }
+
+    private static Document parsed(String xhtml) {
+        try {
+            return DocumentBuilderFactory.newInstance()
+                    .newDocumentBuilder()
+                    .parse(new InputSource(new StringReader(xhtml)));
+        } catch (ParserConfigurationException | SAXException | IOException e) {
+            throw new IllegalStateException("What was laid out is not well-formed.", e);
+        }
+    }
+}

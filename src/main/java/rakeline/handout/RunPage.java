@@ -1,0 +1,51 @@
+package rakeline.handout;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import rakeline.engine.Control;
+import rakeline.engine.Outcome;
+import rakeline.engine.Result;
+import rakeline.figure.Figure;
+import rakeline.worksheet.Row;
+import rakeline.worksheet.Worksheet;
+
+/**
+ * A page and how its rows stand.
+ *
+ * @param outcomes of its snippets, in page order
+ */
+public record RunPage(Worksheet page, List<Outcome> outcomes) {
+    public RunPage {
+        outcomes = List.copyOf(outcomes);
+    }
+
+    Map<String, Outcome> byId() {
+        return outcomes.stream().collect(Collectors.toMap(Outcome::id, Function.identity()));
+    }
+
+    List<Control> controls() {
+        return outcomes.stream().flatMap(outcome -> outcome.controls().stream()).toList();
+    }
+
+    List<Figure> figures() {
+        return outcomes.stream()
+                .map(Outcome::result)
+                .flatMap(Optional::stream)
+                .filter(Result.Shown.class::isInstance)
+                .map(result -> ((Result.Shown) result).figure())
+                .toList();
+    }
+
+    /** The text of all snippets. */
+    String code() {
+        return rows(Row.Snippet.class).map(Row::text).collect(Collectors.joining("\n"));
+    }
+
+    private <T extends Row> Stream<Row> rows(Class<T> kind) {
+        return page.rows().stream().filter(kind::isInstance);
+    }
+}

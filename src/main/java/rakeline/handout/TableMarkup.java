@@ -1,0 +1,88 @@
+package rakeline.handout;
+
+import java.util.ArrayList;
+import java.util.List;
+import rakeline.figure.Column;
+import rakeline.figure.Table;
+
+/**
+ * A table as a table. Beyond {@value #MOST_COLUMNS} columns it is cut into several that begin with the same column;
+ * beyond {@value #MOST_ROWS} rows it ends with how many there are.
+ */
+final class TableMarkup {
+    static final int MOST_COLUMNS = 9;
+    static final int MOST_ROWS = 200;
+
+    private TableMarkup() {}
+
+    static void write(Table table, Markup out) {
+        List<List<Column>> parts = parts(table.columns());
+        for (int i = 0; i < parts.size(); i++) {
+            String title = i == 0 ? table.title() : table.title() + ", continued";
+            part(title.isBlank() || title.startsWith(", ") ? "" : title, parts.get(i), out);
+        }
+        foot(table, out);
+    }
+
+    private static void foot(Table table, Markup out) {
+        if (table.rows() > MOST_ROWS) {
+            out.element("p", "The first " + MOST_ROWS + " of " + table.rows() + " rows.", "class", "quiet");
+        }
+        if (!table.held().isBlank()) {
+            out.element("p", "Held: " + table.held(), "class", "quiet", "dir", "auto");
+        }
+        table.cautions().forEach(caution -> out.element("p", "Caution: " + caution, "class", "caution", "dir", "auto"));
+    }
+
+    private static List<List<Column>> parts(List<Column> columns) {
+        List<List<Column>> parts = new ArrayList<>();
+        int from = 0;
+        while (from < columns.size()) {
+            List<Column> part = new ArrayList<>();
+            if (from > 0) {
+                part.add(columns.get(0));
+            }
+            int to = Math.min(columns.size(), from + MOST_COLUMNS - part.size());
+            part.addAll(columns.subList(from, to));
+            parts.add(part);
+            from = to;
+        }
+        return parts;
+    }
+
+    private static void part(String title, List<Column> columns, Markup out) {
+        out.open("div", "class", "table").open("table").line();
+        if (!title.isEmpty()) {
+            out.element("caption", title, "dir", "auto").line();
+        }
+        out.open("thead").open("tr");
+        columns.forEach(column -> head(column, out));
+        out.close().close().line().open("tbody").line();
+        int rows = columns.stream().mapToInt(Column::size).max().orElse(0);
+        for (int row = 0; row < Math.min(rows, MOST_ROWS); row++) {
+            row(columns, row, out);
+        }
+        out.close().close().close().line();
+    }
+
+    private static void head(Column column, Markup out) {
+        if (column.isNumeric()) {
+            out.element("th", column.heading(), "scope", "col", "class", "number");
+        } else {
+            out.element("th", column.heading(), "scope", "col");
+        }
+    }
+
+    private static void row(List<Column> columns, int row, Markup out) {
+        out.open("tr");
+        for (Column column : columns) {
+            String words = row < column.size() ? column.shown().get(row) : "";
+            if (column.isNumeric()) {
+                out.element("td", words, "class", "number");
+            } else {
+                out.element("td", words, "dir", "auto");
+            }
+        }
+        out.close().line();
+    }
+}

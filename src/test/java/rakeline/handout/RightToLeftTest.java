@@ -1,0 +1,26 @@
+package rakeline.handout;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.openhtmltopdf.bidi.BidiSplitter;
+import org.junit.jupiter.api.Test;
+
+class RightToLeftTest {
+    @Test
+    void runsComeFromLeftToRight() {
+        RightToLeft order = new RightToLeft();
+        order.setParagraph("שלום abc", BidiSplitter.RTL);
+        assertThat(order.getVisualRun(0).getStart()).isEqualTo(5);
+        assertThat(order.getVisualRun(1).getDirection()).isEqualTo(BidiSplitter.RTL);
+    }
+
+    @Test
+    void lettersAreTurnedRoundAndBracketsFaceTheOtherWay() {
+        assertThat(new RightToLeft().reorderRTLTextToLTR("(שלום)")).isEqualTo("(םולש)");
+    }
+
+    @Test
+    void aParagraphRunsAsItsFirstLetterDoes() {
+        assertThat(new RightToLeft().getBaseDirection("שלום abc")).isEqualTo(BidiSplitter.RTL);
+    }
+}
