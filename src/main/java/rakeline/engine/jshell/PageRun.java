@@ -54,6 +54,7 @@ final class PageRun {
         move(values.take(worksheet));
         rack(worksheet.rack());
         plan(standing.leftOver().stream().filter(id -> !agenda.has(id)).toList());
+        standing.reword();
     }
 
     /** The rack is what {@code bikes()} gives. */

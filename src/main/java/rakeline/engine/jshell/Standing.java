@@ -128,6 +128,17 @@ final class Standing {
                         + words(state(need.rowId())) + ".");
     }
 
+    /** Rows that cannot run say by its place which row that is due to; the place may be another now. */
+    void reword() {
+        for (Outcome outcome : all()) {
+            if (outcome.state() == State.NOT_RUN) {
+                missing(outcome.id())
+                        .filter(now -> !now.equals(outcome.message()))
+                        .ifPresent(now -> outcomes.set(outcome.id(), State.NOT_RUN, now));
+            }
+        }
+    }
+
     private static String words(State state) {
         return switch (state) {
             case FAILED -> "failed";

@@ -51,6 +51,14 @@ class EditsTest {
     }
 
     @Test
+    void aRowThatCannotRunNamesTheRowThatThisIsDueToByThePlaceWhereItIsNow() throws InterruptedException {
+        String failing = "import java.time.Duration;\n1 / 0";
+        page.run(Pages.of(Pages.row("a", "1"), Pages.row("b", failing), Pages.row("c", "Duration.ZERO")));
+        page.run(Pages.of(Pages.row("b", failing), Pages.row("c", "Duration.ZERO")));
+        assertThat(page.message("c")).isEqualTo("This row uses Duration from row 1, which failed.");
+    }
+
+    @Test
     void aRowMovedAboveWhatItUsesSaysSo() throws InterruptedException {
         page.run(Pages.of(Pages.row("a", "int a = 1;"), Pages.row("b", "a + 1")));
         page.run(Pages.of(Pages.row("b", "a + 1"), Pages.row("a", "int a = 1;")));
