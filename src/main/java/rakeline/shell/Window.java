@@ -286,9 +286,9 @@ public final class Window {
                 Deed.of("Page", "Save as…", "ctrl shift S", filing::saveAs),
                 Deed.of("Page", "Earlier versions…", "ctrl F9", rescue::chooseVersion),
                 Deed.of("Page", "Title…", "ctrl F2", this::retitle),
-                Deed.of("Page", "Handout…", "ctrl shift U", handouts::askForFile),
+                Deed.of("Page", "Handout…", "ctrl alt H", handouts::askForFile),
                 Deed.of("Page", "Print…", "ctrl P", handouts::print),
-                Deed.of("Page", "Give the handout up", "ctrl shift P", handouts::giveUp)
+                Deed.of("Page", "Give the handout up", "ctrl alt P", handouts::giveUp)
                         .when(handouts::isPending));
     }
 
