@@ -43,9 +43,10 @@ public record Spot(int from, int to) {
                 .filter(spot -> spot.from() < spot.to());
     }
 
-    /** The word that begins there, or the one letter; at the end of a line the letter before. */
+    /** The word that begins there or behind a dot there, or the one letter; at the end of a line the letter before. */
     private static Spot word(String text, int at, int lineEnd) {
-        int from = Math.max(0, Math.min(at, lineEnd));
+        int place = Math.max(0, Math.min(at, lineEnd));
+        int from = place + 1 < lineEnd && text.charAt(place) == '.' ? place + 1 : place;
         int to = from;
         while (to < lineEnd && Character.isJavaIdentifierPart(text.charAt(to))) {
             to++;

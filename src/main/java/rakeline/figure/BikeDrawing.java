@@ -71,7 +71,7 @@ public final class BikeDrawing {
                             .all(own));
         }
         if (!rides.isEmpty()) {
-            marks.addAll(SideMarks.dimensions(rides.get(0).geometry()));
+            marks.addAll(SideDimensions.of(rides.get(0).geometry()));
         }
         String held = rides.size() > 1 ? "laid over each other at " + at + "." : "";
         return new Drawing("Side view", title(rides), marks, columns(rides, SIDE_KEYS), held, List.of());
@@ -89,10 +89,17 @@ public final class BikeDrawing {
         return new Drawing(
                 "Foot and wheel",
                 title(one),
-                PlanMarks.of(ride.geometry(), Math.toRadians(steerDeg)),
+                plan(ride, steerDeg),
                 columns(one, PLAN_KEYS),
                 held,
                 List.of(Vocabulary.standard().quantity("toeRoomMm").caution()));
+    }
+
+    /** With the steering angle, and the room of the shoe in words. */
+    private static List<Drawing.Mark> plan(Ride ride, double steerDeg) {
+        List<Drawing.Mark> marks = new ArrayList<>(PlanMarks.of(ride.geometry(), Math.toRadians(steerDeg)));
+        marks.addAll(PlanWords.of(ride, steerDeg));
+        return marks;
     }
 
     private static String title(List<Ride> rides) {

@@ -4,19 +4,16 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import rakeline.figure.Drawing.Circle;
-import rakeline.figure.Drawing.Dimension;
 import rakeline.figure.Drawing.Ink;
 import rakeline.figure.Drawing.Mark;
 import rakeline.figure.Drawing.Path;
 import rakeline.geometry.Bike;
 import rakeline.geometry.Geometry;
 import rakeline.geometry.Inputs;
-import rakeline.geometry.Measures;
 import rakeline.geometry.Point;
 import rakeline.geometry.SaddlePosition;
 import rakeline.geometry.SeatAxis;
 import rakeline.geometry.SideView;
-import rakeline.quantity.Measure;
 
 /** The marks of a side view. Tubes that the file does not give are drawn where such tubes usually are. */
 final class SideMarks {
@@ -48,12 +45,6 @@ final class SideMarks {
         side.cockpit();
         side.saddle();
         side.crank();
-        return List.copyOf(side.marks);
-    }
-
-    static List<Mark> dimensions(Geometry geometry) {
-        SideMarks side = new SideMarks(geometry, 0);
-        side.dimensions();
         return List.copyOf(side.marks);
     }
 
@@ -133,6 +124,13 @@ final class SideMarks {
         line(Ink.BOLD, side.onAxis(-headTube()), crown);
         line(Ink.BOLD, crown, frontAxle());
         line(Ink.DASHED, side.onAxis(90), new Point(axisOnGround(), groundY()));
+        touches();
+    }
+
+    /** Where the front tyre stands, and where the steering axis meets the ground. */
+    private void touches() {
+        marks.add(new Circle(on(new Point(side.frontAxleXMm(), groundY())), 7, true, Ink.FINE, overlay));
+        marks.add(new Circle(on(new Point(axisOnGround(), groundY())), 7, false, Ink.FINE, overlay));
     }
 
     private double axisOnGround() {
@@ -226,34 +224,6 @@ final class SideMarks {
                 Ink.SOFT,
                 true,
                 outline.stream().map(point -> point.turned(pitch).plus(pedal)).toList());
-    }
-
-    private void dimensions() {
-        double below = groundY();
-        double right = side.frontAxleXMm() + side.frontRadiusMm() + 45;
-        double above = Math.max(side.stackMm() + 60, highest() + 50);
-        dimension(Measures.TRAIL, new Point(side.frontAxleXMm(), below), new Point(axisOnGround(), below), -45);
-        dimension(
-                Measures.WHEELBASE, new Point(side.rearAxleXMm(), below), new Point(side.frontAxleXMm(), below), -110);
-        dimension(Measures.FRONT_CENTRE_X, new Point(0, below), new Point(side.frontAxleXMm(), below), -45);
-        dimension("stack", side.stackMm(), Inputs.STACK.key(), new Point(right, side.stackMm()), new Point(right, 0));
-        dimension("reach", side.reachMm(), Inputs.REACH.key(), new Point(0, above), new Point(side.reachMm(), above));
-    }
-
-    private double highest() {
-        double bar = geometry.handPoint().map(hand -> hand.at().y()).orElse(0.0);
-        return bike.hasGroup("contact") ? Math.max(bar, bike.get(Inputs.CONTACT_SIT_Y)) : bar;
-    }
-
-    private void dimension(Measure<Geometry> measure, Point from, Point to, double offset) {
-        String text = measure.quantity().label().toLowerCase(java.util.Locale.ROOT) + " "
-                + measure.quantity().format(measure.read(geometry).orNaN());
-        marks.add(new Dimension(on(from), on(to), offset, text, measure.key(), Ink.FINE, overlay));
-    }
-
-    private void dimension(String label, double value, String key, Point from, Point to) {
-        String text = label + " " + rakeline.quantity.Decimals.fixed(value, 1);
-        marks.add(new Dimension(on(from), on(to), 0, text, key, Ink.FINE, overlay));
     }
 
     private void line(Ink ink, Point from, Point to) {

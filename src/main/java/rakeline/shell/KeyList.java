@@ -15,7 +15,13 @@ final class KeyList {
     private static final List<List<String>> ON_CHARTS = List.of(
             List.of("Move the crosshair by a step, by ten", "Left, Right, Page Up, Page Down"),
             List.of("Look closer, or less close", "+, −, or Ctrl and the wheel, or drag a stretch"),
-            List.of("Look at the whole", "Escape, or double click"));
+            List.of("Look at the whole", "Escape, or double click"),
+            List.of("Copy, write, or show as a table", "Shift+F10, or the menu button of the mouse"));
+    private static final List<List<String>> ON_RACK = List.of(
+            List.of("Type over a number; go on with it", "any digit; F2 or double click"),
+            List.of("Settle it and go down, or to the right", "Enter, Tab"),
+            List.of("Take back what is typed", "Escape"),
+            List.of("On to what stands beside the table", "Ctrl+Tab"));
     private static final List<List<String>> IN_TEXT = List.of(
             List.of("On to the next part, back to the one before", "Ctrl+Tab, Ctrl+Shift+Tab"),
             List.of("Offer the words that fit", "Ctrl+Space"),
@@ -65,7 +71,8 @@ final class KeyList {
                             line(lines, deed.words(), Keys.words(deed.key().get()), look));
         });
         group(lines, "In a row's text", IN_TEXT, look);
-        group(lines, "Chart with the focus", ON_CHARTS, look);
+        group(lines, "Figure with the focus", ON_CHARTS, look);
+        group(lines, "Rack", ON_RACK, look);
         group(lines, "Dial", ON_DIALS, look);
         group(lines, "Show", IN_SHOW, look);
         return lines;

@@ -6,7 +6,6 @@ import java.awt.KeyboardFocusManager;
 import java.awt.MouseInfo;
 import java.awt.Point;
 import java.awt.PointerInfo;
-import java.awt.datatransfer.Transferable;
 import java.awt.event.WindowAdapter;
 import java.awt.event.WindowEvent;
 import java.nio.file.Path;
@@ -25,6 +24,9 @@ import rakeline.desk.Preferences;
 import rakeline.desk.Preferences.Theme;
 import rakeline.desk.RackView;
 import rakeline.desk.Recents;
+import rakeline.shell.dials.DialHandles;
+import rakeline.shell.figures.FigureView;
+import rakeline.shell.figures.Handles;
 import rakeline.shell.guide.Guide;
 import rakeline.shell.ledger.CodeHelp;
 import rakeline.shell.look.Look;
@@ -221,7 +223,8 @@ public final class Window {
         boolean rackOpen = face != null && face.isRackOpen();
         face = new Face(look, bench, help, rack, this::turnRack, this::take, this::showFigure);
         face.shelf().put(bundled, recents.now().files());
-        deeds = deeds();
+        FigureDeeds figures = new FigureDeeds(bench, look, face);
+        deeds = deeds(figures);
         bench.watch(filing);
         bench.watch(rescue);
         bench.watch(handouts);
@@ -230,6 +233,8 @@ public final class Window {
         show.ifPresent(bench::watch);
         frame.setJMenuBar(MenuLine.of(deeds, look));
         frame.setContentPane(face);
+        FigureView.whenAskedToHold(frame.getRootPane(), figures::hold);
+        Handles.in(frame.getRootPane(), new DialHandles(bench));
         face.openRack(rackOpen);
         face.ledger().leaveText();
         frame.revalidate();
@@ -240,7 +245,7 @@ public final class Window {
         frame.setTitle((now.history().isSaved() ? "" : "• ") + now.page().title() + " – Rakeline");
     }
 
-    private void take(Shelf.Item item) {
+    void take(Shelf.Item item) {
         if (item instanceof Shelf.Item.Bundled page) {
             filing.openBundled(page.entry().name());
         } else if (item instanceof Shelf.Item.Recent recent) {
@@ -261,8 +266,9 @@ public final class Window {
         }
     }
 
-    private List<Deed> deeds() {
-        return Stream.of(onFiles(), onPage(), onRack(), onViews(), onLooks(), onHelp())
+    private List<Deed> deeds(FigureDeeds figures) {
+        RackDeeds onRack = new RackDeeds(this::turnRack, this::onRack);
+        return Stream.of(onFiles(), figures.all(), onProgram(), onPage(), onRack.all(), onViews(), onLooks(), onHelp())
                 .flatMap(List::stream)
                 .toList();
     }
@@ -278,36 +284,18 @@ public final class Window {
                 Deed.of("Page", "Open…", "ctrl O", filing::open),
                 Deed.of("Page", "Save", "ctrl S", filing::save),
                 Deed.of("Page", "Save as…", "ctrl shift S", filing::saveAs),
-                Deed.of("Page", "Earlier versions…", "ctrl shift H", rescue::chooseVersion),
-                Deed.of("Page", "Title…", "ctrl shift T", this::retitle),
-                Deed.of("Page", "Handout…", "ctrl shift U", handouts::askForFile),
+                Deed.of("Page", "Earlier versions…", "ctrl F9", rescue::chooseVersion),
+                Deed.of("Page", "Title…", "ctrl F2", this::retitle),
+                Deed.of("Page", "Handout…", "ctrl F10", handouts::askForFile),
                 Deed.of("Page", "Print…", "ctrl P", handouts::print),
-                Deed.of("Page", "Give the handout up", "ctrl shift P", handouts::giveUp)
-                        .when(handouts::isPending),
-                Deed.of("Page", "Copy the row's figure as a picture", "ctrl shift C", this::copyFigure)
-                        .when(() -> face.ledger().selectedFigure().isPresent()),
-                Deed.of("Page", "Preferences…", "ctrl COMMA", this::askPreferences),
-                Deed.of("Page", "Close", "ctrl Q", this::close));
+                Deed.of("Page", "Give the handout up", "ctrl shift F10", handouts::giveUp)
+                        .when(handouts::isPending));
     }
 
-    private List<Deed> onRack() {
+    private List<Deed> onProgram() {
         return List.of(
-                Deed.of("Rack", "Rack", "ctrl F7", this::turnRack),
-                Deed.of(
-                        "Rack",
-                        "Add bikes that come with the program…",
-                        "ctrl shift A",
-                        () -> onRack(RackHand::addBundled)),
-                Deed.of("Rack", "Add bike files…", "ctrl shift O", () -> onRack(RackHand::addFiles)),
-                Deed.of("Rack", "Begin a new bike", "ctrl shift B", () -> onRack(RackHand::begin)),
-                Deed.of("Rack", "Duplicate the bike", "ctrl shift D", () -> onRack(RackHand::duplicate)),
-                Deed.of("Rack", "Rename the bike…", "shift F2", () -> onRack(RackHand::rename)),
-                Deed.of("Rack", "Take off the rack", "ctrl shift BACK_SPACE", () -> onRack(RackHand::remove)),
-                Deed.of("Rack", "Import a chart…", "ctrl shift I", () -> onRack(RackHand::importChart)),
-                Deed.of("Rack", "Export…", "ctrl shift E", () -> onRack(RackHand::export)),
-                Deed.of("Rack", "Columns…", "ctrl shift L", () -> onRack(RackHand::chooseColumns)),
-                Deed.of("Rack", "Compare the selected bikes", "ctrl shift K", () -> onRack(RackHand::compare)),
-                Deed.of("Rack", "Match to stock parts", "ctrl shift M", () -> onRack(RackHand::match)));
+                Deed.of("Page", "Preferences…", "ctrl COMMA", this::askPreferences),
+                Deed.of("Page", "Close", "ctrl Q", this::close));
     }
 
     private List<Deed> onViews() {
@@ -341,7 +329,7 @@ public final class Window {
                 Deed.of("Help", "Keys", "F1", () -> KeyList.show(face, deeds, taste.look())),
                 Deed.of("Help", "Help on what has the keys", "shift F1", this::helpOnFocus),
                 Deed.of("Help", "Help on what the pointer is at", "ctrl F1", this::helpAtPointer),
-                Deed.of("Help", "Inputs and measures", "ctrl alt F1", handouts::openKeys),
+                Deed.of("Help", "Inputs and measures", "ctrl shift F2", handouts::openKeys),
                 Deed.of("Help", "First steps", "ctrl shift F1", () -> filing.openBundled(BundledPages.FIRST_STEPS)),
                 Deed.of("Help", "About Rakeline", "alt F1", this::about));
     }
@@ -409,14 +397,6 @@ public final class Window {
         questions()
                 .title(bench.model().page().title())
                 .ifPresent(title -> bench.act("title changed", page -> page.withTitle(title)));
-    }
-
-    private void copyFigure() {
-        face.ledger().selectedFigure().ifPresent(figure -> {
-            Transferable picture = new Picture(figure.picture());
-            frame.getToolkit().getSystemClipboard().setContents(picture, null);
-            bench.say("figure copied");
-        });
     }
 
     /** All that can be done here. */

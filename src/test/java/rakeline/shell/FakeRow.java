@@ -128,7 +128,7 @@ final class FakeRow {
         return new Control.Dial(
                 dial.group(1),
                 dial.group(2),
-                "",
+                dial.group(2).equals("Head angle") ? "frame.headAngleDeg" : "",
                 dial.group(3),
                 Double.parseDouble(dial.group(4)),
                 Double.parseDouble(dial.group(5)),

@@ -62,7 +62,7 @@ record Caption(String title, String held, List<String> notes, List<String> cauti
         return Lettering.TITLE.lines(title, width, TITLE_LINES);
     }
 
-    private double heldHeight(double width) {
+    double heldHeight(double width) {
         List<String> lines = heldLines(width);
         return lines.isEmpty() ? 0 : Lettering.SMALL.height(lines) + BETWEEN;
     }

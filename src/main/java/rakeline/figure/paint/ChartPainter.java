@@ -1,6 +1,7 @@
 package rakeline.figure.paint;
 
 import java.awt.Graphics2D;
+import java.awt.geom.Point2D;
 import java.awt.geom.Rectangle2D;
 import java.util.List;
 import java.util.Optional;
@@ -40,6 +41,18 @@ public final class ChartPainter extends FigurePainter {
                 area.getY() + scale * data.getY(),
                 scale * data.getWidth(),
                 scale * data.getHeight());
+    }
+
+    /** The line at the present value of what is swept; none where it has none or lies out of what is looked at. */
+    public Optional<Grip> grip(Rectangle2D area, View view) {
+        Rectangle2D data = dataArea(area, view);
+        double from = valueAt(area, view, data.getX());
+        double perPx = (valueAt(area, view, data.getMaxX()) - from) / data.getWidth();
+        double x = data.getX() + (chart.here() - from) / perPx;
+        boolean seen = x >= data.getX() && x <= data.getMaxX();
+        return seen
+                ? Optional.of(new Grip(chart.x().key(), new Point2D.Double(x, data.getY()), true, perPx, 0))
+                : Optional.empty();
     }
 
     /** The value of x at a horizontal place in the area, also beyond the curves. */

@@ -1,6 +1,8 @@
 package rakeline.figure.paint;
 
 import java.awt.Graphics2D;
+import java.awt.geom.Line2D;
+import java.awt.geom.Point2D;
 import java.awt.geom.Rectangle2D;
 import java.util.Comparator;
 import java.util.List;
@@ -19,20 +21,37 @@ public final class DrawingPainter extends FigurePainter {
     private static final int ROUNDS = 3;
     private static final int FITS = 12;
 
+    /** In px; a narrower sheet leaves out the dimensions in faint ink, whose numbers stand in the table. */
+    private static final double ROOMY = 640;
+
     private final Drawing drawing;
+    private final Drawing brief;
     private final Assignment assignment;
     private final LayerKey key;
 
     DrawingPainter(Drawing drawing, Palette palette, double scale, Assignment assignment) {
         super(drawing, palette, scale);
         this.drawing = drawing;
+        this.brief = brief(drawing);
         this.assignment = assignment;
         this.key = new LayerKey(drawing.layers(), palette);
     }
 
+    private static Drawing brief(Drawing drawing) {
+        List<Mark> marks = drawing.marks().stream()
+                .filter(mark -> !(mark instanceof Dimension && mark.ink() == Ink.FAINT))
+                .toList();
+        return new Drawing(
+                drawing.kind(), drawing.title(), marks, drawing.columns(), drawing.held(), drawing.cautions());
+    }
+
+    private Drawing shown(double width) {
+        return width < ROOMY ? brief : drawing;
+    }
+
     @Override
     double bodyHeight(double width) {
-        Rectangle2D mm = Outline.bounds(drawing);
+        Rectangle2D mm = Outline.bounds(shown(width));
         double height = (width - 2 * MARGIN) * mm.getHeight() / Math.max(1, mm.getWidth());
         double drawn =
                 Math.min(TALLEST * width, Math.max(LOWEST, height + 2 * MARGIN + 2 * Lettering.SMALL.lineHeight()));
@@ -65,13 +84,49 @@ public final class DrawingPainter extends FigurePainter {
     }
 
     private void paintMarks(Graphics2D pen, Rectangle2D body) {
-        Sheet sheet = fitted(body);
+        Drawing shown = shown(body.getWidth());
+        Sheet sheet = fitted(shown, body);
         MarkPainter painter = new MarkPainter(sheet.placement(), palette(), assignment);
-        drawing.marks().stream()
+        shown.marks().stream()
                 .filter(mark -> !(mark instanceof Label))
                 .sorted(Comparator.comparing(DrawingPainter::isReference).thenComparing(DrawingPainter::layer))
                 .forEach(mark -> painter.draw(pen, mark));
         sheet.words().words().forEach(word -> word.draw(pen, palette()));
+    }
+
+    /** The ends of its dimensions that lie away from the bottom bracket, as drawn in an area. */
+    public List<Grip> grips(Rectangle2D area) {
+        Frame frame = frame(area);
+        Drawing shown = shown(frame.body().getWidth());
+        double above = key.height(frame.body().getWidth());
+        Rectangle2D body = new Rectangle2D.Double(
+                frame.body().getX(),
+                frame.body().getY() + above,
+                frame.body().getWidth(),
+                Math.max(1, frame.body().getHeight() - above));
+        Placement placement = fitted(shown, body).placement();
+        return shown.marks().stream()
+                .filter(Dimension.class::isInstance)
+                .map(mark -> grip((Dimension) mark, placement, frame.scale(), area))
+                .toList();
+    }
+
+    private static Grip grip(Dimension dimension, Placement placement, double scale, Rectangle2D area) {
+        Line2D line = Outline.lineOf(dimension);
+        Point2D one = placement.toPx(new Drawing.Point(line.getX1(), line.getY1()));
+        Point2D other = placement.toPx(new Drawing.Point(line.getX2(), line.getY2()));
+        boolean first = Math.hypot(dimension.from().x(), dimension.from().y())
+                > Math.hypot(dimension.to().x(), dimension.to().y());
+        Point2D tip = first ? one : other;
+        Point2D foot = first ? other : one;
+        double length = Math.max(1e-9, tip.distance(foot));
+        double mmPerPx = 1 / (placement.pxPerMm() * scale);
+        return new Grip(
+                dimension.key(),
+                new Point2D.Double(area.getX() + scale * tip.getX(), area.getY() + scale * tip.getY()),
+                false,
+                mmPerPx * (tip.getX() - foot.getX()) / length,
+                mmPerPx * (tip.getY() - foot.getY()) / length);
     }
 
     private record Sheet(Placement placement, DrawnWords words) {}
@@ -80,28 +135,29 @@ public final class DrawingPainter extends FigurePainter {
      * Leaves room for dimensions outside, then shrinks the drawing until every word finds a place; at the last size
      * some may be left out.
      */
-    private Sheet fitted(Rectangle2D body) {
+    private static Sheet fitted(Drawing drawing, Rectangle2D body) {
         Rectangle2D mm = Outline.bounds(drawing);
         long wanted = DrawnWords.count(drawing);
         Rectangle2D area = inset(body, MARGIN);
         for (int i = 0; i < ROUNDS; i++) {
-            area = withRoomOutside(area, body, Placement.fitting(mm, area));
+            area = withRoomOutside(drawing, area, body, Placement.fitting(mm, area));
         }
-        Sheet sheet = sheet(mm, area, body);
+        Sheet sheet = sheet(drawing, mm, area, body);
         for (int i = 0; i < FITS && sheet.words().words().size() < wanted; i++) {
             area = inset(area, 0.03 * Math.min(body.getWidth(), body.getHeight()));
-            sheet = sheet(mm, area, body);
+            sheet = sheet(drawing, mm, area, body);
         }
         return sheet;
     }
 
-    private Sheet sheet(Rectangle2D mm, Rectangle2D area, Rectangle2D body) {
+    private static Sheet sheet(Drawing drawing, Rectangle2D mm, Rectangle2D area, Rectangle2D body) {
         Placement placement = Placement.fitting(mm, area);
         return new Sheet(placement, DrawnWords.placed(drawing, placement, body));
     }
 
     /** The area, smaller on each side by what words in their first places would stand out from the body there. */
-    private Rectangle2D withRoomOutside(Rectangle2D area, Rectangle2D body, Placement placement) {
+    private static Rectangle2D withRoomOutside(
+            Drawing drawing, Rectangle2D area, Rectangle2D body, Placement placement) {
         Rectangle2D reach = DrawnWords.firstPlaces(drawing, placement)
                 .reduce(Rectangle2D::createUnion)
                 .orElse(area);

@@ -121,6 +121,18 @@ public abstract sealed class FigurePainter permits ChartPainter, TablePainter, D
         return new Frame(fitting, width, new Rectangle2D.Double(MARGIN, top, inner, Math.max(1, height)));
     }
 
+    /** Where the words say what was held, as drawn in an area; empty where nothing is said. */
+    public final Rectangle2D heldArea(Rectangle2D area) {
+        Frame frame = frame(area);
+        double inner = frame.width() - 2 * MARGIN;
+        double scaled = frame.scale();
+        return new Rectangle2D.Double(
+                area.getX() + scaled * MARGIN,
+                area.getY() + scaled * frame.body().getMaxY(),
+                scaled * inner,
+                scaled * caption(inner).heldHeight(inner));
+    }
+
     private boolean isTooSmall(double width, double height) {
         return width < narrowest() || height + 1 < aroundBody(width) + leastBodyHeight(width - 2 * MARGIN);
     }

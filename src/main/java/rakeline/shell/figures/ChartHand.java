@@ -47,6 +47,7 @@ final class ChartHand extends MouseAdapter {
     @Override
     public void mousePressed(MouseEvent event) {
         boolean over = SwingUtilities.isLeftMouseButton(event)
+                && !chart.takes(event)
                 && chart.chartPainter()
                         .map(painter ->
                                 painter.dataArea(chart.area(), chart.view()).contains(event.getPoint()))
@@ -95,7 +96,7 @@ final class ChartHand extends MouseAdapter {
         if (event.isControlDown() && chart.chartPainter().isPresent()) {
             double factor = Math.pow(1.25, event.getPreciseWheelRotation());
             Zoom.by(chart, factor, OptionalDouble.of(event.getX()));
-        } else {
+        } else if (!event.isControlDown() || !chart.isDrawing()) {
             pass(event);
         }
     }

@@ -1,13 +1,12 @@
 package rakeline.shell.figures;
 
 import java.awt.event.ActionEvent;
-import java.util.OptionalDouble;
+import java.util.Optional;
 import javax.swing.AbstractAction;
 import javax.swing.KeyStroke;
 import rakeline.figure.Chart;
-import rakeline.figure.paint.View;
 
-/** A chart by keys: left and right move the crosshair from step to step, plus and minus zoom, Escape returns. */
+/** A figure by keys: left and right move the crosshair from step to step, plus and minus zoom, Escape returns. */
 final class ChartKeys {
     private static final int LEAP = 10;
 
@@ -18,11 +17,11 @@ final class ChartKeys {
         bind(chart, "LEFT", () -> move(chart, -1));
         bind(chart, "PAGE_UP", () -> move(chart, LEAP));
         bind(chart, "PAGE_DOWN", () -> move(chart, -LEAP));
-        bind(chart, "PLUS", () -> Zoom.by(chart, 0.8, OptionalDouble.empty()));
-        bind(chart, "ADD", () -> Zoom.by(chart, 0.8, OptionalDouble.empty()));
-        bind(chart, "MINUS", () -> Zoom.by(chart, 1.25, OptionalDouble.empty()));
-        bind(chart, "SUBTRACT", () -> Zoom.by(chart, 1.25, OptionalDouble.empty()));
-        bind(chart, "ESCAPE", () -> chart.look(View.WHOLE));
+        bind(chart, "PLUS", () -> chart.zoom(1.25, Optional.empty()));
+        bind(chart, "ADD", () -> chart.zoom(1.25, Optional.empty()));
+        bind(chart, "MINUS", () -> chart.zoom(0.8, Optional.empty()));
+        bind(chart, "SUBTRACT", () -> chart.zoom(0.8, Optional.empty()));
+        bind(chart, "ESCAPE", chart::whole);
     }
 
     private static void move(FigureView chart, int by) {

@@ -4,17 +4,26 @@ import java.awt.Cursor;
 import java.awt.Dimension;
 import java.awt.Graphics;
 import java.awt.Graphics2D;
+import java.awt.event.MouseAdapter;
+import java.awt.event.MouseEvent;
+import java.awt.geom.Point2D;
 import java.awt.geom.Rectangle2D;
 import java.awt.image.BufferedImage;
+import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import javax.swing.JPanel;
+import javax.swing.JRootPane;
+import javax.swing.ToolTipManager;
 import rakeline.figure.Chart;
 import rakeline.figure.Drawing;
 import rakeline.figure.Figure;
 import rakeline.figure.MapFigure;
 import rakeline.figure.Table;
 import rakeline.figure.paint.ChartPainter;
+import rakeline.figure.paint.DrawingPainter;
 import rakeline.figure.paint.FigurePainter;
+import rakeline.figure.paint.Grip;
 import rakeline.figure.paint.View;
 import rakeline.shell.look.Heights;
 import rakeline.shell.look.Look;
@@ -31,6 +40,8 @@ public final class FigureView extends JPanel implements Heights.Flowing {
     private transient Optional<FigurePainter> painter = Optional.empty();
     private transient View view = View.WHOLE;
     private transient Optional<Rectangle2D> marked = Optional.empty();
+    private final transient DrawingHand closer = new DrawingHand(this);
+    private final transient GripHand gripping = new GripHand(this);
     private int measuredWidth = -1;
     private int measuredHeight;
 
@@ -38,12 +49,95 @@ public final class FigureView extends JPanel implements Heights.Flowing {
         super(null);
         this.look = look;
         setOpaque(false);
-        ChartHand hand = new ChartHand(this);
+        listen(new ChartHand(this));
+        listen(closer);
+        listen(new HeldHand(this));
+        listen(gripping);
+        ChartKeys.install(this);
+        FigureMenu.install(this);
+        ToolTipManager.sharedInstance().registerComponent(this);
+        setFocusable(true);
+    }
+
+    private void listen(MouseAdapter hand) {
         addMouseListener(hand);
         addMouseMotionListener(hand);
         addMouseWheelListener(hand);
-        ChartKeys.install(this);
-        setFocusable(true);
+    }
+
+    @Override
+    public void addNotify() {
+        super.addNotify();
+        Pointing.of(this).ifPresent(pointing -> pointing.add(this));
+    }
+
+    @Override
+    public void removeNotify() {
+        Pointing.of(this).ifPresent(pointing -> pointing.remove(this));
+        super.removeNotify();
+    }
+
+    /** The figure in other forms, to be copied or written. */
+    public FigureCopies copies() {
+        return new FigureCopies(this, look);
+    }
+
+    /** Looks closer or less close, by a factor about a place; about the middle where there is none. */
+    void zoom(double factor, Optional<Point2D> about) {
+        if (chart().isPresent()) {
+            Zoom.by(
+                    this,
+                    1 / factor,
+                    about.isPresent() ? OptionalDouble.of(about.get().getX()) : OptionalDouble.empty());
+        } else if (isDrawing()) {
+            closer.zoom(factor, about.orElseGet(() -> new Point2D.Double(getWidth() / 2.0, getHeight() / 2.0)));
+        }
+    }
+
+    /** Looks at the whole again. */
+    void whole() {
+        look(View.WHOLE);
+        closer.whole();
+    }
+
+    /** Where it could be taken hold of, if it were drawn anew. */
+    List<Grip> grips() {
+        if (painter.orElse(null) instanceof DrawingPainter drawing && !closer.isClose()) {
+            return drawing.grips(area());
+        }
+        return chartPainter().flatMap(chart -> chart.grip(area(), view)).stream()
+                .toList();
+    }
+
+    /** What it is drawn from: while this is the same, so is the drawing. */
+    Object drawn() {
+        return List.of(painter, getSize(), view, closer.isClose());
+    }
+
+    /** Whether a press takes hold of something. */
+    boolean takes(MouseEvent event) {
+        return gripping.takes(event);
+    }
+
+    boolean isDrawing() {
+        return figure.filter(Drawing.class::isInstance).isPresent();
+    }
+
+    /** Says what is done in a window when a person wants something else held in a chart. */
+    public static void whenAskedToHold(JRootPane window, Runnable work) {
+        window.putClientProperty(HeldHand.class, work);
+    }
+
+    /** Why a measure has no value where the crosshair is. */
+    @Override
+    public String getToolTipText(MouseEvent event) {
+        if (HeldHand.isOnHeld(this, event)) {
+            return HeldHand.WORDS;
+        }
+        return chart().map(shown -> Gaps.at(shown, view.step()))
+                .filter(reasons -> !reasons.isEmpty())
+                .or(() -> gripping.words(event))
+                .orElse(null);
     }
 
     /** Shows a figure; a chart of the same sweep stays zoomed as it is. */
@@ -53,6 +147,9 @@ public final class FigureView extends JPanel implements Heights.Flowing {
         }
         if (!isSameSweep(next)) {
             view = View.WHOLE;
+        }
+        if (!isDrawing() || !(next instanceof Drawing)) {
+            closer.whole();
         }
         figure = Optional.of(next);
         painter = Optional.of(FigurePainter.of(next, look.palette(), look.scale()));
@@ -113,8 +210,17 @@ public final class FigureView extends JPanel implements Heights.Flowing {
         return MARGIN * look.scale();
     }
 
-    /** Looks at another part, or points at another step. */
+    /** Looks at another part, or points at another step; charts of the same quantity point there too. */
     void look(View next) {
+        boolean points = next.step() != view.step();
+        follow(next);
+        if (points) {
+            Pointing.of(this).ifPresent(pointing -> pointing.point(this));
+        }
+    }
+
+    /** Looks at another part without telling others. */
+    void follow(View next) {
         if (!next.equals(view)) {
             view = next;
             chartPainter()
@@ -160,7 +266,8 @@ public final class FigureView extends JPanel implements Heights.Flowing {
             pen.setColor(look.wash());
             pen.fill(stretch);
         });
-        draw(pen, area());
+        draw((Graphics2D) pen.create(), area());
+        gripping.draw(pen, look);
         if (isFocusOwner()) {
             pen.setColor(look.edge());
             pen.drawRect(0, 0, getWidth() - 1, getHeight() - 1);
@@ -173,6 +280,7 @@ public final class FigureView extends JPanel implements Heights.Flowing {
             if (some instanceof ChartPainter chart) {
                 chart.draw(pen, area, view);
             } else {
+                closer.apply(pen);
                 some.draw(pen, area);
             }
         });

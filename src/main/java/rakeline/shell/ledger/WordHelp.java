@@ -2,9 +2,12 @@ package rakeline.shell.ledger;
 
 import java.awt.event.InputEvent;
 import java.awt.event.KeyEvent;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import javax.swing.KeyStroke;
@@ -112,12 +115,10 @@ final class WordHelp extends AutoCompletion {
             if (!isFor(before) || isQuoted(before)) {
                 return known;
             }
-            return Stream.concat(known.stream(), offered(before, getAlreadyEnteredText(editor)))
-                    .collect(Collectors.toMap(
-                            Completion::getReplacementText, one -> one, (one, other) -> one, java.util.TreeMap::new))
-                    .values()
-                    .stream()
-                    .toList();
+            Map<String, Completion> all = new TreeMap<>();
+            offered(before, getAlreadyEnteredText(editor)).forEach(one -> all.put(one.getReplacementText(), one));
+            known.forEach(one -> all.put(one.getReplacementText(), one));
+            return new ArrayList<>(all.values());
         }
 
         private Stream<Completion> offered(String before, String entered) {

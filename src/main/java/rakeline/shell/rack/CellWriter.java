@@ -3,6 +3,8 @@ package rakeline.shell.rack;
 import java.awt.Component;
 import java.awt.event.FocusAdapter;
 import java.awt.event.FocusEvent;
+import java.awt.event.MouseEvent;
+import java.util.EventObject;
 import java.util.function.Consumer;
 import javax.swing.AbstractCellEditor;
 import javax.swing.JTable;
@@ -78,6 +80,12 @@ final class CellWriter extends AbstractCellEditor implements TableCellEditor {
         field.putClientProperty("JComponent.outline", null);
         field.getAccessibleContext().setAccessibleName(grid.row(row).name() + ", " + grid.getColumnName(column));
         return field;
+    }
+
+    /** A click selects, a second one opens. */
+    @Override
+    public boolean isCellEditable(EventObject event) {
+        return !(event instanceof MouseEvent click) || click.getClickCount() >= 2;
     }
 
     @Override

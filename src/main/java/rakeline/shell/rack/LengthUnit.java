@@ -44,9 +44,18 @@ public enum LengthUnit {
      * @param decimals as it has in millimetres
      */
     String show(double mm, int decimals) {
-        int shown = decimals + moreDecimals;
-        BigDecimal number = BigDecimal.valueOf(mm).divide(millimetres, shown, RoundingMode.HALF_UP);
-        return Numerals.show(number.doubleValue(), shown);
+        return Numerals.show(rounded(mm, decimals), decimals + moreDecimals);
+    }
+
+    /** The same without needless zeros. */
+    String brief(double mm, int decimals) {
+        return Numerals.show(rounded(mm, decimals));
+    }
+
+    private double rounded(double mm, int decimals) {
+        return BigDecimal.valueOf(mm)
+                .divide(millimetres, decimals + moreDecimals, RoundingMode.HALF_UP)
+                .doubleValue();
     }
 
     @Override

@@ -53,24 +53,30 @@ final class Lines extends JPanel implements Heights.Flowing {
         place(getWidth(), true);
     }
 
+    private int lineHeight() {
+        return shown().stream()
+                .mapToInt(component -> component.getPreferredSize().height)
+                .max()
+                .orElse(0);
+    }
+
     private int place(int width, boolean sets) {
-        int x = look.space(4);
+        int start = look.space(4);
+        int line = lineHeight();
+        int x = start;
         int y = look.space(1);
-        int tallest = 0;
         for (Component component : shown()) {
             Dimension size = component.getPreferredSize();
-            if (x > look.space(4) && x + size.width > width - look.space(4)) {
-                x = look.space(4);
-                y += tallest + look.space(1);
-                tallest = 0;
+            if (x > start && x + size.width > width - start) {
+                x = start;
+                y += line + look.space(1);
             }
             if (sets) {
-                component.setBounds(x, y, size.width, size.height);
+                component.setBounds(x, y + (line - size.height) / 2, size.width, size.height);
             }
             x += size.width + gap();
-            tallest = Math.max(tallest, size.height);
         }
-        return tallest == 0 ? 0 : y + tallest + look.space(1);
+        return line == 0 ? 0 : y + line + look.space(1);
     }
 
     @Override

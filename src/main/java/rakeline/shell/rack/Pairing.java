@@ -43,7 +43,7 @@ record Pairing(List<Bike> bikes, RackSeat seat, Optional<Wanted> contact, Option
     }
 
     /**
-     * The comparison, what is left to each limit, and the side views laid over each other.
+     * The comparison, the side views laid over each other, and what is left to each limit.
      *
      * @throws Refusal for fewer than two bikes
      */
@@ -60,8 +60,8 @@ record Pairing(List<Bike> bikes, RackSeat seat, Optional<Wanted> contact, Option
                 seat.rider().isPresent(),
                 List.of());
         return List.of(
-                BikeDrawing.sideView(rides, at),
                 ComparisonTable.of(comparison),
+                BikeDrawing.sideView(rides, at),
                 LimitTable.of(rides, Left.of(Vocabulary.standard(), rides)));
     }
 

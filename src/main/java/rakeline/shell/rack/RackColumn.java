@@ -54,14 +54,14 @@ public record RackColumn(Quantity quantity, boolean isTyped) {
         return quantity.label() + ", " + unitIn(lengths);
     }
 
-    /** A number without unit: a typed one with all it has up to thousandths, a measure with its decimals. */
+    /** A number without unit: a typed one with all it has, in millimetres up to thousandths; a measure with its decimals. */
     String show(double value, LengthUnit lengths) {
-        double shown = isTyped ? Math.rint(value * THOUSANDTHS) / THOUSANDTHS : value;
         if (isLength() && lengths != LengthUnit.MILLIMETRE) {
-            return lengths.show(shown, quantity.decimals());
+            int decimals = quantity.decimals();
+            return isTyped ? lengths.brief(value, decimals) : lengths.show(value, decimals);
         }
         return isTyped
-                ? Numerals.show(shown, 0)
+                ? Numerals.show(Math.rint(value * THOUSANDTHS) / THOUSANDTHS)
                 : Numerals.show(Double.parseDouble(quantity.format(value)), quantity.decimals());
     }
 

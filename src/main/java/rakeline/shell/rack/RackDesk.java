@@ -1,13 +1,11 @@
 package rakeline.shell.rack;
 
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
-import java.util.stream.Stream;
 import javax.swing.Timer;
 import rakeline.desk.RackView;
 import rakeline.quantity.Refusal;
@@ -28,12 +26,10 @@ public final class RackDesk implements Bench.View {
         void showRack();
     }
 
-    /** What the rack was read for. */
-    private record Source(List<String> paths, List<Path> folders) {}
-
     private final Bench bench;
     private final Host host;
     private final RackReader reader = new RackReader();
+    private final RackLoader loader;
     private final RackKeeper keeper;
     private final Timer rest = new Timer(REST_MILLIS, event -> save());
     private final List<View> views = new ArrayList<>();
@@ -41,11 +37,11 @@ public final class RackDesk implements Bench.View {
     private RackSeat seat = RackSeat.EMPTY;
     private RackHistory history = RackHistory.EMPTY;
     private Map<String, RackReading> readings = Map.of();
-    private Source source = new Source(List.of(), List.of());
 
     public RackDesk(Bench bench, Host host) {
         this.bench = bench;
         this.host = host;
+        loader = new RackLoader(bench, host, new Loaded());
         keeper = new RackKeeper(bench, host, this::files, new Told());
         rest.setRepeats(false);
     }
@@ -89,7 +85,7 @@ public final class RackDesk implements Bench.View {
     }
 
     RackFiles files() {
-        return new RackFiles(host.disk(), source.folders());
+        return loader.files();
     }
 
     Host host() {
@@ -103,56 +99,16 @@ public final class RackDesk implements Bench.View {
 
     @Override
     public void show(PageModel now) {
-        Source wanted = new Source(
-                now.page().rack(),
-                Stream.concat(now.origin().folder().stream(), Stream.of(host.userFolder()))
-                        .toList());
-        if (!wanted.equals(source)) {
-            part(wanted);
-            source = wanted;
-            load();
-        }
-    }
-
-    /** What was typed on bikes that are not on the rack any more is still written. */
-    private void part(Source wanted) {
-        boolean elsewhere = !wanted.folders().equals(source.folders());
-        keepUnfinished();
-        keeper.leave(model.rows().stream()
-                .filter(row -> !row.path().isEmpty())
-                .filter(row -> elsewhere || !wanted.paths().contains(row.path()))
-                .toList());
-        if (elsewhere) {
-            history = RackHistory.EMPTY;
-            model = model.withRows(begun());
-        }
-    }
-
-    private List<RackRow> begun() {
-        return model.rows().stream().filter(row -> row.path().isEmpty()).toList();
+        loader.follow(now);
     }
 
     /** Reads the files again; what is typed and not written yet stays. */
     public void lookAround() {
-        if (!source.paths().isEmpty()) {
-            load();
-        }
+        loader.again();
     }
 
-    private void load() {
-        Source as = source;
-        RackFiles files = files();
-        host.aside(() -> files.read(as.paths()), rows -> take(as, rows), bench::notice);
-    }
-
-    private void take(Source as, List<RackRow> read) {
-        if (as.equals(source)) {
-            List<RackRow> rows = new ArrayList<>(read.stream().map(this::met).toList());
-            rows.addAll(begun());
-            keeper.read(read);
-            model = model.withRows(rows);
-            told();
-        }
+    private List<RackRow> begun() {
+        return model.rows().stream().filter(row -> row.path().isEmpty()).toList();
     }
 
     /** A bike as it was read, or as it stands here where it is not written yet; always with what waits. */
@@ -287,12 +243,15 @@ public final class RackDesk implements Bench.View {
 
     /** Takes bikes off the table; those with a path are to be taken off the page as well. */
     void drop(List<RackRow> rows) {
-        List<String> ids = rows.stream().map(RackRow::id).toList();
-        keeper.leave(rows.stream().filter(row -> !row.path().isEmpty()).toList());
-        model = model.withRows(
-                model.rows().stream().filter(row -> !ids.contains(row.id())).toList());
+        leave(rows);
         told();
         save();
+    }
+
+    private void leave(List<RackRow> rows) {
+        model = model.withRows(
+                model.rows().stream().filter(row -> !rows.contains(row)).toList());
+        keeper.leave(rows.stream().filter(row -> !row.path().isEmpty()).toList());
     }
 
     void choose(List<String> columns) {
@@ -317,6 +276,30 @@ public final class RackDesk implements Bench.View {
         reader.close();
     }
 
+    /** What the loader says. */
+    private final class Loaded implements RackLoader.Told {
+        /** What was typed on bikes that are not on the rack any more is still written. */
+        @Override
+        public void parting(boolean elsewhere, List<String> paths) {
+            keepUnfinished();
+            history = elsewhere ? RackHistory.EMPTY : history;
+            leave(model.rows().stream()
+                    .filter(row -> !row.path().isEmpty())
+                    .filter(row -> elsewhere || !paths.contains(row.path()))
+                    .toList());
+        }
+
+        @Override
+        public void read(List<RackRow> read) {
+            List<RackRow> rows =
+                    new ArrayList<>(read.stream().map(row -> met(row)).toList());
+            rows.addAll(begun());
+            keeper.read(read);
+            model = model.withRows(rows);
+            told();
+        }
+    }
+
     /** What the keeper says. */
     private final class Told implements RackKeeper.Told {
         @Override
@@ -327,11 +310,7 @@ public final class RackDesk implements Bench.View {
         @Override
         public void placed(String id, RackRow now) {
             history = history.moved(id, now);
-            source = new Source(
-                    source.paths().stream()
-                            .map(path -> path.equals(id) ? now.path() : path)
-                            .toList(),
-                    source.folders());
+            loader.moved(id, now.path());
             put(id, now);
         }
 

@@ -16,7 +16,7 @@ import rakeline.quantity.Refusal;
 /**
  * The files that bikes stand in. Off the event thread.
  *
- * @param folders where paths are looked for, the page's own first; new bikes go into the first
+ * @param folders where paths are looked for, the page's own first; new bikes go into the last, the user's own
  */
 record RackFiles(SafeFile disk, List<Path> folders) {
     RackFiles {
@@ -59,9 +59,13 @@ record RackFiles(SafeFile disk, List<Path> folders) {
         return new Written.Done(new Place(place.file(), disk.writeOwn(place.file(), bytes)));
     }
 
-    /** Writes a bike to a new file in the first folder, under this name or with a number behind it. */
+    private Path home() {
+        return folders.get(folders.size() - 1);
+    }
+
+    /** Writes a bike to a new file in the user's folder, under this name or with a number behind it. */
     RackRow create(String fileName, Bike bike) {
-        Path folder = folders.get(0);
+        Path folder = home();
         Path file = free(folder, fileName);
         Place place = new Place(file, disk.writeOwn(file, BikeWriter.write(bike)));
         return RackRow.of(name(folder, file), Optional.of(place), bike);
@@ -87,15 +91,15 @@ record RackFiles(SafeFile disk, List<Path> folders) {
         return file;
     }
 
-    /** Takes a file in: by its path where it lies in one of the folders, else as a copy in the first. */
+    /** Takes a file in: by its path where it lies in one of the folders, else as a copy in the last. */
     RackRow take(Path file) {
         Path whole = file.toAbsolutePath().normalize();
-        Optional<Path> home = folders.stream()
+        Optional<Path> known = folders.stream()
                 .map(folder -> folder.toAbsolutePath().normalize())
                 .filter(whole::startsWith)
                 .findFirst();
-        if (home.isPresent()) {
-            return read(name(home.get(), whole));
+        if (known.isPresent()) {
+            return read(name(known.get(), whole));
         }
         Bike bike = BikeFile.read(disk.read(whole, (int) BikeFile.SIZE_LIMIT), whole.toString());
         return create(BikeWriter.fileName(bike.name()), bike);

@@ -66,10 +66,9 @@ final class RackKeeper {
         return writing;
     }
 
-    /** These bikes leave the rack: what is not in their files is written all the same. */
+    /** These bikes have left the rack: what is not in their files is written all the same. */
     void leave(List<RackRow> rows) {
         rows.stream().filter(this::isUnsaved).forEach(leaving::add);
-        rows.forEach(row -> stored.remove(row.id()));
         save();
     }
 

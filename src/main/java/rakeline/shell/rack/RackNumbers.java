@@ -12,6 +12,9 @@ import rakeline.shell.look.Words;
 
 /** The table of the rack, and beneath it what is to be known of the cell at hand. */
 final class RackNumbers extends JPanel {
+    private static final String HINT = "Type in a cell; what is typed is written to the bike's file when you leave the"
+            + " cell. 20 in, 51.5 cm and 544 ± 3 are understood too.";
+
     private final transient Look look;
     private final transient RackDesk desk;
     private final transient RackGrid grid;
@@ -95,6 +98,7 @@ final class RackNumbers extends JPanel {
         int column = table.getSelectedColumn();
         boolean pointed = row >= 0 && row < grid.getRowCount() && column >= 0 && column < grid.getColumnCount();
         String words = refused.isEmpty() && pointed ? grid.told(row, column) : refused;
+        words = words.isEmpty() && !desk.model().rows().isEmpty() ? HINT : words;
         put(words, refused.isEmpty() ? look.ink() : look.caution());
     }
 

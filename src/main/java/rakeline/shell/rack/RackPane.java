@@ -2,13 +2,16 @@ package rakeline.shell.rack;
 
 import java.awt.BorderLayout;
 import java.awt.CardLayout;
+import java.awt.Component;
 import java.awt.Dimension;
 import java.util.List;
 import java.util.Optional;
 import javax.swing.ButtonGroup;
+import javax.swing.DefaultListCellRenderer;
 import javax.swing.JButton;
 import javax.swing.JComboBox;
 import javax.swing.JLabel;
+import javax.swing.JList;
 import javax.swing.JPanel;
 import javax.swing.JPopupMenu;
 import javax.swing.JToggleButton;
@@ -93,6 +96,14 @@ public final class RackPane extends JPanel implements RackDesk.View {
         rider.addActionListener(event -> act(this::seat));
         hands.addActionListener(event -> act(this::seat));
         hands.setSelectedItem(Hands.HOODS);
+        hands.setRenderer(new DefaultListCellRenderer() {
+            @Override
+            public Component getListCellRendererComponent(
+                    JList<?> list, Object value, int index, boolean isSelected, boolean hasFocus) {
+                return super.getListCellRendererComponent(
+                        list, value instanceof Hands some ? some.word() : value, index, isSelected, hasFocus);
+            }
+        });
         Pile head = new Pile(0);
         head.add(line);
         return head;

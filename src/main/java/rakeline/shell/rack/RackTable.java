@@ -1,13 +1,16 @@
 package rakeline.shell.rack;
 
 import java.awt.Component;
+import java.awt.event.ActionEvent;
 import java.awt.event.KeyEvent;
 import java.awt.event.MouseEvent;
 import java.util.ArrayList;
 import java.util.EventObject;
 import java.util.List;
 import java.util.function.Consumer;
+import javax.swing.AbstractAction;
 import javax.swing.JTable;
+import javax.swing.KeyStroke;
 import javax.swing.ListSelectionModel;
 import javax.swing.SwingUtilities;
 import rakeline.shell.look.Look;
@@ -47,9 +50,24 @@ final class RackTable extends JTable {
         setRowHeight(CellView.height(look, this));
         setShowVerticalLines(false);
         setShowHorizontalLines(true);
+        setIntercellSpacing(new java.awt.Dimension(0, 1));
         setGridColor(look.hairline());
         setBackground(look.paper());
         setFillsViewportHeight(true);
+        getActionMap().put("cancel", new TakeBack());
+    }
+
+    /** Takes back what is typed in the open cell; where none is open, the key goes on. */
+    private final class TakeBack extends AbstractAction {
+        @Override
+        public void actionPerformed(ActionEvent event) {
+            getCellEditor().cancelCellEditing();
+        }
+
+        @Override
+        public boolean isEnabled() {
+            return isEditing();
+        }
     }
 
     /** Shows the rack as it stands; a cell that is typed in stays open. */
@@ -67,11 +85,14 @@ final class RackTable extends JTable {
                 changeSelection(row, column, false, false);
             }
         }
-        fit();
+        if (!isEditing()) {
+            fit();
+        }
         repaint();
         getTableHeader().repaint();
     }
 
+    /** Gives every column its width; a column that changes would close the cell that is typed in. */
     private void fit() {
         for (int i = 0; i < getColumnCount(); i++) {
             int wanted = heads.wanted(grid.column(i));
@@ -80,6 +101,15 @@ final class RackTable extends JTable {
             }
             getColumnModel().getColumn(i).setPreferredWidth(Math.max(look.px(64), wanted));
         }
+    }
+
+    /** What is typed opens a cell; a key that does something else in the window does not. */
+    @Override
+    protected boolean processKeyBinding(KeyStroke stroke, KeyEvent event, int condition, boolean pressed) {
+        boolean other = event.isControlDown() || event.isAltDown() || event.isMetaDown();
+        boolean types = !other && event.getKeyChar() != KeyEvent.CHAR_UNDEFINED && event.getKeyChar() >= ' ';
+        putClientProperty("JTable.autoStartsEdit", types);
+        return super.processKeyBinding(stroke, event, condition, pressed);
     }
 
     /** Typing replaces, F2 and a double click go on with what stands there. */
@@ -113,6 +143,12 @@ final class RackTable extends JTable {
             }
         }
         return rows;
+    }
+
+    @Override
+    public void removeEditor() {
+        super.removeEditor();
+        fit();
     }
 
     @Override

@@ -166,8 +166,14 @@ final class SideBySide extends JPanel {
 
     private void showFigures(List<Figure> figures) {
         taking.removeAll();
-        shown.show(figures);
+        shown.show(figures.stream().map(this::view).toList());
         revalidate();
+    }
+
+    private FigureView view(Figure figure) {
+        FigureView view = new FigureView(look);
+        view.show(figure);
+        return view;
     }
 
     /** Matches the first of the selected bikes to the chosen contact points. */
@@ -203,60 +209,7 @@ final class SideBySide extends JPanel {
 
     private void say(String sentence) {
         taking.removeAll();
-        shown.say(Words.paragraph(sentence, look.body(), look.ink()));
+        shown.show(List.of(Words.paragraph(sentence, look.body(), look.ink())));
         revalidate();
-    }
-
-    /** The figures under one another. */
-    private static final class Shown extends rakeline.shell.look.Pile implements javax.swing.Scrollable {
-        private final transient Look look;
-
-        Shown(Look look) {
-            super(look.space(4));
-            this.look = look;
-            setBorder(look.room(2, 4, 4, 4));
-        }
-
-        void say(javax.swing.JTextArea words) {
-            removeAll();
-            add(words);
-            repaint();
-        }
-
-        void show(List<Figure> figures) {
-            removeAll();
-            figures.forEach(figure -> {
-                FigureView view = new FigureView(look);
-                view.show(figure);
-                add(view);
-            });
-            revalidate();
-            repaint();
-        }
-
-        @Override
-        public java.awt.Dimension getPreferredScrollableViewportSize() {
-            return getPreferredSize();
-        }
-
-        @Override
-        public int getScrollableUnitIncrement(java.awt.Rectangle visible, int orientation, int direction) {
-            return look.space(8);
-        }
-
-        @Override
-        public int getScrollableBlockIncrement(java.awt.Rectangle visible, int orientation, int direction) {
-            return visible.height;
-        }
-
-        @Override
-        public boolean getScrollableTracksViewportWidth() {
-            return true;
-        }
-
-        @Override
-        public boolean getScrollableTracksViewportHeight() {
-            return false;
-        }
     }
 }

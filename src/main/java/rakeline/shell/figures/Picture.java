@@ -1,4 +1,4 @@
-package rakeline.shell;
+package rakeline.shell.figures;
 
 import java.awt.Image;
 import java.awt.datatransfer.DataFlavor;

@@ -1,0 +1,223 @@
+package rakeline.shell;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.awt.Toolkit;
+import java.awt.datatransfer.StringSelection;
+import java.awt.event.KeyEvent;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import javax.swing.JTable;
+import org.assertj.swing.data.TableCell;
+import org.assertj.swing.fixture.JTableFixture;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.ExtendWith;
+import org.junit.jupiter.api.io.TempDir;
+import rakeline.desk.Places;
+import rakeline.shell.figures.FigureView;
+import rakeline.worksheet.Row;
+import rakeline.worksheet.Worksheet;
+
+/** A fitter's work on the rack, with real keys. */
+@Tag("window")
+@ExtendWith(OnAScreen.class)
+class RackWindowTest {
+    private static final String ROAD_XS = "demo-data/bikes/road-xs.bike.json";
+    private static final String ROAD_S = "demo-data/bikes/road-s.bike.json";
+    private static final int STACK = 0;
+    private static final int WHEELBASE_CHARTED = 9;
+    private static final int TRAIL = 11;
+
+    @TempDir
+    Path home;
+
+    private OpenWindow window;
+    private JTableFixture rack;
+
+    @BeforeEach
+    void openTheRack() {
+        window = OpenWindow.sized(home, 1920, 1000)
+                .with(Worksheet.empty("Two sizes")
+                        .withRack(List.of(ROAD_XS, ROAD_S))
+                        .withRows(List.of(Row.Snippet.of("r1", "Bike xs = bike(\"" + ROAD_XS + "\");"))));
+        window.choose("Rack", "Rack");
+        rack = window.frame().table("rack");
+        window.await("the measures are there", () -> !text(0, TRAIL).isEmpty());
+    }
+
+    @AfterEach
+    void closeIt() {
+        window.close();
+    }
+
+    private String text(int row, int column) {
+        JTable table = rack.target();
+        return table.getRowCount() > row
+                ? String.valueOf(table.prepareRenderer(table.getCellRenderer(row, column), row, column)
+                        .getAccessibleContext()
+                        .getAccessibleName())
+                : "";
+    }
+
+    private void enter(int row, int column, String number) {
+        rack.cell(TableCell.row(row).column(column)).click();
+        window.robot().enterText(number);
+    }
+
+    private void key(int code) {
+        window.robot().pressAndReleaseKeys(code);
+    }
+
+    private Path own(String name) {
+        return Places.in(home).worksheets().resolve(name);
+    }
+
+    private List<String> paths() {
+        return window.window().bench().model().page().rack();
+    }
+
+    @Test
+    void measuresFollowWhileANumberIsTyped() {
+        String before = text(0, TRAIL);
+        enter(0, 2, "72.5");
+        window.await("the trail has followed", () -> !text(0, TRAIL).equals(before));
+        assertThat(rack.target().isEditing()).isTrue();
+    }
+
+    @Test
+    void aBundledBikeIsCopiedAndThePageReadsTheCopy() {
+        enter(0, STACK, "512");
+        key(KeyEvent.VK_ENTER);
+        window.await("the page reads the copy", () -> paths().contains("road-xs.bike.json"));
+        assertThat(own("road-xs.bike.json")).content().contains("\"stackMm\": 512");
+        assertThat(window.model().page().row("r1").orElseThrow().text()).contains("bike(\"road-xs.bike.json\")");
+    }
+
+    @Test
+    void anUndoOnTheRackBringsTheNumberBackIntoTheFile() {
+        enter(0, STACK, "512");
+        key(KeyEvent.VK_ENTER);
+        window.await("the page reads the copy", () -> paths().contains("road-xs.bike.json"));
+        rack.cell(TableCell.row(0).column(STACK)).click();
+        window.choose("Edit", "Undo");
+        window.await(
+                "the file has the number of before",
+                () -> content("road-xs.bike.json").contains("\"stackMm\": 508"));
+    }
+
+    private String content(String name) {
+        try {
+            return Files.readString(own(name));
+        } catch (java.io.IOException e) {
+            throw new java.io.UncheckedIOException(e);
+        }
+    }
+
+    @Test
+    void aNumberThatCannotStandKeepsItsCellOpenAndSaysWhatIsAccepted() {
+        enter(0, STACK, "5120");
+        key(KeyEvent.VK_ENTER);
+        assertThat(rack.target().isEditing()).isTrue();
+        window.frame().textBox("rack told").requireText("Stack is \"5120\"; accepted is a number from 200 to 800 mm.");
+    }
+
+    @Test
+    void escapeTakesBackWhatWasTyped() {
+        String before = text(0, STACK);
+        enter(0, STACK, "512");
+        key(KeyEvent.VK_ESCAPE);
+        window.await("the number is that of before", () -> text(0, STACK).equals(before));
+    }
+
+    @Test
+    void aChartedNumberThatDisagreesIsMarkedInWords() {
+        enter(0, WHEELBASE_CHARTED, "983");
+        window.await("it is marked", () -> text(0, WHEELBASE_CHARTED).endsWith("12.2 mm over."));
+    }
+
+    @Test
+    void twoBikesAreComparedAtTheSameContactPointsAndMatchedToStockParts() {
+        rack.selectRows(0, 1);
+        window.frame().button("rack Compare").click();
+        window.await("they are compared", () -> figures().size() == 3);
+        window.frame().comboBox("rack contact").selectItem("those of Road S");
+        window.await("the points of one are on both", () -> titles().anyMatch(title -> title.contains("Road XS")));
+        window.frame().comboBox("rack parts").selectItem(1);
+        window.press(window.frame().button("rack Match").target());
+        window.await("options are offered", () -> titles().anyMatch(title -> title.contains("combinations")));
+        window.press(window.frame().button("rack take").target());
+        window.await("the option is on the rack", () -> paths().size() == 3);
+    }
+
+    private List<FigureView> figures() {
+        return window.shown().stream()
+                .filter(FigureView.class::isInstance)
+                .map(FigureView.class::cast)
+                .toList();
+    }
+
+    private java.util.stream.Stream<String> titles() {
+        return figures().stream().map(view -> view.getAccessibleContext().getAccessibleName());
+    }
+
+    @Test
+    void aChartIsPastedFromASpreadsheet() {
+        copy("""
+                Size\tStack (cm)\tReach (cm)\tHead angle\tSeat angle\tChainstay (cm)\tBB drop (cm)\tFork offset (mm)
+                S\t53,5\t38\t72\t74\t41\t7\t45
+                M\t55,5\t38,7\t72,5\t73,5\t41\t7\t45
+                """);
+        rack.cell(TableCell.row(0).column(0)).click();
+        window.run(() -> javax.swing.SwingUtilities.invokeLater(() -> rack.target()
+                .getActionMap()
+                .get("paste")
+                .actionPerformed(new java.awt.event.ActionEvent(rack.target(), 0, "paste"))));
+        window.await(
+                "the preview asks for the wheels",
+                () -> window.robot()
+                                .finder()
+                                .findAll(component ->
+                                        "chart Both wheels, bead seat, mm, for every size".equals(component.getName()))
+                                .size()
+                        == 1);
+        window.frame()
+                .dialog()
+                .textBox("chart Both wheels, bead seat, mm, for every size")
+                .enterText("622");
+        window.frame()
+                .dialog()
+                .textBox("chart Both wheels, tyre, mm, for every size")
+                .enterText("28");
+        window.frame()
+                .dialog()
+                .button(org.assertj.swing.core.matcher.JButtonMatcher.withText("Put them on the rack"))
+                .click();
+        window.await("both sizes are on the rack", () -> paths().size() == 4);
+    }
+
+    private static void copy(String text) {
+        Toolkit.getDefaultToolkit().getSystemClipboard().setContents(new StringSelection(text), null);
+    }
+
+    @Test
+    void aBikeBegunAnewKeepsWhatIsTypedUntilItIsWhole() {
+        window.choose("Rack", "Begin a new bike");
+        enter(2, STACK, "560");
+        key(KeyEvent.VK_ENTER);
+        window.await(
+                "it is kept",
+                () -> Files.exists(Places.in(home).state().resolve("rack.json")) && kept().contains("560"));
+    }
+
+    private String kept() {
+        try {
+            return Files.readString(Places.in(home).state().resolve("rack.json"));
+        } catch (java.io.IOException e) {
+            throw new java.io.UncheckedIOException(e);
+        }
+    }
+}

@@ -1,0 +1,66 @@
+package rakeline.shell.rack;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import rakeline.catalogue.PartsFile;
+import rakeline.catalogue.Roots;
+import rakeline.figure.BikeDrawing;
+import rakeline.figure.Column;
+import rakeline.figure.Table;
+import rakeline.geometry.Bike;
+import rakeline.geometry.parts.Stock;
+import rakeline.quantity.Refusal;
+import rakeline.study.fit.Wanted;
+
+class PairingTest {
+    private static final String PARTS = "demo-data/parts/road.parts.json";
+
+    private final Bike small = RackStock.bundled("demo-data/bikes/road-xs.bike.json");
+    private final Bike large = RackStock.bundled("demo-data/bikes/road-s.bike.json");
+    private final Stock parts = PartsFile.read(Roots.bundled().read(PARTS, PartsFile.SIZE_LIMIT), PARTS);
+
+    private double difference(Optional<Stock> stock, String key) {
+        Pairing pairing = new Pairing(List.of(large, small), RackSeat.EMPTY, Optional.of(Wanted.of(large)), stock);
+        Table table = (Table) pairing.compared(BikeDrawing.At.BB).get(0);
+        int row = column(table, "key").shown().indexOf(key);
+        return column(table, "difference2").values().at(row);
+    }
+
+    private static Column column(Table table, String key) {
+        return table.columns().stream()
+                .filter(column -> column.key().equals(key))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    @Test
+    void atTheSameContactPointsTheSaddleIsInTheSamePlace() {
+        assertThat(difference(Optional.empty(), "saddleHeightMm")).isZero();
+    }
+
+    @Test
+    void stockPartsBringTheHandsCloserThanTheyAreBuilt() {
+        assertThat(Math.abs(difference(Optional.of(parts), "handXMm")))
+                .isLessThan(Math.abs(difference(Optional.empty(), "handXMm")));
+    }
+
+    @Test
+    void aMatchGivesTheBikesThatItsOptionsMake() {
+        Pairing.Options options = new Pairing(
+                        List.of(small), RackSeat.EMPTY, Optional.of(Wanted.of(large)), Optional.of(parts))
+                .matched();
+        assertThat(options.bikes()).hasSize(10);
+    }
+
+    @Test
+    void aMatchWithoutContactPointsSaysWhatToChoose() {
+        Pairing pairing = new Pairing(List.of(small), RackSeat.EMPTY, Optional.empty(), Optional.of(parts));
+        assertThatThrownBy(pairing::matched)
+                .isInstanceOf(Refusal.class)
+                .hasMessage("Choose whose contact points are wanted before parts are matched to them.");
+    }
+}

@@ -1,0 +1,254 @@
+package rakeline.shell.rack;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import rakeline.geometry.Bike;
+import rakeline.geometry.Inputs;
+import rakeline.geometry.Provenance;
+import rakeline.quantity.Refusal;
+import rakeline.study.Vocabulary;
+
+class RackModelTest {
+    private static final RackColumn STACK = RackColumn.of("frame.stackMm");
+    private static final RackColumn STEM_ANGLE = RackColumn.of("cockpit.stemAngleDeg");
+    private static final RackColumn CRANK = RackColumn.of("crank.lengthMm");
+    private static final RackColumn STANCE = RackColumn.of("crank.stanceWidthMm");
+    private static final RackColumn WHEELBASE = RackColumn.of("charted.wheelbaseMm");
+
+    private final RackModel model = RackModel.empty()
+            .withRows(List.of(bundled("road-xs"), bundled("road-s"), RackRow.begun("new 1", "Customer")));
+
+    static RackRow bundled(String name) {
+        String path = "demo-data/bikes/" + name + ".bike.json";
+        return RackRow.of(path, Optional.empty(), RackStock.bundled(path));
+    }
+
+    private double typed(String text, RackColumn column) {
+        return model.type(0, column, text).rows().get(0).value(column);
+    }
+
+    private static double inInches(String text) {
+        return RackModel.empty()
+                .withRows(List.of(bundled("road-xs")))
+                .in(LengthUnit.INCH)
+                .type(0, STACK, text)
+                .rows()
+                .get(0)
+                .value(STACK);
+    }
+
+    @ParameterizedTest
+    @CsvSource({"512, 512", "'512,5', 512.5", "512.5, 512.5", "51.25 cm, 512.5", "'20,2 in', 513.08", "' 512 mm ', 512"
+    })
+    void aLengthIsStoredInMillimetresHoweverItIsTyped(String text, double mm) {
+        assertThat(typed(text, STACK)).isEqualTo(mm);
+    }
+
+    @Test
+    void aLengthWithoutUnitIsInTheUnitShown() {
+        assertThat(inInches("20")).isEqualTo(508);
+    }
+
+    @Test
+    void anAngleTakesADegreeSignAndEveryMinus() {
+        assertThat(List.of(typed("−17°", STEM_ANGLE), typed("-17", STEM_ANGLE), typed("–17 deg", STEM_ANGLE)))
+                .containsOnly(-17.0);
+    }
+
+    @ParameterizedTest
+    @CsvSource({"abc", "1200", "20 kg", "5 1 2", "512 ± -3"})
+    void whatCannotStandIsRefusedInOneSentence(String text) {
+        assertThatThrownBy(() -> typed(text, STACK))
+                .isInstanceOf(Refusal.class)
+                .hasMessage("Stack is \"" + text + "\"; accepted is a number from 200 to 800 mm.");
+    }
+
+    @Test
+    void aLengthIsShownInTheUnitChosenWithoutNeedlessZeros() {
+        assertThat(List.of(STACK.show(508, LengthUnit.INCH), STACK.show(512.5, LengthUnit.CENTIMETRE)))
+                .containsExactly("20", local("51.25"));
+    }
+
+    private static String local(String number) {
+        return rakeline.shell.look.Numerals.show(Double.parseDouble(number));
+    }
+
+    @Test
+    void aRefusalSpeaksInTheUnitShown() {
+        assertThatThrownBy(() -> inInches("600"))
+                .hasMessage("Stack is \"600\"; accepted is a number from 7.874 to 31.496 in.");
+    }
+
+    @Test
+    void aMeasureCannotBeTyped() {
+        assertThatThrownBy(() -> typed("60", RackColumn.of("trailMm")))
+                .hasMessage("Trail is computed; change a number that it follows from.");
+    }
+
+    @Test
+    void anEditLeavesTheModelBeforeAsItWas() {
+        model.type(0, STACK, "512");
+        assertThat(model.rows().get(0).value(STACK)).isEqualTo(508);
+    }
+
+    @Test
+    void aNumberTypedRedrawsTheBike() {
+        assertThat(model.type(0, STACK, "512").rows().get(0).bike())
+                .contains(RackStock.bundled("demo-data/bikes/road-xs.bike.json").with(Inputs.STACK, 512));
+    }
+
+    @Test
+    void bothWheelsAreOneCell() {
+        Bike bike = model.type(0, RackColumn.of("wheels.both.tyreMm"), "32")
+                .rows()
+                .get(0)
+                .bike()
+                .orElseThrow();
+        assertThat(List.of(bike.get(Inputs.FRONT_TYRE), bike.get(Inputs.REAR_TYRE)))
+                .containsOnly(32.0);
+    }
+
+    @Test
+    void anUncertaintyTypedBehindANumberMakesItMeasured() {
+        Bike bike = model.type(0, STACK, "512 ± 2").rows().get(0).bike().orElseThrow();
+        assertThat(bike.provenance().get("frame.stackMm"))
+                .isEqualTo(new Provenance(Optional.of(Provenance.Origin.MEASURED), 2));
+    }
+
+    @Test
+    void whatWasSolvedIsSoNoLongerOnceItIsTyped() {
+        Bike bike = model.type(0, RackColumn.of("frame.headTubeMm"), "110")
+                .rows()
+                .get(0)
+                .bike()
+                .orElseThrow();
+        assertThat(bike.provenance()).doesNotContainKey("frame.headTubeMm");
+    }
+
+    @Test
+    void aNumberThatABikeCanBeWithoutIsClearedByAnEmptyCell() {
+        assertThat(typed("", WHEELBASE)).isNaN();
+    }
+
+    @Test
+    void aNumberThatABikeCannotBeWithoutIsNotCleared() {
+        assertThatThrownBy(() -> typed("", STACK))
+                .hasMessage("Stack is empty; a bike with the group frame cannot be without it.");
+    }
+
+    @Test
+    void aNumberWaitsUntilItsGroupIsWhole() {
+        RackModel waiting = model.type(2, CRANK, "170");
+        assertThat(waiting.rows().get(2).isWaiting(CRANK)).isTrue();
+        assertThat(waiting.rows().get(2).missing()).contains(Inputs.STANCE_WIDTH, Inputs.STACK);
+    }
+
+    @Test
+    void aGroupThatBecomesWholeIsPutOnTheBike() {
+        RackRow bare = RackRow.of("bare", Optional.empty(), bare());
+        RackRow with = bare.type(CRANK, new Typed(170, Double.NaN));
+        assertThat(with.bike()).contains(bare());
+        assertThat(with.type(STANCE, new Typed(240, Double.NaN))
+                        .bike()
+                        .orElseThrow()
+                        .get(Inputs.CRANK_LENGTH))
+                .isEqualTo(170);
+    }
+
+    @Test
+    void aBikeBegunAnewIsABikeOnceAllItsNumbersAreTyped() {
+        RackModel typing = model;
+        for (var entry : Map.of(
+                        "frame.stackMm", "560",
+                        "frame.reachMm", "390",
+                        "frame.headAngleDeg", "72.5",
+                        "frame.seatAngleDeg", "73.5",
+                        "frame.chainstayMm", "415",
+                        "frame.bbDropMm", "70",
+                        "fork.offsetMm", "45",
+                        "wheels.both.beadSeatMm", "622",
+                        "wheels.both.tyreMm", "28")
+                .entrySet()) {
+            typing = typing.type(2, RackColumn.of(entry.getKey()), entry.getValue());
+        }
+        assertThat(typing.rows().get(2).bike().map(Bike::name)).contains("Customer");
+        assertThat(typing.rows().get(2).missing()).isEmpty();
+    }
+
+    @Test
+    void aBlockIsPastedFromACellOn() {
+        List<RackRow> pasted = model.paste(0, 0, "511\t371\n527\t381\n");
+        assertThat(pasted.stream().map(row -> row.value(STACK))).containsExactly(511.0, 527.0);
+    }
+
+    @Test
+    void aBlockWithOneWrongCellIsNotPasted() {
+        assertThatThrownBy(() -> model.paste(0, 0, "511\t371\n527\toops")).hasMessageStartingWith("Reach is \"oops\"");
+    }
+
+    @Test
+    void aBlockBeyondTheRackIsRefused() {
+        assertThatThrownBy(() -> model.paste(2, 0, "511\n527"))
+                .hasMessage("What is pasted has 2 lines; from this row on the rack has 1.");
+    }
+
+    @Test
+    void aChartedNumberThatDisagreesSaysByHowMuch() {
+        RackModel wrong = model.type(0, WHEELBASE, "983");
+        RackRow row = wrong.rows().get(0);
+        RackReading reading =
+                RackReading.of(Vocabulary.standard(), row.bike().orElseThrow(), RackSeat.EMPTY, List.of());
+        RackCell cell = RackCell.of(row, WHEELBASE, reading, LengthUnit.MILLIMETRE);
+        assertThat(cell.mark()).isEqualTo(RackCell.Mark.DISAGREES);
+        assertThat(cell.note()).matches("1[12]\\.\\d mm over");
+    }
+
+    @Test
+    void aDisagreementNamesItsSuspects() {
+        RackRow row = model.type(0, WHEELBASE, "983").rows().get(0);
+        RackReading reading =
+                RackReading.of(Vocabulary.standard(), row.bike().orElseThrow(), RackSeat.EMPTY, List.of());
+        assertThat(RackWords.cell(row, WHEELBASE, reading, LengthUnit.MILLIMETRE))
+                .contains(
+                        "of which rounding explains",
+                        "frame.chainstayMm would have to be 422 instead of 410 mm, or charted.wheelbaseMm 971");
+    }
+
+    @Test
+    void aBikeWhoseNumbersAgreeSaysWhereItStands() {
+        assertThat(RackWords.state(model.rows().get(0), RackReading.NONE)).isEqualTo("comes with the program");
+    }
+
+    @Test
+    void aBikeBegunAnewSaysWhatItNeeds() {
+        assertThat(RackWords.state(model.rows().get(2), RackReading.NONE)).matches("needs stack and \\d+ more");
+    }
+
+    @Test
+    void aCellIsReadAloudWithBikeLabelValueAndUnit() {
+        assertThat(RackWords.spoken(model.rows().get(0), STACK, RackReading.NONE, LengthUnit.MILLIMETRE))
+                .isEqualTo("Road XS, Stack: 508 mm.");
+    }
+
+    private static Bike bare() {
+        Bike whole = RackStock.bundled("demo-data/bikes/road-xs.bike.json");
+        return Bike.of(
+                "Bare",
+                Inputs.all().stream()
+                        .filter(input -> whole.given().has(input))
+                        .filter(input -> Bike.NEEDED_GROUPS.contains(input.group()))
+                        .reduce(
+                                rakeline.quantity.Entries.none(),
+                                (entries, input) -> entries.with(input, whole.get(input)),
+                                (one, other) -> one),
+                java.util.Set.of(),
+                Map.of());
+    }
+}
