@@ -286,9 +286,9 @@ public final class Window {
                 Deed.of("Page", "Save as…", "ctrl shift S", filing::saveAs),
                 Deed.of("Page", "Earlier versions…", "ctrl F9", rescue::chooseVersion),
                 Deed.of("Page", "Title…", "ctrl F2", this::retitle),
-                Deed.of("Page", "Handout…", "ctrl alt H", handouts::askForFile),
+                Deed.of("Page", "Handout…", "ctrl F10", handouts::askForFile),
                 Deed.of("Page", "Print…", "ctrl P", handouts::print),
-                Deed.of("Page", "Give the handout up", "ctrl alt P", handouts::giveUp)
+                Deed.of("Page", "Give the handout up", "ctrl shift F10", handouts::giveUp)
                         .when(handouts::isPending));
     }
 
@@ -329,7 +329,7 @@ public final class Window {
                 Deed.of("Help", "Keys", "F1", () -> KeyList.show(face, deeds, taste.look())),
                 Deed.of("Help", "Help on what has the keys", "shift F1", this::helpOnFocus),
                 Deed.of("Help", "Help on what the pointer is at", "ctrl F1", this::helpAtPointer),
-                Deed.of("Help", "Inputs and measures", "ctrl alt F1", handouts::openKeys),
+                Deed.of("Help", "Inputs and measures", "ctrl shift F2", handouts::openKeys),
                 Deed.of("Help", "First steps", "ctrl shift F1", () -> filing.openBundled(BundledPages.FIRST_STEPS)),
                 Deed.of("Help", "About Rakeline", "alt F1", this::about));
     }
