@@ -72,26 +72,37 @@ final class WordFinder implements Suggestions {
         page.rows().stream()
                 .takeWhile(each -> !each.id().equals(row))
                 .filter(Row.Snippet.class::isInstance)
-                .forEach(each -> split(each.text(), before));
+                .forEach(each -> addAll(each.text(), before));
         String text = page.row(row).orElseThrow().text();
         String upTo = text.substring(0, Math.max(0, Math.min(caret, text.length())));
         String last = split(upTo, before);
         return new Typed(before, last, upTo.length() - last.length());
     }
 
-    /** Adds all snippets of a text but the last to a list; a text of another row ends with an empty last one. */
+    /** Adds the snippets of a row above; an expression at its end gives no name and is left out. */
+    private void addAll(String text, List<String> snippets) {
+        CompletionInfo last = analysis.analyzeCompletion(split(text, snippets));
+        if (last.completeness() == Completeness.COMPLETE_WITH_SEMI && last.source() != null) {
+            snippets.add(last.source());
+        }
+    }
+
+    /** Adds all snippets of a text that are ended to a list, and returns the one that could go on. */
     private String split(String text, List<String> snippets) {
         String rest = text;
         while (true) {
             CompletionInfo info = analysis.analyzeCompletion(rest);
-            boolean ended = info.completeness() == Completeness.COMPLETE;
-            String remaining = info.remaining() == null ? "" : info.remaining();
-            if (!ended || info.source() == null || remaining.length() >= rest.length()) {
+            if (info.completeness() != Completeness.COMPLETE || !isEnded(info.source())) {
                 return rest;
             }
             snippets.add(info.source());
-            rest = remaining;
+            rest = info.remaining() == null ? "" : info.remaining();
         }
+    }
+
+    private static boolean isEnded(String source) {
+        String code = source == null ? "" : source.strip();
+        return code.endsWith(";") || code.endsWith("}");
     }
 
     /** Makes the shell know these snippets and no others; what it knew before from the same beginning stays. */
