@@ -113,6 +113,9 @@ public final class Journal implements AutoCloseable {
     /** Writes what is still to be written and ends; not to be called on the event thread. */
     @Override
     public void close() {
+        if (thread.isShutdown()) {
+            return;
+        }
         flush();
         CompletableFuture.runAsync(() -> claim.ifPresent(Claim::close), thread).join();
         thread.shutdown();

@@ -11,13 +11,20 @@ import rakeline.figure.Drawing;
 import rakeline.figure.MeasureTable;
 import rakeline.figure.Table;
 import rakeline.geometry.Bike;
+import rakeline.geometry.ContactMeasures;
+import rakeline.geometry.Inputs;
+import rakeline.geometry.MassInputs;
+import rakeline.geometry.Measures;
 import rakeline.geometry.Refit;
 import rakeline.geometry.Setting;
+import rakeline.geometry.ToeMeasures;
+import rakeline.handling.HandlingMeasures;
 import rakeline.handling.Ride;
 import rakeline.quantity.Input;
 import rakeline.quantity.Keyed;
 import rakeline.quantity.Measure;
 import rakeline.quantity.Quantity;
+import rakeline.rider.RiderMeasures;
 import rakeline.study.Vocabulary;
 
 /** What a row may call by its bare name, beside the constants of inputs and measures. */
@@ -25,6 +32,16 @@ public final class Prelude {
     /** The classes whose methods a row may call by their bare names. */
     public static final List<Class<?>> FACADES =
             List.of(Prelude.class, Studies.class, Fitting.class, Charts.class, Riders.class, Handling.class);
+
+    /** The classes whose constants a row may name. */
+    public static final List<Class<?>> CONSTANTS = List.of(
+            Inputs.class,
+            MassInputs.class,
+            Measures.class,
+            ToeMeasures.class,
+            ContactMeasures.class,
+            RiderMeasures.class,
+            HandlingMeasures.class);
 
     /** The imports in force in every row. */
     public static final List<String> IMPORTS = Stream.concat(
@@ -40,15 +57,9 @@ public final class Prelude {
                             "import rakeline.handling.*;",
                             "import rakeline.study.*;",
                             "import rakeline.figure.*;",
-                            "import rakeline.prelude.*;",
-                            "import static rakeline.geometry.Inputs.*;",
-                            "import static rakeline.geometry.MassInputs.*;",
-                            "import static rakeline.geometry.Measures.*;",
-                            "import static rakeline.geometry.ToeMeasures.*;",
-                            "import static rakeline.geometry.ContactMeasures.*;",
-                            "import static rakeline.rider.RiderMeasures.*;",
-                            "import static rakeline.handling.HandlingMeasures.*;"),
-                    FACADES.stream().map(facade -> "import static " + facade.getName() + ".*;"))
+                            "import rakeline.prelude.*;"),
+                    Stream.concat(CONSTANTS.stream(), FACADES.stream())
+                            .map(type -> "import static " + type.getName() + ".*;"))
             .toList();
 
     private static final int DIAL_STEPS = 100;

@@ -1,5 +1,6 @@
 package rakeline.shell;
 
+import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.function.Consumer;
@@ -32,6 +33,15 @@ final class Background {
                 SwingUtilities.invokeLater(() -> refused.accept(refusal.getMessage()));
             }
         });
+    }
+
+    /** Waits until all that was begun has ended; off the event thread. */
+    void await() {
+        CompletableFuture.runAsync(() -> {}, thread).join();
+    }
+
+    boolean isClosed() {
+        return thread.isShutdown();
     }
 
     /** Lets what was begun end, and takes no more. */

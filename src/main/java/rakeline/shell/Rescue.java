@@ -69,6 +69,11 @@ final class Rescue implements Bench.View {
         journal.close();
     }
 
+    /** Writes what is still to be written and keeps no more; what is kept stays. Off the event thread. */
+    void letGo() {
+        journal.close();
+    }
+
     /** Asks about each page that a program left unsaved when it ended, until one is brought back. */
     void offer() {
         background.run(() -> Recovery.find(vault.disk(), vault.places()), this::ask, bench::notice);

@@ -174,6 +174,14 @@ public final class Window {
         place.change(before -> Stage.of(frame, before), this::leave, refused -> leave());
     }
 
+    /** Writes what is on its way to a file, and no more after that; off the event thread. */
+    void letGo() {
+        rescue.letGo();
+        if (!background.isClosed()) {
+            background.await();
+        }
+    }
+
     private boolean endJournal() {
         rescue.end();
         return true;

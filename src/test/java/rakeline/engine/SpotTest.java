@@ -14,7 +14,7 @@ class SpotTest {
                 "Line 2, column 3: Java cannot read this here.|one\\nab=cd|=",
                 "Line 1, column 3: there is no wit in what stands before it.|xs.wit|wit",
                 "Line 2: the code ran out of memory.|one\\n  two three|two three",
-                "Line 1, column 9: something is missing here.|int a = |' '",
+                "Line 1, column 9: something is missing here.|'int a = '|' '",
                 "a bike has no \"frame.headAngel\"; did you mean \"frame.headAngleDeg\"?|xs.with(\"frame.headAngel\", 70)|frame.headAngel"
             })
     void theWordThatAMessageIsAboutIsFound(String message, String text, String word) {

@@ -21,7 +21,7 @@ class ManualTest {
 
     @Test
     void aWordOfTheRowsIsDocumentedAsItsDeclarationIs() {
-        assertThat(written.method("Prelude", "sweep", List.of("Ride")))
+        assertThat(written.method("Prelude", "sweep", List.of("Bike")))
                 .get()
                 .asString()
                 .isNotBlank();

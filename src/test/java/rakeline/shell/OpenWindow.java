@@ -225,6 +225,7 @@ final class OpenWindow implements AutoCloseable {
             window.bench().close();
             window.frame().dispose();
         });
+        window.letGo();
         robot.cleanUp();
     }
 }

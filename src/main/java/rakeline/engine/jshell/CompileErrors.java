@@ -25,7 +25,9 @@ final class CompileErrors {
                 .flatMap(type -> Arrays.stream(type.getMethods()))
                 .map(Method::getName)
                 .forEach(name -> known.add(name + "()"));
-        Arrays.stream(Prelude.class.getFields()).forEach(field -> known.add(field.getName()));
+        Prelude.CONSTANTS.stream()
+                .flatMap(type -> Arrays.stream(type.getFields()))
+                .forEach(field -> known.add(field.getName()));
     }
 
     /** @param offset of the snippet in its row */

@@ -45,6 +45,7 @@ class CompileErrorsTest {
             delimiter = '|',
             value = {
                 "trial + 1|Line 1, column 1: nothing is called trial here; did you mean trail?",
+                "HEAD_ANGEL + 1|Line 1, column 1: nothing is called HEAD_ANGEL here; did you mean HEAD_ANGLE?",
                 "int a = \"x\";|Line 1, column 9: a value of another type is needed here.",
                 "String s = \"open;|Line 1, column 12: the text is not closed by a quote.",
                 "int a = (1 + ;|Line 1, column 14: Java cannot read this here.",
