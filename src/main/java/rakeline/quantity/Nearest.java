@@ -12,8 +12,9 @@ public final class Nearest {
     /** The nearest of the known words, or none when all are far off (more than a third of the letters differ). */
     public static Optional<String> of(String word, Collection<String> known) {
         return known.stream()
-                .filter(candidate -> distance(word, candidate) <= Math.max(2, candidate.length() / 3))
-                .min(Comparator.<String>comparingInt(candidate -> distance(word, candidate))
+                .filter(candidate -> caseAside(word, candidate) <= Math.max(2, candidate.length() / 3))
+                .min(Comparator.<String>comparingInt(candidate -> caseAside(word, candidate))
+                        .thenComparingInt(candidate -> distance(word, candidate))
                         .thenComparing(Comparator.naturalOrder()));
     }
 
@@ -22,10 +23,12 @@ public final class Nearest {
         return of(word, known).map(near -> "; did you mean " + near + "?").orElse(".");
     }
 
-    /** Insertions, deletions and changes of letters, case aside (Wagner and Fischer 1974). */
-    private static int distance(String left, String right) {
-        String a = left.toLowerCase(Locale.ROOT);
-        String b = right.toLowerCase(Locale.ROOT);
+    private static int caseAside(String left, String right) {
+        return distance(left.toLowerCase(Locale.ROOT), right.toLowerCase(Locale.ROOT));
+    }
+
+    /** Insertions, deletions and changes of letters (Wagner and Fischer 1974). */
+    private static int distance(String a, String b) {
         int[] row = new int[b.length() + 1];
         for (int j = 0; j <= b.length(); j++) {
             row[j] = j;

@@ -4,6 +4,7 @@ import java.awt.BorderLayout;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 import java.util.function.Supplier;
 import javax.swing.JButton;
 import javax.swing.JComboBox;
@@ -38,6 +39,7 @@ final class SideBySide extends JPanel {
     private transient Supplier<List<RackRow>> chosen = List::of;
     private boolean filling;
     private boolean comparing;
+    private int asked;
 
     /** Something to choose, in words. */
     private record Choice<T>(String words, T value) {
@@ -160,8 +162,24 @@ final class SideBySide extends JPanel {
         comparing = true;
         Pairing pairing = pairing(bikes(2));
         BikeDrawing.At where = at.getItemAt(at.getSelectedIndex());
-        desk.host().aside(() -> pairing.compared(where), this::showFigures, this::say);
+        ask(() -> pairing.compared(where), this::showFigures);
         reveal.run();
+    }
+
+    /** What was asked last counts, also where an answer to something before comes later. */
+    private <T> void ask(Supplier<T> work, Consumer<T> answer) {
+        int number = ++asked;
+        desk.host()
+                .aside(
+                        work,
+                        outcome -> onlyFor(number, () -> answer.accept(outcome)),
+                        sentence -> onlyFor(number, () -> say(sentence)));
+    }
+
+    private void onlyFor(int number, Runnable work) {
+        if (number == asked) {
+            work.run();
+        }
     }
 
     private void showFigures(List<Figure> figures) {
@@ -184,7 +202,7 @@ final class SideBySide extends JPanel {
             say("The rack has no bike yet.");
         } else {
             Pairing pairing = pairing(bikes);
-            desk.host().aside(pairing::matched, this::showOptions, this::say);
+            ask(pairing::matched, this::showOptions);
         }
         reveal.run();
     }
