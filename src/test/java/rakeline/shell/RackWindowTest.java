@@ -8,6 +8,7 @@ import java.awt.event.KeyEvent;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import javax.swing.JComboBox;
 import javax.swing.JTable;
 import org.assertj.swing.data.TableCell;
 import org.assertj.swing.fixture.JTableFixture;
@@ -144,13 +145,25 @@ class RackWindowTest {
         rack.selectRows(0, 1);
         window.frame().button("rack Compare").click();
         window.await("they are compared", () -> figures().size() == 3);
-        window.frame().comboBox("rack contact").selectItem("those of Road S");
+        choose("rack contact", 2);
         window.await("the points of one are on both", () -> titles().anyMatch(title -> title.contains("Road XS")));
-        window.frame().comboBox("rack parts").selectItem(1);
+        choose("rack parts", 1);
         window.press(window.frame().button("rack Match").target());
         window.await("options are offered", () -> titles().anyMatch(title -> title.contains("combinations")));
         window.press(window.frame().button("rack take").target());
         window.await("the option is on the rack", () -> paths().size() == 3);
+    }
+
+    /** With the keys, as someone does who does not look for the mouse. */
+    private void choose(String name, int place) {
+        JComboBox<?> box = window.frame().comboBox(name).target();
+        window.await("there is something to choose", () -> box.getItemCount() > place);
+        window.run(box::requestFocusInWindow);
+        window.await("it has the keys", box::isFocusOwner);
+        for (int i = 0; i < place; i++) {
+            key(KeyEvent.VK_DOWN);
+        }
+        window.await("it is chosen", () -> box.getSelectedIndex() == place);
     }
 
     private List<FigureView> figures() {
