@@ -7,13 +7,13 @@ import java.util.OptionalDouble;
 import javax.swing.JComboBox;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
-import javax.swing.JOptionPane;
 import javax.swing.JPanel;
 import javax.swing.JTextField;
 import net.miginfocom.swing.MigLayout;
 import rakeline.geometry.Setting;
 import rakeline.quantity.Quantity;
 import rakeline.quantity.Refusal;
+import rakeline.shell.look.Ask;
 import rakeline.shell.look.Look;
 import rakeline.shell.look.Numerals;
 import rakeline.shell.look.Words;
@@ -63,16 +63,7 @@ final class HeldChoice {
         JTextField value = new JTextField(8);
         value.setName("held value");
         source.now().ifPresent(held -> show(held, measures, inputs, value));
-        Object[] answers = {"Hold it", "Go back"};
-        int answer = JOptionPane.showOptionDialog(
-                over,
-                form(measures, value, inputs),
-                "Hold something else",
-                JOptionPane.DEFAULT_OPTION,
-                JOptionPane.PLAIN_MESSAGE,
-                null,
-                answers,
-                answers[0]);
+        int answer = Ask.among(over, form(measures, value, inputs), "Hold something else", 0, "Hold it", "Go back");
         if (answer == 0) {
             rewrite(row, source, measures, value.getText(), inputs);
         }

@@ -12,11 +12,11 @@ import java.util.logging.Level;
 import java.util.logging.Logger;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import javax.swing.JOptionPane;
 import javax.swing.JScrollPane;
 import javax.swing.JTextArea;
 import javax.swing.SwingUtilities;
 import rakeline.desk.Version;
+import rakeline.shell.look.Ask;
 
 /** Tells of an error of the program itself, with details that can be copied; nothing is sent anywhere. */
 final class Mishap implements UncaughtExceptionHandler {
@@ -52,16 +52,8 @@ final class Mishap implements UncaughtExceptionHandler {
         shown.setEditable(false);
         shown.setName("details");
         shown.getAccessibleContext().setAccessibleName("Details");
-        Object[] answers = {"Copy details", "Go on"};
-        int answer = JOptionPane.showOptionDialog(
-                over.get(),
-                new Object[] {WORDS, new JScrollPane(shown)},
-                "An error",
-                JOptionPane.DEFAULT_OPTION,
-                JOptionPane.PLAIN_MESSAGE,
-                null,
-                answers,
-                answers[1]);
+        int answer = Ask.among(
+                over.get(), new Object[] {WORDS, new JScrollPane(shown)}, "An error", 1, "Copy details", "Go on");
         if (answer == 0) {
             Toolkit.getDefaultToolkit().getSystemClipboard().setContents(new StringSelection(details), null);
         }

@@ -2,7 +2,7 @@ package rakeline.shell;
 
 import java.awt.Component;
 import java.nio.file.Path;
-import javax.swing.JOptionPane;
+import rakeline.shell.look.Ask;
 
 /** A file opened before that is no longer where it was. */
 final class MovedFile {
@@ -16,16 +16,14 @@ final class MovedFile {
     private MovedFile() {}
 
     static Answer ask(Component over, Path file) {
-        Object[] answers = {"Find it…", "Take it off the list", "Go back"};
-        int answer = JOptionPane.showOptionDialog(
+        int answer = Ask.among(
                 over,
                 file.getFileName() + " is no longer in " + file.getParent() + ".",
                 "A file has moved",
-                JOptionPane.DEFAULT_OPTION,
-                JOptionPane.PLAIN_MESSAGE,
-                null,
-                answers,
-                answers[0]);
+                0,
+                "Find it…",
+                "Take it off the list",
+                "Go back");
         return answer == 0 ? Answer.FIND : answer == 1 ? Answer.FORGET : Answer.GO_BACK;
     }
 }

@@ -11,7 +11,6 @@ import javax.swing.JComboBox;
 import javax.swing.JComponent;
 import javax.swing.JFileChooser;
 import javax.swing.JLabel;
-import javax.swing.JOptionPane;
 import javax.swing.JPanel;
 import javax.swing.JSpinner;
 import javax.swing.JTextField;
@@ -19,6 +18,7 @@ import javax.swing.SpinnerNumberModel;
 import net.miginfocom.swing.MigLayout;
 import rakeline.desk.Preferences;
 import rakeline.desk.Preferences.Theme;
+import rakeline.shell.look.Ask;
 import rakeline.shell.look.Look;
 import rakeline.shell.look.Words;
 import rakeline.shell.rack.LengthUnit;
@@ -90,16 +90,7 @@ final class PreferencesDialog {
 
     /** Lets a person change the preferences; empty where they were left as they are. */
     Optional<Chosen> ask(Component over) {
-        Object[] answers = {"Take over", "Go back"};
-        int answer = JOptionPane.showOptionDialog(
-                over,
-                lines(),
-                "Preferences",
-                JOptionPane.DEFAULT_OPTION,
-                JOptionPane.PLAIN_MESSAGE,
-                null,
-                answers,
-                answers[0]);
+        int answer = Ask.among(over, lines(), "Preferences", 0, "Take over", "Go back");
         return answer == 0 ? Optional.of(chosen()) : Optional.empty();
     }
 

@@ -25,6 +25,7 @@ import rakeline.desk.Difference;
 import rakeline.desk.Draft;
 import rakeline.desk.Recovery;
 import rakeline.desk.Saving;
+import rakeline.shell.look.Ask;
 import rakeline.shell.look.Look;
 import rakeline.shell.look.Words;
 import rakeline.worksheet.Worksheet;
@@ -147,15 +148,7 @@ final class Questions {
     }
 
     private int ask(JComponent page, String title, String... answers) {
-        return JOptionPane.showOptionDialog(
-                over.get(),
-                page,
-                title,
-                JOptionPane.DEFAULT_OPTION,
-                JOptionPane.PLAIN_MESSAGE,
-                null,
-                answers,
-                answers[0]);
+        return Ask.among(over.get(), page, title, 0, answers);
     }
 
     private static String moment(Instant instant) {
@@ -166,16 +159,14 @@ final class Questions {
     }
 
     Unsaved unsaved(String title) {
-        Object[] answers = {"Save", "Do not save", "Go back"};
-        int answer = JOptionPane.showOptionDialog(
+        int answer = Ask.among(
                 over.get(),
                 "“" + title + "” has changes that are not saved.",
                 "Unsaved changes",
-                JOptionPane.DEFAULT_OPTION,
-                JOptionPane.PLAIN_MESSAGE,
-                null,
-                answers,
-                answers[0]);
+                0,
+                "Save",
+                "Do not save",
+                "Go back");
         return switch (answer) {
             case 0 -> Unsaved.SAVE;
             case 1 -> Unsaved.DO_NOT_SAVE;
@@ -184,16 +175,8 @@ final class Questions {
     }
 
     boolean mayReplace(Path file) {
-        Object[] answers = {"Replace it", "Go back"};
-        int answer = JOptionPane.showOptionDialog(
-                over.get(),
-                file.getFileName() + " is there already.",
-                "Save as",
-                JOptionPane.DEFAULT_OPTION,
-                JOptionPane.PLAIN_MESSAGE,
-                null,
-                answers,
-                answers[1]);
+        int answer =
+                Ask.among(over.get(), file.getFileName() + " is there already.", "Save as", 1, "Replace it", "Go back");
         return answer == 0;
     }
 

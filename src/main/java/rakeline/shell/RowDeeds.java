@@ -41,7 +41,7 @@ final class RowDeeds {
                 Deed.of("Row", "Add a snippet below", "ctrl shift J", () -> add(false)),
                 Deed.of("Row", "Move the row up", "alt UP", () -> move(-1)).when(this::hasRow),
                 Deed.of("Row", "Move the row down", "alt DOWN", () -> move(1)).when(this::hasRow),
-                Deed.of("Row", "Fold or unfold the snippet", "ctrl shift F", this::fold)
+                Deed.of("Row", "Fold or unfold the row", "ctrl shift F", this::fold)
                         .when(this::hasSnippet),
                 Deed.of("Row", "Fold or unfold all snippets", "ctrl shift Y", this::foldAll)
                         .when(this::hasRow),
@@ -154,8 +154,8 @@ final class RowDeeds {
     }
 
     private void fold() {
-        boolean folded = selectedSnippet().map(Row.Snippet::folded).orElse(false);
-        onSnippets("folded or unfolded", selection(), snippet -> snippet.folded(!folded));
+        boolean folded = model().selectedRow().map(Row::folded).orElse(false);
+        onRows("folded or unfolded", selection(), row -> row.folded(!folded));
     }
 
     private void foldAll() {
@@ -175,12 +175,14 @@ final class RowDeeds {
     }
 
     private void onSnippets(String words, List<String> ids, UnaryOperator<Row.Snippet> change) {
+        onRows(words, ids, row -> row instanceof Row.Snippet snippet ? change.apply(snippet) : row);
+    }
+
+    private void onRows(String words, List<String> ids, UnaryOperator<Row> change) {
         bench.act(
                 words,
                 page -> page.withRows(page.rows().stream()
-                        .map(row -> row instanceof Row.Snippet snippet && ids.contains(row.id())
-                                ? change.apply(snippet)
-                                : row)
+                        .map(row -> ids.contains(row.id()) ? change.apply(row) : row)
                         .toList()));
     }
 }

@@ -11,6 +11,8 @@ import javax.swing.ScrollPaneConstants;
 import rakeline.figure.Drawing;
 import rakeline.shell.figures.FigureView;
 import rakeline.shell.look.Look;
+import rakeline.shell.look.Pile;
+import rakeline.shell.look.Scrolled;
 import rakeline.shell.look.Words;
 import rakeline.shell.page.Bench;
 import rakeline.shell.page.Beside;
@@ -21,18 +23,21 @@ final class SidePane extends JPanel implements Bench.View {
     private final transient Look look;
     private final transient Map<String, FigureView> views = new LinkedHashMap<>();
     private final JTextArea none;
-    private final SidePile pile;
+    private final Pile pile;
 
     SidePane(Look look) {
         super(new BorderLayout());
         this.look = look;
-        pile = new SidePile(look);
+        pile = new Pile(look.space(2));
+        pile.setBorder(look.room(4, 4, 4, 4));
         none = Words.paragraph(
                 "No bike on this page yet. A row that ends in a bike, or in a drawing as in draw(it), shows it here.",
                 look.softText(),
                 look.soft());
         JScrollPane scroll = new JScrollPane(
-                pile, ScrollPaneConstants.VERTICAL_SCROLLBAR_AS_NEEDED, ScrollPaneConstants.HORIZONTAL_SCROLLBAR_NEVER);
+                new Scrolled(look, pile),
+                ScrollPaneConstants.VERTICAL_SCROLLBAR_AS_NEEDED,
+                ScrollPaneConstants.HORIZONTAL_SCROLLBAR_NEVER);
         scroll.setBorder(null);
         scroll.getViewport().setBackground(look.paper());
         scroll.getVerticalScrollBar().setUnitIncrement(look.space(8));

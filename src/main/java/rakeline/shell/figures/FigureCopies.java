@@ -25,6 +25,7 @@ import rakeline.figure.paint.Palette;
 import rakeline.figure.paint.Png;
 import rakeline.figure.paint.Svg;
 import rakeline.quantity.Refusal;
+import rakeline.shell.look.Ask;
 import rakeline.shell.look.Look;
 import rakeline.shell.look.Words;
 
@@ -101,7 +102,7 @@ public final class FigureCopies {
         Path file = chooser.getSelectedFile().toPath();
         Figure figure = figure();
         new Writing(figure, file).execute();
-        return "figure written to " + file.getFileName();
+        return "writing the figure to " + file.getFileName();
     }
 
     /** Writes off the event thread, and says why where it cannot. */
@@ -133,16 +134,7 @@ public final class FigureCopies {
     }
 
     private boolean mayReplace(File file) {
-        Object[] answers = {"Replace it", "Go back"};
-        return JOptionPane.showOptionDialog(
-                        view,
-                        file.getName() + " is there already.",
-                        "Write the figure",
-                        JOptionPane.DEFAULT_OPTION,
-                        JOptionPane.PLAIN_MESSAGE,
-                        null,
-                        answers,
-                        answers[1])
+        return Ask.among(view, file.getName() + " is there already.", "Write the figure", 1, "Replace it", "Go back")
                 == 0;
     }
 

@@ -10,11 +10,10 @@ import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JTextField;
 import javax.swing.KeyStroke;
-import javax.swing.event.DocumentEvent;
-import javax.swing.event.DocumentListener;
 import net.miginfocom.swing.MigLayout;
 import rakeline.shell.ledger.Ledger;
 import rakeline.shell.look.Look;
+import rakeline.shell.look.TextChange;
 import rakeline.shell.look.Words;
 import rakeline.shell.page.Bench;
 import rakeline.shell.page.PageModel;
@@ -80,22 +79,7 @@ public final class FindBar extends JPanel implements Bench.View {
         capitals.addActionListener(event -> search());
         bind("shift ENTER", () -> step(-1));
         bind("ESCAPE", this::close);
-        wanted.getDocument().addDocumentListener(new DocumentListener() {
-            @Override
-            public void insertUpdate(DocumentEvent event) {
-                search();
-            }
-
-            @Override
-            public void removeUpdate(DocumentEvent event) {
-                search();
-            }
-
-            @Override
-            public void changedUpdate(DocumentEvent event) {
-                // styles alone
-            }
-        });
+        TextChange.in(wanted, this::search);
     }
 
     private void bind(String key, Runnable work) {

@@ -17,11 +17,10 @@ import javax.swing.JTextField;
 import javax.swing.KeyStroke;
 import javax.swing.ListSelectionModel;
 import javax.swing.SwingUtilities;
-import javax.swing.event.DocumentEvent;
-import javax.swing.event.DocumentListener;
 import rakeline.shell.ledger.CodeHelp;
 import rakeline.shell.ledger.NotePane;
 import rakeline.shell.look.Look;
+import rakeline.shell.look.TextChange;
 
 /** The help: a list that can be searched, and beside it what is known of the entry chosen. */
 public final class Guide {
@@ -102,22 +101,7 @@ public final class Guide {
                 .registerKeyboardAction(
                         event -> dialog.dispose(), KeyStroke.getKeyStroke("ESCAPE"), JComponent.WHEN_IN_FOCUSED_WINDOW);
         search.addActionListener(event -> list.requestFocusInWindow());
-        search.getDocument().addDocumentListener(new DocumentListener() {
-            @Override
-            public void insertUpdate(DocumentEvent event) {
-                find();
-            }
-
-            @Override
-            public void removeUpdate(DocumentEvent event) {
-                find();
-            }
-
-            @Override
-            public void changedUpdate(DocumentEvent event) {
-                // styles alone
-            }
-        });
+        TextChange.in(search, this::find);
     }
 
     private void show(Topic topic) {

@@ -18,7 +18,10 @@ final class NoteView extends AuthorView {
     private final NotePane reading;
     private final JTextArea editing = new JTextArea();
     private final transient TypedText typed;
-    private String written = "\0";
+    private String set = "\0";
+    private String filled = "";
+    private boolean folded;
+    private boolean open;
 
     NoteView(Look look, Bench bench, String id) {
         this.look = look;
@@ -42,6 +45,8 @@ final class NoteView extends AuthorView {
             public void mouseClicked(MouseEvent event) {
                 if (event.getClickCount() == 2) {
                     edit();
+                } else {
+                    turn();
                 }
             }
         });
@@ -97,15 +102,35 @@ final class NoteView extends AuthorView {
     }
 
     @Override
-    void show(Row row, boolean folded) {
-        if (!row.text().equals(written)) {
-            written = row.text();
-            typed.show(written);
-            boolean blank = written.isBlank();
-            reading.show(blank ? "*An empty note: double click to write*" : written);
-            reading.getAccessibleContext()
-                    .setAccessibleName("Note: " + written.lines().findFirst().orElse("empty"));
+    void show(Row row, boolean nowFolded) {
+        typed.show(row.text());
+        folded = row.folded();
+        reading.getAccessibleContext()
+                .setAccessibleName("Note: " + row.text().lines().findFirst().orElse("empty"));
+    }
+
+    /** Sets the note to read, its numbers filled in; folded, its first words until it is opened. */
+    void read(String text) {
+        filled = text;
+        String wanted = filled.isBlank()
+                ? "*An empty note: double click to write*"
+                : folded && !open ? "**" + firstWords(filled) + "** …" : filled;
+        if (!wanted.equals(set)) {
+            set = wanted;
+            reading.show(wanted);
+            revalidate();
         }
+    }
+
+    /** Opens a folded note, or closes it again. */
+    void turn() {
+        open = folded && !open;
+        read(filled);
+    }
+
+    /** Up to the first colon or full stop, or the first line. */
+    private static String firstWords(String text) {
+        return text.strip().replaceFirst("^#+ *", "").split("[:.\\n]", 2)[0];
     }
 
     @Override

@@ -6,12 +6,15 @@ import java.awt.Dimension;
 import java.awt.Graphics;
 import java.awt.event.FocusAdapter;
 import java.awt.event.FocusEvent;
+import java.awt.event.KeyEvent;
 import java.awt.event.MouseAdapter;
 import java.awt.event.MouseEvent;
 import java.util.Collection;
 import java.util.Optional;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
+import javax.swing.KeyStroke;
+import rakeline.engine.Prose;
 import rakeline.shell.look.Heights;
 import rakeline.shell.look.Look;
 import rakeline.shell.look.Pointed;
@@ -64,6 +67,10 @@ final class RowView extends JPanel implements Heights.Flowing {
         gutter.addMouseMotionListener(drag);
         gutter.setToolTipText("Drag to move the row; with Shift, select up to here");
         setFocusable(true);
+        if (author instanceof NoteView note) {
+            registerKeyboardAction(
+                    event -> note.turn(), KeyStroke.getKeyStroke(KeyEvent.VK_SPACE, 0), JComponent.WHEN_FOCUSED);
+        }
         addFocusListener(new FocusAdapter() {
             @Override
             public void focusGained(FocusEvent event) {
@@ -122,6 +129,9 @@ final class RowView extends JPanel implements Heights.Flowing {
         setBorder(reading ? null : look.line(0, 0, 1, 0));
         result.readOnly(reading);
         author.show(row, shape.folds(row));
+        if (author instanceof NoteView note) {
+            note.read(filled(now, row.text()));
+        }
         if (author instanceof SnippetView snippet) {
             snippet.underline(
                     result.shown().message(),
@@ -130,6 +140,10 @@ final class RowView extends JPanel implements Heights.Flowing {
         arrange();
         paintGround();
         getAccessibleContext().setAccessibleName("Row " + gutter.words());
+    }
+
+    private static String filled(PageModel now, String text) {
+        return text.contains("{{") ? Prose.of(now.outcomes()).fill(text).text() : text;
     }
 
     private void reshape(RowShape next) {

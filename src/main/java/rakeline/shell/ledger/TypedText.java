@@ -1,11 +1,10 @@
 package rakeline.shell.ledger;
 
 import javax.swing.Timer;
-import javax.swing.event.DocumentEvent;
-import javax.swing.event.DocumentListener;
 import javax.swing.text.BadLocationException;
 import javax.swing.text.Document;
 import javax.swing.text.JTextComponent;
+import rakeline.shell.look.TextChange;
 import rakeline.shell.page.Bench;
 
 /** Keeps a text component and a row's text the same: what is typed goes to the bench, what the bench has is shown. */
@@ -24,7 +23,7 @@ final class TypedText {
         this.id = id;
         burst = new Timer(BURST_ENDS_AFTER_MS, event -> bench.commit());
         burst.setRepeats(false);
-        component.getDocument().addDocumentListener(new Typing());
+        TextChange.in(component, this::typed);
     }
 
     /** Shows a text, touching only what differs, so that the caret stays where it is. */
@@ -61,27 +60,10 @@ final class TypedText {
         }
     }
 
-    private final class Typing implements DocumentListener {
-        @Override
-        public void insertUpdate(DocumentEvent event) {
-            typed();
-        }
-
-        @Override
-        public void removeUpdate(DocumentEvent event) {
-            typed();
-        }
-
-        @Override
-        public void changedUpdate(DocumentEvent event) {
-            // styles alone
-        }
-
-        private void typed() {
-            if (!showing) {
-                bench.type(id, component.getText());
-                burst.restart();
-            }
+    private void typed() {
+        if (!showing) {
+            bench.type(id, component.getText());
+            burst.restart();
         }
     }
 }

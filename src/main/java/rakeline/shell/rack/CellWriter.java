@@ -10,11 +10,10 @@ import javax.swing.AbstractCellEditor;
 import javax.swing.JTable;
 import javax.swing.JTextField;
 import javax.swing.SwingConstants;
-import javax.swing.event.DocumentEvent;
-import javax.swing.event.DocumentListener;
 import javax.swing.table.TableCellEditor;
 import rakeline.quantity.Refusal;
 import rakeline.shell.look.Look;
+import rakeline.shell.look.TextChange;
 
 /**
  * The field that a number is typed in. What can stand there counts as it is typed; what cannot keeps the field open when
@@ -40,20 +39,7 @@ final class CellWriter extends AbstractCellEditor implements TableCellEditor {
         field.setName("rack cell");
         field.setFont(look.strong());
         field.setHorizontalAlignment(SwingConstants.RIGHT);
-        field.getDocument().addDocumentListener(new DocumentListener() {
-            @Override
-            public void insertUpdate(DocumentEvent event) {
-                typed();
-            }
-
-            @Override
-            public void removeUpdate(DocumentEvent event) {
-                typed();
-            }
-
-            @Override
-            public void changedUpdate(DocumentEvent event) {}
-        });
+        TextChange.in(field, this::typed);
         field.addFocusListener(new FocusAdapter() {
             @Override
             public void focusLost(FocusEvent event) {

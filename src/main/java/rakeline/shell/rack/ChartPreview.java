@@ -11,12 +11,9 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import javax.swing.JLabel;
-import javax.swing.JOptionPane;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import javax.swing.JTextField;
-import javax.swing.event.DocumentEvent;
-import javax.swing.event.DocumentListener;
 import net.miginfocom.swing.MigLayout;
 import rakeline.catalogue.chart.ChartFile;
 import rakeline.catalogue.chart.ChartImport;
@@ -27,8 +24,10 @@ import rakeline.geometry.Setting;
 import rakeline.quantity.Input;
 import rakeline.quantity.Refusal;
 import rakeline.shell.figures.FigureView;
+import rakeline.shell.look.Ask;
 import rakeline.shell.look.Look;
 import rakeline.shell.look.Pile;
+import rakeline.shell.look.TextChange;
 import rakeline.shell.look.Words;
 
 /** What was understood of a chart, before anything is kept of it; what the chart lacks can be said here for every size. */
@@ -70,17 +69,7 @@ final class ChartPreview extends JPanel {
      */
     static Optional<List<Bike>> ask(Component over, Look look, byte[] bytes, String file) {
         ChartPreview preview = new ChartPreview(look, bytes, file, read(bytes, file, "", Map.of()));
-        Object[] answers = {"Put them on the rack", "Go back"};
-        boolean taken = JOptionPane.showOptionDialog(
-                        over,
-                        preview,
-                        "What was understood",
-                        JOptionPane.DEFAULT_OPTION,
-                        JOptionPane.PLAIN_MESSAGE,
-                        null,
-                        answers,
-                        answers[0])
-                == 0;
+        boolean taken = Ask.among(over, preview, "What was understood", 0, "Put them on the rack", "Go back") == 0;
         return taken ? Optional.of(preview.chart.isWhole() ? preview.chart.bikes() : List.of()) : Optional.empty();
     }
 
@@ -120,20 +109,7 @@ final class ChartPreview extends JPanel {
         label.setLabelFor(field);
         field.setName("chart " + words);
         field.getAccessibleContext().setAccessibleName(words);
-        field.getDocument().addDocumentListener(new DocumentListener() {
-            @Override
-            public void insertUpdate(DocumentEvent event) {
-                again();
-            }
-
-            @Override
-            public void removeUpdate(DocumentEvent event) {
-                again();
-            }
-
-            @Override
-            public void changedUpdate(DocumentEvent event) {}
-        });
+        TextChange.in(field, this::again);
         head.add(label);
         head.add(field);
     }

@@ -10,17 +10,16 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Stream;
 import javax.swing.JButton;
-import javax.swing.JOptionPane;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import javax.swing.JTable;
 import javax.swing.JTextField;
 import javax.swing.RowFilter;
-import javax.swing.event.DocumentEvent;
-import javax.swing.event.DocumentListener;
 import javax.swing.table.DefaultTableModel;
 import javax.swing.table.TableRowSorter;
+import rakeline.shell.look.Ask;
 import rakeline.shell.look.Look;
+import rakeline.shell.look.TextChange;
 import rakeline.shell.look.Words;
 import rakeline.study.Vocabulary;
 
@@ -66,16 +65,7 @@ final class ColumnChoice extends JPanel {
     /** The keys chosen, in their order; none where the person went back. */
     static Optional<List<String>> ask(Component over, Look look, List<RackColumn> chosen) {
         ColumnChoice choice = new ColumnChoice(look, chosen);
-        Object[] answers = {"Show these", "Go back"};
-        int answer = JOptionPane.showOptionDialog(
-                over,
-                choice,
-                "Columns of the rack",
-                JOptionPane.DEFAULT_OPTION,
-                JOptionPane.PLAIN_MESSAGE,
-                null,
-                answers,
-                answers[0]);
+        int answer = Ask.among(over, choice, "Columns of the rack", 0, "Show these", "Go back");
         return answer == 0 ? Optional.of(choice.keys()).filter(keys -> !keys.isEmpty()) : Optional.empty();
     }
 
@@ -94,20 +84,7 @@ final class ColumnChoice extends JPanel {
         JTextField field = new JTextField(24);
         field.setName("columns filter");
         field.getAccessibleContext().setAccessibleName("Only those that hold these letters");
-        field.getDocument().addDocumentListener(new DocumentListener() {
-            @Override
-            public void insertUpdate(DocumentEvent event) {
-                sorter.setRowFilter(holding(field.getText()));
-            }
-
-            @Override
-            public void removeUpdate(DocumentEvent event) {
-                sorter.setRowFilter(holding(field.getText()));
-            }
-
-            @Override
-            public void changedUpdate(DocumentEvent event) {}
-        });
+        TextChange.in(field, () -> sorter.setRowFilter(holding(field.getText())));
         JPanel line = new JPanel(new FlowLayout(FlowLayout.LEADING, look.space(2), 0));
         line.add(Words.line("Only those with", look.body(), look.ink()));
         line.add(field);

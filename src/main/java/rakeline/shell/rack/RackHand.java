@@ -10,6 +10,7 @@ import javax.swing.JScrollPane;
 import rakeline.catalogue.BikeWriter;
 import rakeline.geometry.Bike;
 import rakeline.quantity.Refusal;
+import rakeline.shell.look.Ask;
 import rakeline.shell.look.Look;
 
 /** What a person can do on the rack, with what is asked on the way. */
@@ -84,16 +85,13 @@ public final class RackHand {
     }
 
     private boolean mayLose() {
-        Object[] answers = {"Take it off", "Go back"};
-        return JOptionPane.showOptionDialog(
+        return Ask.among(
                         pane,
                         "Numbers were typed that no file holds yet; they would be lost.",
                         "Take off the rack",
-                        JOptionPane.DEFAULT_OPTION,
-                        JOptionPane.PLAIN_MESSAGE,
-                        null,
-                        answers,
-                        answers[1])
+                        1,
+                        "Take it off",
+                        "Go back")
                 == 0;
     }
 
@@ -107,16 +105,8 @@ public final class RackHand {
         list.getAccessibleContext().setAccessibleName("Bikes that come with the program");
         list.setVisibleRowCount(14);
         list.setSelectedIndex(0);
-        Object[] answers = {"Add them", "Go back"};
-        int answer = JOptionPane.showOptionDialog(
-                pane,
-                new JScrollPane(list),
-                "Bikes that come with the program",
-                JOptionPane.DEFAULT_OPTION,
-                JOptionPane.PLAIN_MESSAGE,
-                null,
-                answers,
-                answers[0]);
+        int answer =
+                Ask.among(pane, new JScrollPane(list), "Bikes that come with the program", 0, "Add them", "Go back");
         if (answer == 0) {
             List<String> chosen = list.getSelectedValuesList().stream()
                     .map(name -> paths.get(names.indexOf(name)))

@@ -2,16 +2,14 @@ package rakeline.shell.rack;
 
 import java.awt.Component;
 import java.awt.Dimension;
-import java.awt.Rectangle;
 import java.util.List;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
-import javax.swing.Scrollable;
 import rakeline.shell.look.Heights;
 import rakeline.shell.look.Look;
 
 /** What was found: the first thing on the left, the others beside it where there is room, else all under one another. */
-final class Shown extends JPanel implements Scrollable, Heights.Flowing {
+final class Shown extends JPanel implements Heights.Flowing {
     private static final int WIDE = 1000;
     private static final double LEFT = 0.56;
 
@@ -76,30 +74,5 @@ final class Shown extends JPanel implements Scrollable, Heights.Flowing {
     public Dimension getPreferredSize() {
         int width = getWidth() > 0 ? getWidth() : look.px(800);
         return new Dimension(width, heightFor(width));
-    }
-
-    @Override
-    public Dimension getPreferredScrollableViewportSize() {
-        return getPreferredSize();
-    }
-
-    @Override
-    public int getScrollableUnitIncrement(Rectangle visible, int orientation, int direction) {
-        return look.space(8);
-    }
-
-    @Override
-    public int getScrollableBlockIncrement(Rectangle visible, int orientation, int direction) {
-        return visible.height;
-    }
-
-    @Override
-    public boolean getScrollableTracksViewportWidth() {
-        return true;
-    }
-
-    @Override
-    public boolean getScrollableTracksViewportHeight() {
-        return false;
     }
 }

@@ -19,6 +19,7 @@ import rakeline.geometry.parts.Stock;
 import rakeline.quantity.Refusal;
 import rakeline.shell.figures.FigureView;
 import rakeline.shell.look.Look;
+import rakeline.shell.look.Scrolled;
 import rakeline.shell.look.Words;
 import rakeline.study.fit.Wanted;
 
@@ -64,7 +65,7 @@ final class SideBySide extends JPanel {
         shown = new Shown(look);
         taking = new Lines(look);
         JScrollPane scroll = new JScrollPane(
-                shown,
+                new Scrolled(look, shown),
                 ScrollPaneConstants.VERTICAL_SCROLLBAR_AS_NEEDED,
                 ScrollPaneConstants.HORIZONTAL_SCROLLBAR_NEVER);
         scroll.setBorder(null);

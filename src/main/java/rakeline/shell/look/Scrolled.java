@@ -1,19 +1,29 @@
-package rakeline.shell;
+package rakeline.shell.look;
 
+import java.awt.BorderLayout;
 import java.awt.Dimension;
 import java.awt.Rectangle;
+import javax.swing.JComponent;
+import javax.swing.JPanel;
 import javax.swing.Scrollable;
-import rakeline.shell.look.Look;
-import rakeline.shell.look.Pile;
 
-/** The drawings under one another, as wide as what they are seen through. */
-final class SidePile extends Pile implements Scrollable {
+/** What a scroll pane shows: as wide as it is seen through, as tall as its content then wants. */
+public final class Scrolled extends JPanel implements Scrollable {
     private final transient Look look;
+    private final JComponent content;
 
-    SidePile(Look look) {
-        super(look.space(2));
+    public Scrolled(Look look, JComponent content) {
+        super(new BorderLayout());
         this.look = look;
-        setBorder(look.room(4, 4, 4, 4));
+        this.content = content;
+        setOpaque(false);
+        add(content, BorderLayout.CENTER);
+    }
+
+    @Override
+    public Dimension getPreferredSize() {
+        int width = getWidth() > 0 ? getWidth() : content.getPreferredSize().width;
+        return new Dimension(width, Heights.of(content, width));
     }
 
     @Override

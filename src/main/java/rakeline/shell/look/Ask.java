@@ -1,0 +1,28 @@
+package rakeline.shell.look;
+
+import java.awt.Component;
+import javax.swing.JOptionPane;
+
+/** Questions to the person, each answer in words of its own. */
+public final class Ask {
+    private Ask() {}
+
+    /**
+     * Asks, and waits for the answer.
+     *
+     * @param asked a sentence, or what is to be filled in
+     * @param usual the place of the answer that Enter gives, from 0
+     * @return the place of the answer given; -1 where the question was put away
+     */
+    public static int among(Component over, Object asked, String title, int usual, String... answers) {
+        return JOptionPane.showOptionDialog(
+                over,
+                asked,
+                title,
+                JOptionPane.DEFAULT_OPTION,
+                JOptionPane.PLAIN_MESSAGE,
+                null,
+                answers,
+                answers[usual]);
+    }
+}
