@@ -46,6 +46,16 @@ public record Outcome(
         this(id, name, state, message, printed, result, controls, follows, Map.of());
     }
 
+    /** A row that has come to nothing, and why. */
+    public static Outcome bare(String id, State state, String message) {
+        return new Outcome(id, "", state, message, "", Optional.empty(), List.of(), List.of());
+    }
+
+    /** The same in another state. */
+    public Outcome in(State other) {
+        return new Outcome(id, name, other, message, printed, result, controls, follows, numbers);
+    }
+
     /** The same, called so and following these. */
     public Outcome placed(String newName, List<String> following) {
         return new Outcome(id, newName, state, message, printed, result, controls, following, numbers);

@@ -2,9 +2,9 @@ package rakeline.shell;
 
 import java.awt.BorderLayout;
 import java.awt.FlowLayout;
-import java.awt.image.BufferedImage;
 import java.awt.print.PrinterException;
 import java.awt.print.PrinterJob;
+import java.util.Optional;
 import java.util.function.BiConsumer;
 import java.util.function.Consumer;
 import javax.swing.ImageIcon;
@@ -35,7 +35,7 @@ final class PrintPreview {
     private final JLabel place = new JLabel();
     private final JComboBox<Paper> papers = new JComboBox<>(Paper.values());
     private Pdf pdf;
-    private PrintedPages pages;
+    private Optional<PrintedPages> pages = Optional.empty();
     private int page;
 
     PrintPreview(Bench bench, Look look, Background background, Pdf pdf, Paper paper) {
@@ -88,21 +88,41 @@ final class PrintPreview {
     }
 
     private void take(Pdf taken) {
+        background.run(() -> PrintedPages.of(taken), opened -> put(taken, opened), bench::notice);
+    }
+
+    private void put(Pdf taken, PrintedPages opened) {
         letGo();
         pdf = taken;
-        pages = PrintedPages.of(taken);
+        pages = Optional.of(opened);
         turn(0);
     }
 
     private void turn(int by) {
-        page = Math.max(0, Math.min(pages.count() - 1, page + by));
-        place.setText("Page " + (page + 1) + " of " + pages.count());
-        BufferedImage drawn = pages.picture(page, DOTS_PER_INCH * look.scale());
-        picture.setIcon(new ImageIcon(drawn));
-        picture.getAccessibleContext().setAccessibleName("Page " + (page + 1) + " as it will be printed");
+        pages.ifPresent(all -> {
+            page = Math.max(0, Math.min(all.count() - 1, page + by));
+            place.setText("Page " + (page + 1) + " of " + all.count());
+            picture.getAccessibleContext().setAccessibleName("Page " + (page + 1) + " as it will be printed");
+            draw(all, page);
+        });
+    }
+
+    private void draw(PrintedPages all, int wanted) {
+        double finely = DOTS_PER_INCH * look.scale();
+        background.run(
+                () -> all.picture(wanted, finely),
+                drawn -> {
+                    if (wanted == page && pages.equals(Optional.of(all))) {
+                        picture.setIcon(new ImageIcon(drawn));
+                    }
+                },
+                bench::notice);
     }
 
     private void print() {
+        if (pages.isEmpty()) {
+            return;
+        }
         PrinterJob job = PrinterJob.getPrinterJob();
         job.setJobName(bench.model().page().title());
         PrintedPages printed = PrintedPages.of(pdf);
@@ -129,9 +149,15 @@ final class PrintPreview {
         letGo();
     }
 
+    /** After what is still to be drawn of them. */
     private void letGo() {
-        if (pages != null) {
-            pages.close();
-        }
+        pages.ifPresent(all -> background.run(
+                () -> {
+                    all.close();
+                    return all;
+                },
+                closed -> {},
+                bench::notice));
+        pages = Optional.empty();
     }
 }

@@ -42,7 +42,7 @@ final class RowDeeds {
                 Deed.of("Row", "Move the row up", "alt UP", () -> move(-1)).when(this::hasRow),
                 Deed.of("Row", "Move the row down", "alt DOWN", () -> move(1)).when(this::hasRow),
                 Deed.of("Row", "Fold or unfold the row", "ctrl shift F", this::fold)
-                        .when(this::hasSnippet),
+                        .when(this::hasRow),
                 Deed.of("Row", "Fold or unfold all snippets", "ctrl shift Y", this::foldAll)
                         .when(this::hasRow),
                 Deed.of("Row", "Let the row wait, or not", "ctrl shift W", this::waitOrNot)

@@ -44,8 +44,8 @@ class ComfortTest {
     void preferencesAreTakenOverAndKept() {
         window.choose("Page", "Preferences…");
         JOptionPaneFixture dialog = window.frame().optionPane();
-        dialog.comboBox("preferred theme").selectItem("Dark");
-        dialog.comboBox("preferred lengths").selectItem("inches");
+        window.choose(dialog.comboBox("preferred theme").target(), "Dark");
+        window.choose(dialog.comboBox("preferred lengths").target(), "inches");
         window.press(dialog.buttonWithText("Take over").target());
         window.await("it is kept", () -> kept().theme() == Theme.DARK);
         assertThat(window.window().frame().getContentPane().getBackground()).isNotEqualTo(java.awt.Color.WHITE);
@@ -54,7 +54,7 @@ class ComfortTest {
     @Test
     void goingBackLeavesThePreferencesAsTheyWere() {
         window.choose("Page", "Preferences…");
-        window.frame().optionPane().comboBox("preferred theme").selectItem("Dark");
+        window.choose(window.frame().optionPane().comboBox("preferred theme").target(), "Dark");
         window.press(window.frame().optionPane().buttonWithText("Go back").target());
         assertThat(kept()).isEqualTo(Preferences.standard());
     }
@@ -109,7 +109,7 @@ class ComfortTest {
     @Test
     void theHelpFindsAWordOfTheRows() {
         window.choose("Help", "Help on what has the keys");
-        window.frame().dialog("guide").textBox("search help").enterText("sweep(");
+        window.write(window.frame().dialog("guide").textBox("search help"), "sweep(");
         assertThat(Stream.of(window.frame().dialog("guide").list("topics").contents()))
                 .contains("sweep(…)");
         window.frame().dialog("guide").close();

@@ -127,7 +127,7 @@ class EditingTest {
     @Test
     void replacingAllIsOneStep() {
         find("draw");
-        window.frame().textBox("replace by").enterText("sketch");
+        window.write(window.frame().textBox("replace by"), "sketch");
         window.press(window.frame().button("replace all").target());
         assertThat(List.of(text("r3"), text("r4"))).containsExactly("sketch(it)", "sketchPlan(it)");
         window.choose("Edit", "Undo");
@@ -149,6 +149,7 @@ class EditingTest {
         window.await("it is underlined", () -> !editor.getParserNotices().isEmpty());
         type("r7", 0, 4);
         window.robot().enterText("draw");
+        window.await("it is typed", () -> text("r7").startsWith("draw("));
         window.await("it is gone", () -> editor.getParserNotices().isEmpty());
         assertThat(text("r7")).isEqualTo("draw(it)");
     }
@@ -157,6 +158,7 @@ class EditingTest {
     void aBracketThatIsOpenedIsClosed() {
         type("r3", 0, text("r3").length());
         window.robot().enterText("draw(");
+        window.await("it is typed", () -> text("r3").startsWith("draw("));
         assertThat(text("r3")).isEqualTo("draw()");
     }
 
@@ -206,7 +208,7 @@ class EditingTest {
 
     private void find(String words) {
         window.choose("Edit", "Find and replace");
-        window.frame().textBox("find").enterText(words);
+        window.write(window.frame().textBox("find"), words);
     }
 
     private void select(String from, String to) {

@@ -73,10 +73,13 @@ class FigureWindowTest {
     @Test
     void whatIsHeldIsChangedAtTheFigureAsOneStep() {
         window.choose("Page", "Hold something else in the row's figure…");
-        window.frame().dialog().comboBox("held measure").selectItem("Trail, mm");
-        window.frame().dialog().comboBox("held by").selectItem("Fork offset, mm");
-        window.frame().dialog().textBox("held value").enterText("58");
-        window.frame().dialog().button(JButtonMatcher.withText("Hold it")).click();
+        window.choose(window.frame().dialog().comboBox("held measure").target(), "Trail, mm");
+        window.choose(window.frame().dialog().comboBox("held by").target(), "Fork offset, mm");
+        window.write(window.frame().dialog().textBox("held value"), "58");
+        window.press(window.frame()
+                .dialog()
+                .button(JButtonMatcher.withText("Hold it"))
+                .target());
         window.await("the row is rewritten", () -> text().contains(".hold(\"trailMm\", 58).by(\"fork.offsetMm\")"));
         window.choose("Edit", "Undo");
         assertThat(text()).isEqualTo(SWEEP);

@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import org.assertj.swing.core.matcher.JButtonMatcher;
 import org.assertj.swing.finder.JFileChooserFinder;
 import org.assertj.swing.finder.WindowFinder;
 import org.assertj.swing.fixture.DialogFixture;
@@ -74,11 +75,15 @@ class HandoutWindowTest {
         window.choose("Page", "Print…");
         DialogFixture preview =
                 WindowFinder.findDialog("print preview").withTimeout(20_000).using(window.robot());
-        assertThat(preview.label("page").text()).startsWith("Page 1 of ");
-        preview.button(org.assertj.swing.core.matcher.JButtonMatcher.withText("Next page"))
-                .click();
-        assertThat(preview.label("page").text()).startsWith("Page 2 of ");
+        window.await("it is drawn", () -> isDrawn(preview, "Page 1 of "));
+        window.press(preview.button(JButtonMatcher.withText("Next page")).target());
+        window.await("the next page is drawn", () -> isDrawn(preview, "Page 2 of "));
         preview.close();
+    }
+
+    private static boolean isDrawn(DialogFixture preview, String place) {
+        return preview.label("page").text().startsWith(place)
+                && preview.label("printed page").target().getIcon() != null;
     }
 
     @Test

@@ -10,14 +10,18 @@ import java.util.Optional;
 import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.function.BooleanSupplier;
 import java.util.function.Function;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import javax.swing.AbstractButton;
+import javax.swing.JComboBox;
 import javax.swing.JLabel;
+import javax.swing.JList;
 import javax.swing.SwingUtilities;
 import org.assertj.swing.core.BasicRobot;
 import org.assertj.swing.core.Robot;
 import org.assertj.swing.edt.GuiActionRunner;
 import org.assertj.swing.fixture.FrameFixture;
+import org.assertj.swing.fixture.JTextComponentFixture;
 import org.assertj.swing.timing.Condition;
 import org.assertj.swing.timing.Pause;
 import org.assertj.swing.timing.Timeout;
@@ -171,6 +175,32 @@ final class OpenWindow implements AutoCloseable {
     void press(AbstractButton button) {
         SwingUtilities.invokeLater(button::doClick);
         robot.waitForIdle();
+    }
+
+    /** Chooses what is called so, wherever the pointer is. */
+    void choose(JComboBox<?> box, String words) {
+        await(words + " is offered", () -> place(box, words) >= 0);
+        run(() -> box.setSelectedIndex(place(box, words)));
+        robot.waitForIdle();
+    }
+
+    private static int place(JComboBox<?> box, String words) {
+        return IntStream.range(0, box.getItemCount())
+                .filter(i -> shown(box, i).equals(words))
+                .findFirst()
+                .orElse(-1);
+    }
+
+    private static <T> String shown(JComboBox<T> box, int place) {
+        T item = box.getItemAt(place);
+        Component cell = box.getRenderer().getListCellRendererComponent(new JList<>(), item, place, false, false);
+        return cell instanceof JLabel label ? label.getText() : String.valueOf(item);
+    }
+
+    /** Types into a field, letter by letter, until all of it has arrived. */
+    void write(JTextComponentFixture field, String words) {
+        field.enterText(words);
+        await("it is typed", () -> field.text().endsWith(words));
     }
 
     void select(String row) {

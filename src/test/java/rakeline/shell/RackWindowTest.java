@@ -10,6 +10,7 @@ import java.nio.file.Path;
 import java.util.List;
 import javax.swing.JComboBox;
 import javax.swing.JTable;
+import org.assertj.swing.core.matcher.JButtonMatcher;
 import org.assertj.swing.data.TableCell;
 import org.assertj.swing.fixture.JTableFixture;
 import org.junit.jupiter.api.AfterEach;
@@ -143,7 +144,7 @@ class RackWindowTest {
     @Test
     void twoBikesAreComparedAtTheSameContactPointsAndMatchedToStockParts() {
         rack.selectRows(0, 1);
-        window.frame().button("rack Compare").click();
+        window.press(window.frame().button("rack Compare").target());
         window.await("they are compared", () -> figures().size() == 3);
         choose("rack contact", 2);
         window.await("the points of one are on both", () -> titles().anyMatch(title -> title.contains("Road XS")));
@@ -197,18 +198,12 @@ class RackWindowTest {
                                         "chart Both wheels, bead seat, mm, for every size".equals(component.getName()))
                                 .size()
                         == 1);
-        window.frame()
+        window.write(window.frame().dialog().textBox("chart Both wheels, bead seat, mm, for every size"), "622");
+        window.write(window.frame().dialog().textBox("chart Both wheels, tyre, mm, for every size"), "28");
+        window.press(window.frame()
                 .dialog()
-                .textBox("chart Both wheels, bead seat, mm, for every size")
-                .enterText("622");
-        window.frame()
-                .dialog()
-                .textBox("chart Both wheels, tyre, mm, for every size")
-                .enterText("28");
-        window.frame()
-                .dialog()
-                .button(org.assertj.swing.core.matcher.JButtonMatcher.withText("Put them on the rack"))
-                .click();
+                .button(JButtonMatcher.withText("Put them on the rack"))
+                .target());
         window.await("both sizes are on the rack", () -> paths().size() == 4);
     }
 

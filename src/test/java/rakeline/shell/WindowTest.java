@@ -70,6 +70,7 @@ class WindowTest {
     @Test
     void aBurstOfTypingIsUndoneInOneStep() {
         window.frame().textBox("editor r3").focus().enterText("abc");
+        window.await("it is typed", () -> text("r3").contains("abc"));
         assertThat(text("r3")).contains("abc");
         window.choose("Edit", "Undo");
         assertThat(text("r3")).isEqualTo("draw(it)");
@@ -78,6 +79,7 @@ class WindowTest {
     @Test
     void theTextOnTheWindowFollowsAnUndo() {
         window.frame().textBox("editor r3").focus().enterText("abc");
+        window.await("it is typed", () -> text("r3").contains("abc"));
         window.choose("Edit", "Undo");
         window.frame().textBox("editor r3").requireText("draw(it)");
     }
@@ -166,7 +168,7 @@ class WindowTest {
 
     @Test
     void aPickerChoosesByName() {
-        window.frame().comboBox("picker xs").selectItem("Road S");
+        window.choose(window.frame().comboBox("picker xs").target(), "Road S");
         assertThat(window.model().page().picks()).isEqualTo(Map.of("xs", "bikes/s.bike.json"));
     }
 

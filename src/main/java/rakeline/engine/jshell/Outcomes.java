@@ -51,7 +51,7 @@ final class Outcomes {
     void set(String id, State state) {
         Outcome before = byId.get(id);
         if (before == null) {
-            put(new Outcome(id, "", state, "", "", Optional.empty(), List.of(), List.of()));
+            put(Outcome.bare(id, state, ""));
         } else if (before.state() != state) {
             put(new Outcome(
                     id,
@@ -68,7 +68,7 @@ final class Outcomes {
 
     /** The row does not run. */
     void set(String id, State state, String message) {
-        put(new Outcome(id, "", state, message, "", Optional.empty(), List.of(), List.of()));
+        put(Outcome.bare(id, state, message));
     }
 
     void set(String id, Run run) {

@@ -3,10 +3,10 @@ package rakeline.shell.ledger;
 import java.awt.Dimension;
 import javax.swing.JLabel;
 import javax.swing.SwingConstants;
+import rakeline.engine.Outcome;
 import rakeline.shell.look.Look;
 import rakeline.shell.look.Pile;
 import rakeline.shell.look.Words;
-import rakeline.shell.page.Standing;
 
 /** The margin of a row: its name, and under it its state in words. */
 final class Gutter extends Pile {
@@ -23,7 +23,7 @@ final class Gutter extends Pile {
         add(state);
     }
 
-    void show(Standing standing) {
+    void show(Outcome standing) {
         name.setText(standing.name());
         name.setVisible(!standing.name().isEmpty());
         name.setToolTipText(standing.name().isEmpty() ? null : standing.name());

@@ -14,11 +14,13 @@ import rakeline.worksheet.Row;
 
 /** A note: set as text to read, and while it is edited as the plain text that it is. */
 final class NoteView extends AuthorView {
+    private static final String UNREAD = "\0";
+
     private final transient Look look;
     private final NotePane reading;
     private final JTextArea editing = new JTextArea();
     private final transient TypedText typed;
-    private String set = "\0";
+    private String set = UNREAD;
     private String filled = "";
     private boolean folded;
     private boolean open;
@@ -122,6 +124,11 @@ final class NoteView extends AuthorView {
         }
     }
 
+    /** Whether nothing has been set yet. */
+    boolean isUnread() {
+        return set.equals(UNREAD);
+    }
+
     /** Opens a folded note, or closes it again. */
     void turn() {
         open = folded && !open;
@@ -130,7 +137,7 @@ final class NoteView extends AuthorView {
 
     /** Up to the first colon or full stop, or the first line. */
     private static String firstWords(String text) {
-        return text.strip().replaceFirst("^#+ *", "").split("[:.\\n]", 2)[0];
+        return text.strip().replaceFirst("^#+ *", "").split("[:.](?=\\s|$)|\\n", 2)[0];
     }
 
     @Override

@@ -4,6 +4,7 @@ import java.awt.event.MouseListener;
 import java.util.List;
 import java.util.Optional;
 import javax.swing.JTextArea;
+import rakeline.engine.Outcome;
 import rakeline.engine.Result;
 import rakeline.engine.State;
 import rakeline.figure.Chart;
@@ -14,7 +15,6 @@ import rakeline.shell.figures.TableKeys;
 import rakeline.shell.look.Look;
 import rakeline.shell.look.Pile;
 import rakeline.shell.look.Words;
-import rakeline.shell.page.Standing;
 
 /** What a row produced: its message, what it printed, its value or its figure. */
 final class ResultView extends Pile {
@@ -26,7 +26,9 @@ final class ResultView extends Pile {
     private final JTextArea value;
     private final TableKeys keys;
     private Optional<FigureView> figure = Optional.empty();
-    private transient Standing shown = Standing.UNTRIED;
+    private static final Outcome NOTHING = Outcome.bare("", State.OUT_OF_DATE, "");
+
+    private transient Outcome shown = NOTHING;
 
     /**
      * @param pressed hears of a press anywhere on it
@@ -44,11 +46,11 @@ final class ResultView extends Pile {
             words.addMouseListener(pressed);
             add(words);
         }
-        show(Standing.UNTRIED);
+        show(NOTHING);
     }
 
     /** Shows how the row stands. */
-    void show(Standing standing) {
+    void show(Outcome standing) {
         shown = standing;
         String[] parts = standing.message().split("\n", 2);
         put(message, state(standing, parts[0]));
@@ -57,7 +59,7 @@ final class ResultView extends Pile {
         standing.result().ifPresentOrElse(this::showResult, this::showNone);
     }
 
-    private static String state(Standing standing, String sentence) {
+    private static String state(Outcome standing, String sentence) {
         return standing.state() == State.WAITING && sentence.isEmpty() ? "Waits until it is run." : sentence;
     }
 
@@ -148,7 +150,7 @@ final class ResultView extends Pile {
         details.setVisible(!reading && !details.getText().isEmpty());
     }
 
-    Standing shown() {
+    Outcome shown() {
         return shown;
     }
 }

@@ -130,7 +130,7 @@ final class RowView extends JPanel implements Heights.Flowing {
         result.readOnly(reading);
         author.show(row, shape.folds(row));
         if (author instanceof NoteView note) {
-            note.read(filled(now, row.text()));
+            fill(note, now, row.text());
         }
         if (author instanceof SnippetView snippet) {
             snippet.underline(
@@ -142,8 +142,16 @@ final class RowView extends JPanel implements Heights.Flowing {
         getAccessibleContext().setAccessibleName("Row " + gutter.words());
     }
 
-    private static String filled(PageModel now, String text) {
-        return text.contains("{{") ? Prose.of(now.outcomes()).fill(text).text() : text;
+    /** Fills a note's numbers in; while rows run, what cannot be filled yet leaves it as it stands. */
+    private static void fill(NoteView note, PageModel now, String text) {
+        if (!text.contains("{{")) {
+            note.read(text);
+            return;
+        }
+        Prose.Filled filled = Prose.of(now.outcomes()).fill(text);
+        if (filled.missing().isEmpty() || now.isSettled() || note.isUnread()) {
+            note.read(filled.text());
+        }
     }
 
     private void reshape(RowShape next) {

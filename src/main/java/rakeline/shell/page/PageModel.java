@@ -30,7 +30,7 @@ public record PageModel(
         Origin origin,
         History history,
         Worksheet handed,
-        Map<String, Standing> standings,
+        Map<String, Outcome> standings,
         Optional<String> selected,
         Optional<String> anchor,
         boolean allowed,
@@ -83,8 +83,8 @@ public record PageModel(
     }
 
     /** How a snippet stands; what was typed since the last run makes its row, and what stands below it, out of date. */
-    public Standing standing(String id) {
-        return allowed ? standingOfAllowed(id) : Standing.UNTRIED.in(waits(id) ? State.WAITING : State.NOT_RUN);
+    public Outcome standing(String id) {
+        return allowed ? standingOfAllowed(id) : Standing.untried(id).in(waits(id) ? State.WAITING : State.NOT_RUN);
     }
 
     private boolean waits(String id) {
@@ -93,8 +93,12 @@ public record PageModel(
                 .isPresent();
     }
 
-    private Standing standingOfAllowed(String id) {
-        Standing standing = standings.getOrDefault(id, Standing.UNTRIED);
+    private Outcome last(String id) {
+        return standings.getOrDefault(id, Standing.untried(id));
+    }
+
+    private Outcome standingOfAllowed(String id) {
+        Outcome standing = last(id);
         boolean stale = standing.state() == State.FRESH && isBelowPending(id);
         return stale ? standing.in(State.OUT_OF_DATE) : standing;
     }
@@ -115,7 +119,7 @@ public record PageModel(
     public List<Outcome> outcomes() {
         return rows().stream()
                 .filter(Row.Snippet.class::isInstance)
-                .map(row -> standing(row.id()).of(row.id()))
+                .map(row -> standing(row.id()))
                 .toList();
     }
 
@@ -129,7 +133,7 @@ public record PageModel(
     /** Dials and pickers in page order, at the values that the page holds. */
     public List<Control> controls() {
         return rows().stream()
-                .flatMap(row -> standings.getOrDefault(row.id(), Standing.UNTRIED).controls().stream())
+                .flatMap(row -> last(row.id()).controls().stream())
                 .map(this::atPageValue)
                 .toList();
     }
@@ -180,8 +184,8 @@ public record PageModel(
     }
 
     PageModel after(Outcome outcome) {
-        Map<String, Standing> changed = new LinkedHashMap<>(standings);
-        changed.merge(outcome.id(), Standing.UNTRIED.after(outcome), (before, ignored) -> before.after(outcome));
+        Map<String, Outcome> changed = new LinkedHashMap<>(standings);
+        changed.put(outcome.id(), Standing.after(last(outcome.id()), outcome));
         return new PageModel(origin, history, handed, changed, selected, anchor, allowed, progress, said, notice);
     }
 

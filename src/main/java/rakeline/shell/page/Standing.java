@@ -5,78 +5,51 @@ import java.util.Map;
 import java.util.Optional;
 import rakeline.engine.Control;
 import rakeline.engine.Outcome;
-import rakeline.engine.Result;
 import rakeline.engine.State;
 
 /**
  * How a row stands in the window. While a row runs again, its last result and its dials stay in sight, and the dials stay
  * too while it cannot run; its state says that they are of before.
  */
-public record Standing(
-        String name,
-        State state,
-        String message,
-        String printed,
-        Optional<Result> result,
-        List<Control> controls,
-        List<String> follows,
-        Map<String, Double> numbers) {
-    /** A row that has not been run. */
-    public static final Standing UNTRIED =
-            new Standing("", State.OUT_OF_DATE, "", "", Optional.empty(), List.of(), List.of(), Map.of());
+final class Standing {
+    private Standing() {}
 
-    public Standing {
-        controls = List.copyOf(controls);
-        follows = List.copyOf(follows);
-        numbers = Map.copyOf(numbers);
+    /** A row that has not been run. */
+    static Outcome untried(String id) {
+        return Outcome.bare(id, State.OUT_OF_DATE, "");
     }
 
     /** How the row stands once an outcome has come. */
-    public Standing after(Outcome outcome) {
-        return switch (outcome.state()) {
-            case RUNNING, OUT_OF_DATE -> keeping(outcome);
+    static Outcome after(Outcome before, Outcome told) {
+        String name = told.name().isEmpty() ? before.name() : told.name();
+        return switch (told.state()) {
+            case RUNNING, OUT_OF_DATE ->
+                new Outcome(
+                        told.id(),
+                        name,
+                        told.state(),
+                        "",
+                        before.printed(),
+                        before.result(),
+                        controls(before, told),
+                        told.follows(),
+                        before.numbers());
             case WAITING, NOT_RUN ->
-                new Standing(
-                        nameOf(outcome),
-                        outcome.state(),
-                        outcome.message(),
+                new Outcome(
+                        told.id(),
+                        name,
+                        told.state(),
+                        told.message(),
                         "",
                         Optional.empty(),
-                        controlsOf(outcome),
-                        outcome.follows(),
+                        controls(before, told),
+                        told.follows(),
                         Map.of());
-            default ->
-                new Standing(
-                        nameOf(outcome),
-                        outcome.state(),
-                        outcome.message(),
-                        outcome.printed(),
-                        outcome.result(),
-                        outcome.controls(),
-                        outcome.follows(),
-                        outcome.numbers());
+            default -> told.placed(name, told.follows());
         };
     }
 
-    private Standing keeping(Outcome outcome) {
-        return new Standing(
-                nameOf(outcome), outcome.state(), "", printed, result, controlsOf(outcome), outcome.follows(), numbers);
-    }
-
-    private List<Control> controlsOf(Outcome outcome) {
-        return outcome.controls().isEmpty() ? controls : outcome.controls();
-    }
-
-    private String nameOf(Outcome outcome) {
-        return outcome.name().isEmpty() ? name : outcome.name();
-    }
-
-    Standing in(State other) {
-        return new Standing(name, other, message, printed, result, controls, follows, numbers);
-    }
-
-    /** The same as an outcome of a row. */
-    Outcome of(String id) {
-        return new Outcome(id, name, state, message, printed, result, controls, follows, numbers);
+    private static List<Control> controls(Outcome before, Outcome told) {
+        return told.controls().isEmpty() ? before.controls() : told.controls();
     }
 }

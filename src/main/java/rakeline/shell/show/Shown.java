@@ -6,15 +6,15 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import rakeline.engine.Outcome;
 import rakeline.engine.Result;
 import rakeline.engine.State;
 import rakeline.figure.Chart;
 import rakeline.figure.Figure;
 import rakeline.shell.page.PageModel;
-import rakeline.shell.page.Standing;
 
 /** One row with a figure, as it is to be shown. */
-record Shown(String row, Figure figure, Standing standing) {
+record Shown(String row, Figure figure, Outcome standing) {
     /** The rows of a page that have a figure, in page order. */
     static List<Shown> on(PageModel now) {
         return now.rows().stream()
@@ -22,7 +22,7 @@ record Shown(String row, Figure figure, Standing standing) {
                 .toList();
     }
 
-    private static Optional<Shown> of(String row, Standing standing) {
+    private static Optional<Shown> of(String row, Outcome standing) {
         return standing.result()
                 .filter(Result.Shown.class::isInstance)
                 .map(result -> new Shown(row, ((Result.Shown) result).figure(), standing));
