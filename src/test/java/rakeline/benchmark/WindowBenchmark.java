@@ -1,8 +1,8 @@
 package rakeline.benchmark;
 
-import java.awt.Component;
-import java.awt.Container;
+import java.awt.Dimension;
 import java.awt.Graphics2D;
+import java.awt.Point;
 import java.awt.image.BufferedImage;
 import java.lang.reflect.InvocationTargetException;
 import java.util.ArrayList;
@@ -11,6 +11,7 @@ import java.util.Optional;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
 import java.util.stream.IntStream;
+import javax.swing.JFrame;
 import javax.swing.JScrollPane;
 import javax.swing.SwingUtilities;
 import org.openjdk.jmh.annotations.Benchmark;
@@ -41,7 +42,9 @@ import rakeline.study.Vocabulary;
 import rakeline.worksheet.Row;
 import rakeline.worksheet.Worksheet;
 
-/** What the event thread does for a page of 1280 × 800 pixels, beside the 16.7 ms of a frame at 60 Hz. */
+/**
+ * What the event thread does for a page of 1280 × 800 pixels, beside the 16.7 ms of a frame at 60 Hz. Needs a display.
+ */
 @State(Scope.Benchmark)
 @BenchmarkMode({Mode.AverageTime, Mode.SampleTime})
 @OutputTimeUnit(TimeUnit.MILLISECONDS)
@@ -65,7 +68,7 @@ public class WindowBenchmark {
     public void open() throws InterruptedException, InvocationTargetException {
         help = new CodeHelp(Vocabulary.standard(), Sessions::suggestions);
         for (int i = 0; i < POSITIONS; i++) {
-            var bike = Prelude.bike("demo-data/bikes/road-xs.bike.json").with(Inputs.HEAD_ANGLE, 69 + 0.2 * i);
+            var bike = DemoBikes.read("road-xs").with(Inputs.HEAD_ANGLE, 69 + 0.2 * i);
             charts.add(Prelude.sweep(bike)
                     .over(Inputs.HEAD_ANGLE, 69, 74)
                     .track("trailMm", "wheelbaseMm", "toeRoomMm")
@@ -76,9 +79,9 @@ public class WindowBenchmark {
     }
 
     @TearDown
-    public void close() {
-        page.bench.close();
-        longPage.bench.close();
+    public void close() throws InterruptedException, InvocationTargetException {
+        page.close();
+        longPage.close();
         help.close();
     }
 
@@ -109,8 +112,7 @@ public class WindowBenchmark {
     /** The long page from its worksheet to the first picture. */
     @Benchmark
     public BufferedImage longPageOpened() throws InterruptedException, InvocationTargetException {
-        Sheet sheet = new Sheet(page(LONG, CHARTS));
-        sheet.bench.close();
+        new Sheet(page(LONG, CHARTS)).close();
         return screen;
     }
 
@@ -128,6 +130,7 @@ public class WindowBenchmark {
     /** A page on a bench, seen through a viewport; all of it on the event thread. */
     private final class Sheet {
         private final Bench bench = new Bench(settings -> new Answering(), Session.Settings::standard);
+        private final JFrame frame = new JFrame();
         private final JScrollPane scroll;
         private volatile CountDownLatch awaited = new CountDownLatch(1);
         private int y;
@@ -143,7 +146,9 @@ public class WindowBenchmark {
         private JScrollPane build(Worksheet worksheet) {
             Ledger ledger = new Ledger(look, bench, help);
             JScrollPane seen = new JScrollPane(ledger);
-            seen.setSize(screen.getWidth(), screen.getHeight());
+            seen.setPreferredSize(new Dimension(screen.getWidth(), screen.getHeight()));
+            frame.setContentPane(seen);
+            frame.pack();
             bench.watch(ledger);
             bench.watch(now -> {
                 if (now.progress().isEmpty() && !now.standings().isEmpty()) {
@@ -163,13 +168,13 @@ public class WindowBenchmark {
 
         BufferedImage scroll(int by) throws InterruptedException, InvocationTargetException {
             y = (y + by) % 4000;
-            SwingUtilities.invokeAndWait(() -> scroll.getViewport().setViewPosition(new java.awt.Point(0, y)));
+            SwingUtilities.invokeAndWait(() -> scroll.getViewport().setViewPosition(new Point(0, y)));
             return paint();
         }
 
         BufferedImage paint() throws InterruptedException, InvocationTargetException {
             SwingUtilities.invokeAndWait(() -> {
-                layOut(scroll);
+                frame.validate();
                 Graphics2D pen = screen.createGraphics();
                 scroll.paint(pen);
                 pen.dispose();
@@ -177,13 +182,9 @@ public class WindowBenchmark {
             return screen;
         }
 
-        private void layOut(Container part) {
-            part.doLayout();
-            for (Component inner : part.getComponents()) {
-                if (inner instanceof Container container) {
-                    layOut(container);
-                }
-            }
+        void close() throws InterruptedException, InvocationTargetException {
+            bench.close();
+            SwingUtilities.invokeAndWait(frame::dispose);
         }
     }
 
