@@ -190,6 +190,7 @@ final class JShellSession implements Session {
         if (!idle) {
             idle = true;
             say(new Event.Idle());
+            standby.replenish();
         }
         waiting.forEach(settled -> settled.complete(page.outcomes()));
         waiting.clear();
