@@ -40,14 +40,14 @@ public final class Assumptions {
                 !bike.given().has(input) && bike.has(input) && !input.group().equals(CHECKS);
         said.add(sentence(
                 bike,
-                "usual values for ",
+                "usual values: ",
                 input -> taken.test(input) && input.presence() instanceof Input.Presence.Defaulted));
         said.add(sentence(
                 bike,
-                "worked out from others ",
+                "worked out from others: ",
                 input -> taken.test(input) && input.presence() instanceof Input.Presence.Derived));
         for (Provenance.Origin origin : List.of(Provenance.Origin.ASSUMED, Provenance.Origin.SOLVED)) {
-            said.add(sentence(bike, origin.word() + " ", input -> comesFrom(bike, input, origin)));
+            said.add(sentence(bike, origin.word() + ": ", input -> comesFrom(bike, input, origin)));
         }
         said.removeIf(String::isEmpty);
         return said;
@@ -65,7 +65,7 @@ public final class Assumptions {
                 .filter(which)
                 .map(input -> words(input, bike.get(input)))
                 .toList();
-        return numbers.isEmpty() ? "" : bike.name() + ": " + start + String.join(", ", numbers) + ".";
+        return numbers.isEmpty() ? "" : bike.name() + ", " + start + String.join(", ", numbers) + ".";
     }
 
     /** Those of a rider. */
@@ -76,7 +76,7 @@ public final class Assumptions {
                 .toList();
         return numbers.isEmpty()
                 ? List.of()
-                : List.of(rider.name() + ": usual values for " + String.join(", ", numbers) + ".");
+                : List.of(rider.name() + ", usual values: " + String.join(", ", numbers) + ".");
     }
 
     private static String words(Input input, double value) {

@@ -9,9 +9,12 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import picocli.CommandLine.Option;
 import rakeline.catalogue.Assumptions;
+import rakeline.catalogue.ExampleBike;
 import rakeline.catalogue.Roots;
 import rakeline.desk.Places;
 import rakeline.desk.SafeFile;
+import rakeline.figure.KeyDrawings;
+import rakeline.handling.Ride;
 import rakeline.handout.Imprint;
 import rakeline.handout.Knowledge;
 import rakeline.handout.Laid;
@@ -80,6 +83,7 @@ final class Handed {
         Roots roots =
                 new Roots(Stream.concat(folder.stream(), Stream.of(Places.here().worksheets()))
                         .toList());
-        return new Knowledge(glossary::find, path -> Assumptions.of(roots, path));
+        return new Knowledge(
+                glossary::find, path -> Assumptions.of(roots, path), KeyDrawings.of(Ride.of(ExampleBike.read()))::find);
     }
 }

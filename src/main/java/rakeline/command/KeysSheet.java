@@ -4,10 +4,10 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import rakeline.catalogue.BikeFile;
-import rakeline.catalogue.Roots;
+import rakeline.catalogue.ExampleBike;
 import rakeline.desk.Version;
 import rakeline.figure.BikeDrawing;
+import rakeline.figure.KeyDrawings;
 import rakeline.handling.Ride;
 import rakeline.handout.Block;
 import rakeline.handout.PageSheet;
@@ -17,7 +17,6 @@ import rakeline.study.Vocabulary;
 
 /** A page of what keys mean: made from the declarations, so that it cannot say anything else. */
 final class KeysSheet {
-    private static final String BIKE = "demo-data/bikes/road-m.bike.json";
     private static final double TURNED_DEG = 15;
 
     private KeysSheet() {}
@@ -26,11 +25,14 @@ final class KeysSheet {
         Map<String, List<Quantity>> groups = new LinkedHashMap<>();
         quantities.forEach(quantity -> groups.computeIfAbsent(group(vocabulary, quantity), any -> new ArrayList<>())
                 .add(quantity));
-        List<Block> blocks = new ArrayList<>(drawings());
+        Ride ride = Ride.of(ExampleBike.read());
+        KeyDrawings drawings = KeyDrawings.of(ride);
+        List<Block> blocks = new ArrayList<>(whole(ride));
         groups.forEach((group, members) -> {
             blocks.add(new Block.Heading(2, group));
-            blocks.add(
-                    new Block.Explained(members.stream().map(PageSheet::entry).toList()));
+            blocks.add(new Block.Explained(members.stream()
+                    .map(quantity -> PageSheet.entry(quantity, drawings.find(quantity.key())))
+                    .toList()));
         });
         return new Sheet(
                 "Inputs and measures",
@@ -40,8 +42,7 @@ final class KeysSheet {
                 Sheet.Form.PAGES);
     }
 
-    private static List<Block> drawings() {
-        Ride ride = Ride.of(BikeFile.read(Roots.bundled().read(BIKE, BikeFile.SIZE_LIMIT), BIKE));
+    private static List<Block> whole(Ride ride) {
         return List.of(
                 new Block.Shown(BikeDrawing.sideView(List.of(ride))),
                 new Block.Shown(BikeDrawing.planView(ride, TURNED_DEG)));

@@ -25,14 +25,16 @@ final class PlanWords {
 
     static List<Mark> of(Ride ride, double steerDeg) {
         Geometry geometry = ride.geometry();
-        List<Mark> marks = new ArrayList<>();
-        marks.add(line(geometry, 0));
-        marks.add(line(geometry, steerDeg));
-        marks.add(turned(geometry, steerDeg));
+        List<Mark> marks = new ArrayList<>(turned(geometry, steerDeg));
         if (geometry.bike().hasGroup("crank") && geometry.bike().hasGroup("shoe")) {
             marks.add(room(geometry));
         }
         return marks;
+    }
+
+    /** How far the wheel is turned from where it points straight ahead. */
+    static List<Mark> turned(Geometry geometry, double steerDeg) {
+        return List.of(line(geometry, 0), line(geometry, steerDeg), angle(geometry, steerDeg));
     }
 
     /** The wheel's plane at the height of its axle, a little longer than the wheel. */
@@ -42,7 +44,7 @@ final class PlanWords {
         return new Path(List.of(on(wheel.rim(beyond, Math.PI)), on(wheel.rim(beyond, 0))), false, false, Ink.DASHED, 0);
     }
 
-    private static Label turned(Geometry geometry, double steerDeg) {
+    private static Label angle(Geometry geometry, double steerDeg) {
         SteeredWheel wheel = new SteeredWheel(geometry.side(), Math.toRadians(steerDeg));
         Drawing.Point tip = on(wheel.rim(geometry.side().frontRadiusMm() + 30, 0));
         return new Label(

@@ -1,6 +1,7 @@
 package rakeline.handout;
 
 import java.util.List;
+import java.util.Optional;
 import rakeline.figure.Figure;
 
 /** One thing on a sheet, in the order in which it is read. */
@@ -65,8 +66,9 @@ public sealed interface Block {
      * One word and its lines.
      *
      * @param key as in files and commands
+     * @param drawing of what it means, small
      */
-    record Entry(String label, String key, List<String> lines) {
+    record Entry(String label, String key, List<String> lines, Optional<Figure> drawing) {
         public Entry {
             lines = List.copyOf(lines);
         }

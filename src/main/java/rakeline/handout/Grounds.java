@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
@@ -13,9 +14,7 @@ import rakeline.figure.Chart;
 import rakeline.figure.Column;
 import rakeline.figure.Figure;
 import rakeline.figure.MapFigure;
-import rakeline.quantity.Decimals;
 import rakeline.quantity.Quantity;
-import rakeline.quantity.Range;
 
 /** What the numbers of a page rest on: the quantities that it used, the files that it named, the cautions of both. */
 final class Grounds {
@@ -101,33 +100,15 @@ final class Grounds {
     }
 
     /** A quantity explained. */
-    static Block.Entry entry(Quantity quantity) {
-        List<String> lines = new ArrayList<>();
-        lines.add(quantity.definition());
-        lines.add(facts(quantity));
-        quantity.limits()
-                .forEach(limit -> lines.add("Limit: "
-                        + quantity.unit().attach(Decimals.shortest(limit.value())) + ", " + limit.label() + " ("
-                        + limit.source() + ")."));
-        if (!quantity.caution().isBlank()) {
-            lines.add("Caution: " + quantity.caution());
-        }
-        if (!quantity.source().isBlank()) {
-            lines.add("Source: " + quantity.source());
-        }
-        return new Block.Entry(quantity.label(), quantity.key(), lines);
+    Block.Entry entry(Quantity quantity) {
+        return entry(quantity, knowledge.drawings().apply(quantity.key()));
     }
 
-    private static String facts(Quantity quantity) {
-        List<String> facts = new ArrayList<>();
-        facts.add("Unit: " + quantity.unit().symbol());
-        if (!quantity.accepted().equals(Range.ANY)) {
-            facts.add("accepted " + quantity.accepted());
-        }
-        if (!Double.isNaN(quantity.uncertaintyOrNaN())) {
-            facts.add("usual standard uncertainty "
-                    + quantity.unit().attach(Decimals.shortest(quantity.uncertaintyOrNaN())));
-        }
-        return String.join("; ", facts) + ".";
+    static Block.Entry entry(Quantity quantity, Optional<Figure> drawing) {
+        List<String> lines = new ArrayList<>();
+        lines.add(quantity.definition());
+        lines.add("Unit: " + quantity.unit().symbol());
+        lines.addAll(quantity.facts());
+        return new Block.Entry(quantity.label(), quantity.key(), lines, drawing);
     }
 }

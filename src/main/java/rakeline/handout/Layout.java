@@ -17,6 +17,12 @@ final class Layout {
     /** Of a figure, in CSS px: the text's width on paper. */
     static final int FIGURE_WIDTH = 672;
 
+    private static final int SHORT_LETTERS = 2000;
+    private static final int SHORT_LINES = 24;
+
+    /** Of a small drawing beside words, in CSS px. */
+    private static final int DRAWING_WIDTH = 260;
+
     private static final String STYLE = style();
 
     private final Markup out = new Markup();
@@ -87,7 +93,7 @@ final class Layout {
         } else if (block instanceof Block.Named named) {
             write(named);
         } else if (block instanceof Block.Lines lines) {
-            out.open("pre").element("code", lines.text()).close();
+            write(lines);
         } else if (block instanceof Block.Shown shown) {
             write(shown.figure());
         } else if (block instanceof Block.Explained explained) {
@@ -127,6 +133,15 @@ final class Layout {
         out.close();
     }
 
+    /** A page's end cuts long ones alone. */
+    private void write(Block.Lines lines) {
+        boolean isShort =
+                lines.text().length() < SHORT_LETTERS && lines.text().lines().count() <= SHORT_LINES;
+        out.open("pre", "class", isShort ? "short" : "long")
+                .element("code", lines.text())
+                .close();
+    }
+
     private void write(Block.Explained explained) {
         out.open("dl").line();
         explained.entries().forEach(this::write);
@@ -134,9 +149,19 @@ final class Layout {
     }
 
     private void write(Block.Entry entry) {
+        out.open("div", "class", "entry");
         out.open("dt").text(entry.label() + " ").element("code", entry.key()).close();
+        entry.drawing().ifPresent(this::drawn);
         entry.lines().forEach(line -> out.element("dd", line));
-        out.line();
+        out.close().line();
+    }
+
+    /** Beside the lines that it belongs to. */
+    private void drawn(Figure drawing) {
+        figures.add(drawing);
+        out.open("dd", "class", "drawing").open("figure");
+        out.put(Svg.inline(drawing, DRAWING_WIDTH, Palette.LIGHT, "figure" + figures.size()));
+        out.close().close();
     }
 
     private static String style() {

@@ -22,7 +22,7 @@ import org.commonmark.node.SoftLineBreak;
 import org.commonmark.node.StrongEmphasis;
 import org.commonmark.node.Text;
 import org.commonmark.node.ThematicBreak;
-import org.commonmark.parser.Parser;
+import rakeline.worksheet.NoteText;
 
 /**
  * A note's CommonMark as XHTML. HTML in it is text, an image its words, a link its words with the address after them;
@@ -31,7 +31,6 @@ import org.commonmark.parser.Parser;
  */
 final class NoteMarkup {
     private static final int DEEPEST = 12;
-    private static final Parser PARSER = Parser.builder().build();
 
     private final Markup out;
     private final Headings headings;
@@ -46,7 +45,7 @@ final class NoteMarkup {
 
     /** Writes a note; its headings stand below that which it stands under. */
     static void write(Block.Prose note, Markup out, Headings headings) {
-        Node document = PARSER.parse(note.commonMark());
+        Node document = NoteText.parse(note.commonMark());
         if (repeats(document.getFirstChild(), note.omitting())) {
             document.getFirstChild().unlink();
         }

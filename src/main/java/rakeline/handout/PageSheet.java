@@ -3,12 +3,14 @@ package rakeline.handout;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import rakeline.engine.Control;
 import rakeline.engine.Outcome;
 import rakeline.engine.Prose;
 import rakeline.engine.Result;
 import rakeline.engine.State;
 import rakeline.figure.Column;
+import rakeline.figure.Figure;
 import rakeline.figure.Table;
 import rakeline.quantity.Decimals;
 import rakeline.quantity.Quantity;
@@ -46,9 +48,9 @@ public final class PageSheet {
         return new Sheet(run.page().title(), run.page().about(), sheet.blocks, imprint.lines(), Sheet.Form.PAGES);
     }
 
-    /** What a quantity means: definition, unit, range, uncertainty, limits, caution, source. */
-    public static Block.Entry entry(Quantity quantity) {
-        return Grounds.entry(quantity);
+    /** What a quantity means: definition, drawing, unit, range, uncertainty, limits, caution, source. */
+    public static Block.Entry entry(Quantity quantity, Optional<Figure> drawing) {
+        return Grounds.entry(quantity, drawing);
     }
 
     private void controls() {
@@ -156,7 +158,7 @@ public final class PageSheet {
         if (result instanceof Result.Shown shown) {
             blocks.add(new Block.Shown(shown.figure()));
         } else if (result instanceof Result.Text text) {
-            values.add(new Block.Named(name, text.text()));
+            values.add(code ? new Block.Named(name, text.text()) : new Block.Words(Block.Tone.PLAIN, text.text()));
         } else if (result instanceof Result.Value value) {
             values.add(new Block.Named(name, value.text()));
         }
@@ -185,7 +187,7 @@ public final class PageSheet {
         if (!quantities.isEmpty()) {
             blocks.add(new Block.Heading(2, "What the words mean"));
             blocks.add(
-                    new Block.Explained(quantities.stream().map(Grounds::entry).toList()));
+                    new Block.Explained(quantities.stream().map(grounds::entry).toList()));
         }
     }
 

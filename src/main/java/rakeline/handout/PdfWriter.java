@@ -26,11 +26,15 @@ import rakeline.figure.PlainText;
 final class PdfWriter {
     private static final double PX_PER_MM = 96 / 25.4;
     private static final double CLOSE_SCALE = 0.75;
-    private static final double AROUND_A_FIGURE_MM = 44;
+    private static final double MARGINS_MM = 34;
+    private static final double BETWEEN_FIGURES_MM = 8;
 
-    /** How a sheet for one page is tried, the largest first. */
-    private static final List<Size> CLOSE = List.of(
-            new Size(8, 104), new Size(8, 92), new Size(7.5, 84), new Size(7, 76), new Size(6.5, 66), new Size(6, 58));
+    /** Sizes of type that a sheet for one page is tried in, the largest first, each with the least figure for it. */
+    private static final List<Size> CLOSE =
+            List.of(new Size(8, 88), new Size(7.5, 80), new Size(7, 72), new Size(6.5, 64), new Size(6, 56));
+
+    /** The height that a figure on one page gains at most, in mm, and by which steps it is tried. */
+    private static final List<Double> GAINS_MM = List.of(24.0, 16.0, 8.0);
 
     /**
      * How large things are.
@@ -58,18 +62,26 @@ final class PdfWriter {
         return laid.form() == Sheet.Form.ONE_PAGE ? writer.onOnePage() : writer.onPages();
     }
 
+    /** Two figures to a page where they are that tall. */
     private Pdf onPages() {
-        Size usual = new Size(CLOSE.get(CLOSE.size() - 1).typePt(), paper.heightMm() - AROUND_A_FIGURE_MM);
-        return written(usual, Integer.MAX_VALUE).orElseThrow();
+        double tallest = (paper.heightMm() - MARGINS_MM) / 2 - BETWEEN_FIGURES_MM;
+        return written(new Size(CLOSE.get(CLOSE.size() - 1).typePt(), tallest), Integer.MAX_VALUE)
+                .orElseThrow();
     }
 
-    /** In the largest size in which it fits; on more pages where it fits in none. */
+    /** In the largest type in which it fits, then with the largest figure; on more pages where it fits in none. */
     private Pdf onOnePage() {
-        return CLOSE.stream()
-                .map(size -> written(size, 1))
-                .flatMap(Optional::stream)
-                .findFirst()
-                .orElseGet(this::onPages);
+        for (Size size : CLOSE) {
+            Optional<Pdf> fitting = written(size, 1);
+            if (fitting.isPresent()) {
+                return GAINS_MM.stream()
+                        .map(gain -> written(new Size(size.typePt(), size.figureMm() + gain), 1))
+                        .flatMap(Optional::stream)
+                        .findFirst()
+                        .orElseGet(fitting::get);
+            }
+        }
+        return onPages();
     }
 
     /** The PDF in some size; none where it has more pages than it may. */
@@ -79,7 +91,8 @@ final class PdfWriter {
         LongText.split(page);
         addStyle(page, size.style());
         try (PDDocument document = new PDDocument()) {
-            Faces faces = new Faces(document, page.getDocumentElement().getTextContent());
+            Faces faces = new Faces(
+                    document, ArabicForms.joined(page.getDocumentElement().getTextContent()));
             try (PdfBoxRenderer renderer = renderer(page, document, faces, size)) {
                 renderer.layout();
                 renderer.createPDFWithoutClosing();

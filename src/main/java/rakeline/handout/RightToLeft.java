@@ -6,10 +6,7 @@ import com.openhtmltopdf.bidi.BidiTextRun;
 import java.text.Bidi;
 import java.util.stream.IntStream;
 
-/**
- * Puts scripts that run from right to left in order, as Java does it. Letters are not joined: Arabic stands in its
- * separate forms.
- */
+/** Puts scripts that run from right to left in order, as Java does it, and joins Arabic letters. */
 final class RightToLeft implements BidiSplitter, BidiReorderer {
     private Bidi paragraph = new Bidi("", Bidi.DIRECTION_LEFT_TO_RIGHT);
 
@@ -59,12 +56,12 @@ final class RightToLeft implements BidiSplitter, BidiReorderer {
 
     @Override
     public String shapeText(String words) {
-        return words;
+        return ArabicForms.joined(words);
     }
 
     @Override
     public String deshapeText(String words) {
-        return words;
+        return ArabicForms.apart(words);
     }
 
     @Override

@@ -9,9 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
-import rakeline.quantity.Decimals;
 import rakeline.quantity.Quantity;
-import rakeline.quantity.Range;
 
 /**
  * Every input and measure by key and by the name of its constant, read off the declarations.
@@ -62,19 +60,7 @@ public record Glossary(Map<String, Quantity> quantities, Map<String, String> con
         lines.add(quantity.key() + ": " + quantity.heading());
         lines.add(quantity.definition());
         constant(quantity.key()).ifPresent(name -> lines.add("In a snippet: " + name));
-        if (!quantity.accepted().equals(Range.ANY)) {
-            lines.add("Accepted: " + quantity.accepted() + " " + quantity.unit().symbol());
-        }
-        if (!Double.isNaN(quantity.uncertaintyOrNaN())) {
-            lines.add("Usual standard uncertainty: "
-                    + quantity.unit().attach(Decimals.shortest(quantity.uncertaintyOrNaN())));
-        }
-        quantity.limits()
-                .forEach(limit -> lines.add((limit.bounds() ? "Limit: " : "Compare: ")
-                        + quantity.unit().attach(Decimals.shortest(limit.value())) + ", "
-                        + limit.label() + " (" + limit.source() + ")"));
-        addUnlessEmpty(lines, "Caution: ", quantity.caution());
-        addUnlessEmpty(lines, "Source: ", quantity.source());
+        lines.addAll(quantity.facts());
         return List.copyOf(lines);
     }
 
@@ -84,11 +70,5 @@ public record Glossary(Map<String, Quantity> quantities, Map<String, String> con
                 .map(Map.Entry::getKey)
                 .sorted()
                 .findFirst();
-    }
-
-    private static void addUnlessEmpty(List<String> lines, String start, String text) {
-        if (!text.isEmpty()) {
-            lines.add(start + text);
-        }
     }
 }

@@ -2,6 +2,8 @@ package rakeline.quantity;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
 
 /**
  * One declaration of an input or a measure; everything that names, prints, draws, completes or refuses it reads this.
@@ -86,6 +88,23 @@ public record Quantity(
     /** Label and unit, as a table heading: {@code Trail, mm}. */
     public String heading() {
         return label + ", " + unit.symbol();
+    }
+
+    /** What is known of it besides its definition, a line each: range, uncertainty, limits, caution, source. */
+    public List<String> facts() {
+        List<String> facts = new ArrayList<>();
+        if (!accepted.equals(Range.ANY)) {
+            facts.add("Accepted: " + accepted + " " + unit.symbol());
+        }
+        if (!Double.isNaN(uncertaintyOrNaN)) {
+            facts.add("Usual standard uncertainty: " + unit.attach(Decimals.shortest(uncertaintyOrNaN)));
+        }
+        limits.forEach(limit -> facts.add((limit.bounds() ? "Limit: " : "Compare: ")
+                + unit.attach(Decimals.shortest(limit.value())) + ", " + limit.label() + " (" + limit.source() + ")"));
+        Stream.of(Map.entry("Caution: ", caution), Map.entry("Source: ", source))
+                .filter(fact -> !fact.getValue().isBlank())
+                .forEach(fact -> facts.add(fact.getKey() + fact.getValue()));
+        return facts;
     }
 
     /**

@@ -11,8 +11,11 @@ import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import rakeline.catalogue.Assumptions;
+import rakeline.catalogue.ExampleBike;
 import rakeline.catalogue.Roots;
 import rakeline.desk.Version;
+import rakeline.figure.KeyDrawings;
+import rakeline.handling.Ride;
 import rakeline.handout.Imprint;
 import rakeline.handout.Knowledge;
 import rakeline.handout.Laid;
@@ -151,7 +154,7 @@ final class HandoutMaker implements Bench.View {
         Glossary glossary = Glossary.of(vocabulary.quantities(), vocabulary.constants());
         Roots roots = vault.roots(now.origin().folder());
         Function<String, List<String>> assumptions = path -> Assumptions.of(roots, path);
-        return new Knowledge(glossary::find, assumptions);
+        return new Knowledge(glossary::find, assumptions, KeyDrawings.of(Ride.of(ExampleBike.read()))::find);
     }
 
     private String write(Path file, Laid laid) {

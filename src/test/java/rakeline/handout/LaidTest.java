@@ -101,7 +101,7 @@ class LaidTest {
 
     @Test
     void everyFigureHasWordsForThoseWhoDoNotSeeIt() {
-        assertThat(all(page, "svg")).hasSize(2).allSatisfy(svg -> {
+        assertThat(all(page, "svg")).hasSize(3).allSatisfy(svg -> {
             assertThat(svg.getAttribute("role")).isEqualTo("img");
             assertThat(svg.getElementsByTagName("title").item(0).getTextContent())
                     .isNotBlank();
@@ -156,8 +156,18 @@ class LaidTest {
 
     @Test
     void assumptionsCautionsAndTheWordsUsedAreExplained() {
-        assertThat(words(page, "p")).contains("demo-data/bikes/small.bike.json: usual values", "safety certificate");
+        assertThat(words(page, "p")).contains("demo-data/bikes/small.bike.json, usual values", "safety certificate");
         assertThat(words(page, "dt")).contains("Trail trailMm");
+    }
+
+    @Test
+    void aWordThatADrawingShowsHasItBesideItsLines() {
+        assertThat(all(page, "div"))
+                .filteredOn(div -> div.getAttribute("class").equals("entry")
+                        && div.getTextContent().startsWith("Trail"))
+                .singleElement()
+                .satisfies(entry -> assertThat(entry.getElementsByTagName("svg").getLength())
+                        .isEqualTo(1));
     }
 
     @Test

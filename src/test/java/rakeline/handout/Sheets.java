@@ -20,7 +20,10 @@ final class Sheets {
     static final String HOSTILE = "</title><script>alert(1)</script> & \"q\" \u202eשלום مرحبا 你好 \u0001\uffff";
     static final Knowledge KNOWING = new Knowledge(
             word -> Optional.of(Samples.TRAIL).filter(quantity -> quantity.key().equals(word) || word.equals("TRAIL")),
-            path -> List.of(path + ": usual values for toes down 0°."));
+            path -> List.of(path + ", usual values: toes down 0°."),
+            key -> Optional.of(Samples.sideView())
+                    .filter(drawing -> key.equals("trailMm"))
+                    .map(Figure.class::cast));
     private static final Imprint IMPRINT = new Imprint(
             "1.2.3",
             ZonedDateTime.of(2026, 11, 25, 15, 4, 0, 0, ZoneOffset.UTC),

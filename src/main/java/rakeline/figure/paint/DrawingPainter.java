@@ -129,11 +129,15 @@ public final class DrawingPainter extends FigurePainter {
                 mmPerPx * (tip.getY() - foot.getY()) / length);
     }
 
-    private record Sheet(Placement placement, DrawnWords words) {}
+    private record Sheet(Placement placement, DrawnWords words) {
+        int count() {
+            return words.words().size();
+        }
+    }
 
     /**
-     * Leaves room for dimensions outside, then shrinks the drawing until every word finds a place; at the last size
-     * some may be left out.
+     * Leaves room for dimensions outside, then shrinks the drawing until every word finds a place; where some find none
+     * in any size, the largest that has as many as can be.
      */
     private static Sheet fitted(Drawing drawing, Rectangle2D body) {
         Rectangle2D mm = Outline.bounds(drawing);
@@ -142,12 +146,13 @@ public final class DrawingPainter extends FigurePainter {
         for (int i = 0; i < ROUNDS; i++) {
             area = withRoomOutside(drawing, area, body, Placement.fitting(mm, area));
         }
-        Sheet sheet = sheet(drawing, mm, area, body);
-        for (int i = 0; i < FITS && sheet.words().words().size() < wanted; i++) {
+        Sheet best = sheet(drawing, mm, area, body);
+        for (int i = 0; i < FITS && best.count() < wanted; i++) {
             area = inset(area, 0.03 * Math.min(body.getWidth(), body.getHeight()));
-            sheet = sheet(drawing, mm, area, body);
+            Sheet smaller = sheet(drawing, mm, area, body);
+            best = smaller.count() > best.count() ? smaller : best;
         }
-        return sheet;
+        return best;
     }
 
     private static Sheet sheet(Drawing drawing, Rectangle2D mm, Rectangle2D area, Rectangle2D body) {
