@@ -145,7 +145,7 @@ final class ReportCommand extends Work {
         Table numbers = CustomerTables.numbers(comparison);
         Table limits = CustomerTables.limits(fitted.names(), Left.of(vocabulary, fitted.rides()));
         List<Block> blocks = new ArrayList<>();
-        blocks.add(new Block.Shown(BikeDrawing.sideView(fitted.rides())));
+        blocks.add(new Block.Shown(BikeDrawing.sideView(fitted.rides()).brief()));
         Table parts = CustomerTables.fitted(fitted.names(), fitted.matches());
         blocks.add(new Block.Beside(List.of(new Block.Shown(parts), new Block.Shown(CustomerTables.bare(numbers)))));
         blocks.add(new Block.Shown(CustomerTables.bare(limits)));

@@ -5,7 +5,7 @@ import java.util.List;
 /**
  * A drawing to scale, in millimetres, x to the right and y up.
  *
- * @param kind what is drawn, for a heading: {@code Side view}
+ * @param kind what is drawn, for a heading: {@code Side view}; empty for none over it
  * @param columns the numbers that it shows
  */
 public record Drawing(
@@ -58,6 +58,14 @@ public record Drawing(
         marks = List.copyOf(marks);
         columns = List.copyOf(columns);
         cautions = List.copyOf(cautions);
+    }
+
+    /** The same without the dimensions in faint ink, whose numbers stand elsewhere. */
+    public Drawing brief() {
+        List<Mark> most = marks.stream()
+                .filter(mark -> !(mark instanceof Dimension && mark.ink() == Ink.FAINT))
+                .toList();
+        return new Drawing(kind, title, most, columns, held, cautions);
     }
 
     /** The names of the bikes, in the order of their overlay; empty where they are not named. */

@@ -5,9 +5,11 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import rakeline.figure.Drawing.Circle;
 import rakeline.figure.Drawing.Dimension;
 import rakeline.figure.Drawing.Ink;
 import rakeline.figure.Drawing.Mark;
+import rakeline.figure.Drawing.Path;
 import rakeline.geometry.Geometry;
 import rakeline.handling.Ride;
 import rakeline.study.Vocabulary;
@@ -22,7 +24,8 @@ public final class KeyDrawings {
     public static KeyDrawings of(Ride ride) {
         Geometry geometry = ride.geometry();
         KeyDrawings all = new KeyDrawings();
-        List<Mark> bike = SideMarks.of(geometry, 0);
+        List<Mark> bike =
+                SideMarks.of(geometry, 0).stream().map(KeyDrawings::faded).toList();
         SideDimensions.of(geometry).forEach(mark -> all.add((Dimension) mark, bike));
         SideLengths.of(geometry).forEach((key, marks) -> all.add(key, bike, marks));
         PlanLengths.of(geometry).forEach((key, marks) -> all.add(key, marks, List.of()));
@@ -34,17 +37,33 @@ public final class KeyDrawings {
         return Optional.ofNullable(drawings.get(key));
     }
 
-    /** Inked so that a small sheet has it too. */
+    /** So that the dimension stands out. */
+    private static Mark faded(Mark mark) {
+        if (mark instanceof Circle circle) {
+            return new Circle(circle.centre(), circle.radius(), circle.filled(), Ink.SOFT, 0);
+        }
+        return mark instanceof Path path && path.ink() == Ink.BOLD
+                ? new Path(path.points(), path.closed(), path.filled(), Ink.SOFT, 0)
+                : mark;
+    }
+
+    /** Inked as the only one of its sheet. */
     private void add(Dimension dimension, List<Mark> bike) {
         Dimension inked = new Dimension(
                 dimension.from(),
                 dimension.to(),
                 dimension.offset(),
-                dimension.text(),
+                number(dimension),
                 dimension.key(),
-                Ink.FINE,
+                Ink.BOLD,
                 dimension.overlay());
         add(dimension.key(), bike, List.of(inked));
+    }
+
+    /** What it measures is said beside the drawing. */
+    private static String number(Dimension dimension) {
+        String text = dimension.text();
+        return Vocabulary.standard().quantity(dimension.key()).unit().attach(text.substring(text.lastIndexOf(' ') + 1));
     }
 
     private void add(String key, List<Mark> under, List<Mark> over) {

@@ -56,7 +56,7 @@ final class PlanLengths {
     private void length(Quantity quantity, Point from, Point to, double offset) {
         List<Mark> all = new ArrayList<>(PlanMarks.of(geometry, 0));
         String words = quantity.formatWithUnit(Math.hypot(to.x() - from.x(), to.y() - from.y()));
-        all.add(new Dimension(from, to, offset, words, quantity.key(), Ink.FINE, 0));
+        all.add(new Dimension(from, to, offset, words, quantity.key(), Ink.BOLD, 0));
         marks.put(quantity.key(), all);
     }
 

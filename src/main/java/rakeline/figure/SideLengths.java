@@ -151,7 +151,7 @@ final class SideLengths {
     /** Between two points, to scale: its number is their distance. */
     private void length(Quantity quantity, Point from, Point to, double offset) {
         String words = quantity.formatWithUnit(to.minus(from).length());
-        add(quantity, new Dimension(on(from), on(to), offset, words, quantity.key(), Ink.FINE, 0));
+        add(quantity, new Dimension(on(from), on(to), offset, words, quantity.key(), Ink.BOLD, 0));
     }
 
     /** Up from the horizontal behind a point. */
@@ -160,7 +160,7 @@ final class SideLengths {
         for (double up = 0; up <= degrees; up += Math.min(ARC_STEP_DEG, Math.max(0.01, degrees - up))) {
             arc.add(on(round(at, up)));
         }
-        add(quantity, new Path(arc, false, false, Ink.FINE, 0));
+        add(quantity, new Path(arc, false, false, Ink.BOLD, 0));
         add(quantity, path(Ink.FAINT, at, round(at, 0)));
         Drawing.Point middle = on(round(at, degrees / 2));
         add(quantity, new Label(middle, quantity.formatWithUnit(degrees), Ink.BOLD, 0));

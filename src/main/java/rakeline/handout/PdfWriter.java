@@ -11,6 +11,8 @@ import java.io.StringReader;
 import java.io.UncheckedIOException;
 import java.util.List;
 import java.util.Optional;
+import java.util.logging.Level;
+import java.util.logging.Logger;
 import javax.xml.parsers.DocumentBuilderFactory;
 import javax.xml.parsers.ParserConfigurationException;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -18,16 +20,20 @@ import org.apache.pdfbox.pdmodel.PDDocumentInformation;
 import org.apache.pdfbox.pdmodel.interactive.viewerpreferences.PDViewerPreferences;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
+import org.w3c.dom.NodeList;
 import org.xml.sax.InputSource;
 import org.xml.sax.SAXException;
 import rakeline.figure.PlainText;
 
-/** Makes the PDF of a laid out sheet. Nothing is fetched for it. */
+/** Makes the PDF of a laid out sheet, tagged so that it can be read aloud in order. Nothing is fetched for it. */
 final class PdfWriter {
+    /** They warn of typefaces that are embedded later; held, so that their level stays. */
+    private static final List<Logger> LIBRARIES =
+            List.of(Logger.getLogger("org.apache.pdfbox"), Logger.getLogger("org.apache.fontbox"));
+
     private static final double PX_PER_MM = 96 / 25.4;
     private static final double CLOSE_SCALE = 0.75;
-    private static final double MARGINS_MM = 34;
-    private static final double BETWEEN_FIGURES_MM = 8;
+    private static final double MOST_OF_A_PAGE = 0.37;
 
     /** Sizes of type that a sheet for one page is tried in, the largest first, each with the least figure for it. */
     private static final List<Size> CLOSE =
@@ -58,13 +64,14 @@ final class PdfWriter {
 
     static Pdf write(Laid laid, Paper paper) {
         XRLog.setLoggingEnabled(false);
+        LIBRARIES.forEach(library -> library.setLevel(Level.SEVERE));
         PdfWriter writer = new PdfWriter(laid, paper);
         return laid.form() == Sheet.Form.ONE_PAGE ? writer.onOnePage() : writer.onPages();
     }
 
-    /** Two figures to a page where they are that tall. */
+    /** Two figures to a page, and some words, where they are that tall. */
     private Pdf onPages() {
-        double tallest = (paper.heightMm() - MARGINS_MM) / 2 - BETWEEN_FIGURES_MM;
+        double tallest = MOST_OF_A_PAGE * paper.heightMm();
         return written(new Size(CLOSE.get(CLOSE.size() - 1).typePt(), tallest), Integer.MAX_VALUE)
                 .orElseThrow();
     }
@@ -90,6 +97,7 @@ final class PdfWriter {
         Outline.add(page);
         LongText.split(page);
         addStyle(page, size.style());
+        describeFigures(page);
         try (PDDocument document = new PDDocument()) {
             Faces faces = new Faces(
                     document, ArabicForms.joined(page.getDocumentElement().getTextContent()));
@@ -102,6 +110,15 @@ final class PdfWriter {
             }
         } catch (IOException e) {
             throw new UncheckedIOException("a document in memory can always be written", e);
+        }
+    }
+
+    /** For those who do not see a figure: its title, as in HTML. */
+    private void describeFigures(Document page) {
+        NodeList elements = page.getElementsByTagName("svg");
+        for (int i = 0; i < elements.getLength(); i++) {
+            ((Element) elements.item(i))
+                    .setAttribute("alt", laid.figures().get(i).title());
         }
     }
 
@@ -120,6 +137,7 @@ final class PdfWriter {
                 .useUnicodeBidiSplitter(RightToLeft::new)
                 .useUnicodeBidiReorderer(order)
                 .useUnicodeLineBreaker(new Breaks())
+                .usePdfUaAccessibility(true)
                 .withProducer("Rakeline")
                 .useSVGDrawer(figures(faces, size));
         for (ExternalResourceControlPriority when : ExternalResourceControlPriority.values()) {

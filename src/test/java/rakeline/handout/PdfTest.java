@@ -1,17 +1,21 @@
 package rakeline.handout;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assumptions.assumeThat;
 
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
 import java.util.stream.StreamSupport;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.PDResources;
+import org.apache.pdfbox.pdmodel.documentinterchange.logicalstructure.PDStructureElement;
+import org.apache.pdfbox.pdmodel.documentinterchange.logicalstructure.PDStructureNode;
 import org.apache.pdfbox.pdmodel.font.PDFont;
 import org.apache.pdfbox.pdmodel.interactive.documentnavigation.outline.PDOutlineItem;
 import org.apache.pdfbox.text.PDFTextStripper;
@@ -19,6 +23,7 @@ import org.apache.pdfbox.text.TextPosition;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
+import rakeline.figure.Samples;
 
 /** The PDF of handouts, read back. */
 @Tag("slow")
@@ -86,6 +91,36 @@ class PdfTest {
     void titleAndLanguageAreTold() {
         assertThat(PAGE.getDocumentInformation().getTitle()).isEqualTo("Trail");
         assertThat(PAGE.getDocumentCatalog().getLanguage()).isEqualTo("en");
+    }
+
+    @Test
+    void itIsTaggedSoThatItCanBeReadAloudInOrder() {
+        List<PDStructureElement> elements = new ArrayList<>();
+        collect(PAGE.getDocumentCatalog().getStructureTreeRoot(), elements);
+        assertThat(PAGE.getDocumentCatalog().getMarkInfo().isMarked()).isTrue();
+        assertThat(elements)
+                .extracting(PDStructureElement::getStructureType)
+                .contains("H1", "H2", "H3", "P", "Table", "TH", "TD", "Figure");
+    }
+
+    @Test
+    void aFigureSaysWhatItShows() {
+        List<PDStructureElement> elements = new ArrayList<>();
+        collect(PAGE.getDocumentCatalog().getStructureTreeRoot(), elements);
+        assertThat(elements)
+                .filteredOn(element -> element.getStructureType().equals("Figure"))
+                .hasSize(3)
+                .extracting(PDStructureElement::getAlternateDescription)
+                .contains(Samples.sweep().title(), Samples.sideView().title());
+    }
+
+    private static void collect(PDStructureNode node, List<PDStructureElement> into) {
+        for (Object kid : node.getKids()) {
+            if (kid instanceof PDStructureElement element) {
+                into.add(element);
+                collect(element, into);
+            }
+        }
     }
 
     @Test
@@ -167,6 +202,23 @@ class PdfTest {
     void greekAndCyrillicAreText() throws IOException {
         try (PDDocument pdf = read(Sheets.note("λάμδα Привет"), Paper.A4)) {
             assertThat(text(pdf)).contains("λάμδα Привет");
+        }
+    }
+
+    @Test
+    void arabicIsJoinedAndReadsBackAsItsLetters() throws IOException {
+        assumeThat(Fallbacks.covering(Set.of(0x628, 0xFE91)).missing()).isEmpty();
+        try (PDDocument pdf = read(Sheets.note("بيت"), Paper.A4)) {
+            StringBuilder shown = new StringBuilder();
+            PDFTextStripper stripper = new PDFTextStripper() {
+                @Override
+                protected void processTextPosition(TextPosition letter) {
+                    shown.append(letter.getUnicode());
+                    super.processTextPosition(letter);
+                }
+            };
+            assertThat(stripper.getText(pdf)).contains("بيت");
+            assertThat(shown).contains("\uFE96\uFEF4\uFE91");
         }
     }
 

@@ -63,7 +63,8 @@ final class Sheets {
                                 + "[b](javascript:alert(1)) ![c](http://example.invalid/c.png)\n\n<div><p>unclosed"),
                 Row.Snippet.of("r1", "\"text\""),
                 Row.Snippet.of("r2", "int x;"),
-                new Row.Note("n2", ">".repeat(500) + " deep " + "*a ".repeat(500) + "a* ".repeat(500)));
+                new Row.Note("n2", ">".repeat(500) + " deep " + "*a ".repeat(500) + "a* ".repeat(500)),
+                new Row.Note("n3", ">".repeat(20) + " nested"));
         List<Outcome> outcomes = List.of(
                 outcome("r1", HOSTILE, new Result.Text(HOSTILE + " ]]> \n" + HOSTILE), List.of()),
                 new Outcome("r2", HOSTILE, State.FAILED, HOSTILE, HOSTILE, Optional.empty(), List.of(), List.of()));

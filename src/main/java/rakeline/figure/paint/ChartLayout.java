@@ -20,6 +20,7 @@ import rakeline.quantity.Range;
 record ChartLayout(
         double width, Rectangle2D data, Numbers steps, Range x, Ticks xTicks, List<PanelLayout> panels, double labelX) {
     static final double PANEL_HEIGHT = 110;
+    private static final double LEAST_PANEL_HEIGHT = 80;
     static final double BETWEEN = 22;
     private static final double TICK_GAP = 8;
     private static final double LABEL_GAP = 12;
@@ -74,12 +75,21 @@ record ChartLayout(
 
     /** The height that a chart wants: each panel as high as its label needs, and no lower than the least. */
     static double heightOf(Chart chart, double width) {
+        return heightOf(chart, width, PANEL_HEIGHT);
+    }
+
+    /** The height in which it can still be read at its scale. */
+    static double leastHeightOf(Chart chart, double width) {
+        return heightOf(chart, width, LEAST_PANEL_HEIGHT);
+    }
+
+    private static double heightOf(Chart chart, double width, double panelHeight) {
         double label = labels(chart, width).stream()
                 .mapToDouble(PanelLabel::height)
                 .max()
                 .orElse(0);
         int panels = chart.panels().size();
-        return top(chart) + panels * Math.max(PANEL_HEIGHT, label) + Math.max(0, panels - 1) * BETWEEN + bottom();
+        return top(chart) + panels * Math.max(panelHeight, label) + Math.max(0, panels - 1) * BETWEEN + bottom();
     }
 
     double toX(double value) {

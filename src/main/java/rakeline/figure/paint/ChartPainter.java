@@ -91,6 +91,11 @@ public final class ChartPainter extends FigurePainter {
     }
 
     @Override
+    double leastBodyHeight(double width) {
+        return ChartLayout.leastHeightOf(chart, width);
+    }
+
+    @Override
     double narrowest() {
         return NARROWEST;
     }

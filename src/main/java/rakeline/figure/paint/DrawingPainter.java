@@ -32,17 +32,9 @@ public final class DrawingPainter extends FigurePainter {
     DrawingPainter(Drawing drawing, Palette palette, double scale, Assignment assignment) {
         super(drawing, palette, scale);
         this.drawing = drawing;
-        this.brief = brief(drawing);
+        this.brief = drawing.brief();
         this.assignment = assignment;
         this.key = new LayerKey(drawing.layers(), palette);
-    }
-
-    private static Drawing brief(Drawing drawing) {
-        List<Mark> marks = drawing.marks().stream()
-                .filter(mark -> !(mark instanceof Dimension && mark.ink() == Ink.FAINT))
-                .toList();
-        return new Drawing(
-                drawing.kind(), drawing.title(), marks, drawing.columns(), drawing.held(), drawing.cautions());
     }
 
     private Drawing shown(double width) {

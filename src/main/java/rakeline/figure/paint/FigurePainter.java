@@ -6,8 +6,6 @@ import java.awt.RenderingHints;
 import java.awt.geom.Rectangle2D;
 import java.util.List;
 import java.util.function.BiConsumer;
-import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import rakeline.figure.Chart;
 import rakeline.figure.Drawing;
 import rakeline.figure.Figure;
@@ -148,11 +146,13 @@ public abstract sealed class FigurePainter permits ChartPainter, TablePainter, D
     }
 
     private static String heading(Figure figure) {
-        return figure instanceof Drawing drawing
-                ? Stream.of(drawing.kind(), drawing.title())
-                        .filter(words -> !words.isBlank())
-                        .collect(Collectors.joining(": "))
-                : figure.title();
+        return figure instanceof Drawing drawing ? heading(drawing) : figure.title();
+    }
+
+    private static String heading(Drawing drawing) {
+        return drawing.kind().isBlank() || drawing.title().isBlank()
+                ? drawing.kind()
+                : drawing.kind() + ": " + drawing.title();
     }
 
     private static void setHints(Graphics2D pen) {

@@ -86,6 +86,7 @@ record MarkPainter(Placement placement, Palette palette, Assignment assignment) 
         pen.setColor(palette.faint());
         drawExtension(pen, placement.toPx(dimension.from()), from);
         drawExtension(pen, placement.toPx(dimension.to()), to);
+        pen.setStroke(round(dimension.ink() == Ink.BOLD ? 1.5 : 1));
         pen.setColor(lineColour(dimension));
         pen.draw(new Line2D.Double(from, to));
         drawArrows(pen, from, to);
@@ -96,7 +97,7 @@ record MarkPainter(Placement placement, Palette palette, Assignment assignment) 
         if (dimension.overlay() == 0 && assignment.names(dimension.key())) {
             return palette.style(assignment.place(dimension.key())).colour();
         }
-        return dimension.overlay() == 0 ? palette.soft() : colour(dimension);
+        return dimension.overlay() == 0 && dimension.ink() != Ink.BOLD ? palette.soft() : colour(dimension);
     }
 
     /** From near the thing measured to a little beyond the dimension's line. */
