@@ -2,6 +2,7 @@ package rakeline.handout;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Pattern;
 import rakeline.figure.Column;
 import rakeline.figure.Table;
 
@@ -12,6 +13,12 @@ import rakeline.figure.Table;
 final class TableMarkup {
     static final int MOST_COLUMNS = 9;
     static final int MOST_ROWS = 200;
+
+    /** As many as no page's end shall cut. */
+    private static final int SHORT_ROWS = 20;
+
+    /** A word of more letters is broken where its column is narrower. */
+    private static final Pattern LONG_WORD = Pattern.compile("\\S{21}");
 
     private TableMarkup() {}
 
@@ -51,14 +58,14 @@ final class TableMarkup {
     }
 
     private static void part(String title, List<Column> columns, Markup out) {
-        out.open("div", "class", "table").open("table").line();
+        int rows = columns.stream().mapToInt(Column::size).max().orElse(0);
+        out.open("div", "class", rows > SHORT_ROWS ? "table" : "table short").open("table").line();
         if (!title.isEmpty()) {
             out.element("caption", title, "dir", "auto").line();
         }
         out.open("thead").open("tr");
         columns.forEach(column -> head(column, out));
         out.close().close().line().open("tbody").line();
-        int rows = columns.stream().mapToInt(Column::size).max().orElse(0);
         for (int row = 0; row < Math.min(rows, MOST_ROWS); row++) {
             row(columns, row, out);
         }
@@ -69,8 +76,12 @@ final class TableMarkup {
         if (column.isNumeric()) {
             out.element("th", column.heading(), "scope", "col", "class", "number");
         } else {
-            out.element("th", column.heading(), "scope", "col");
+            out.element("th", column.heading(), "scope", "col", "class", kind(column.heading()));
         }
+    }
+
+    private static String kind(String words) {
+        return LONG_WORD.matcher(words).find() ? "long" : "words";
     }
 
     private static void row(List<Column> columns, int row, Markup out) {
@@ -80,7 +91,7 @@ final class TableMarkup {
             if (column.isNumeric()) {
                 out.element("td", words, "class", "number");
             } else {
-                out.element("td", words, "dir", "auto");
+                out.element("td", words, "class", kind(words), "dir", "auto");
             }
         }
         out.close().line();

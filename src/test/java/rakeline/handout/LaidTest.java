@@ -200,6 +200,12 @@ class LaidTest {
     }
 
     @Test
+    void aNoteBeyondTheBoundsOfNotesStandsAsItIsWritten() {
+        String deep = ">".repeat(400) + " deep";
+        assertThat(words(parsed(Sheets.note(deep).lay().xhtml()), "pre")).isEqualTo(deep);
+    }
+
+    @Test
     void severalPagesMakeOneSheetWithATitleEach() {
         Document both = parsed(Sheet.joined(List.of(Sheets.page(false), Sheets.note("a")))
                 .lay()
