@@ -59,7 +59,9 @@ final class TableMarkup {
 
     private static void part(String title, List<Column> columns, Markup out) {
         int rows = columns.stream().mapToInt(Column::size).max().orElse(0);
-        out.open("div", "class", rows > SHORT_ROWS ? "table" : "table short").open("table").line();
+        out.open("div", "class", rows > SHORT_ROWS ? "table" : "table short")
+                .open("table")
+                .line();
         if (!title.isEmpty()) {
             out.element("caption", title, "dir", "auto").line();
         }
