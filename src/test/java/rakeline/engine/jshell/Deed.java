@@ -127,7 +127,7 @@ record Deed(Kind kind, int at, long seed) {
         if (!rows.isEmpty()) {
             Row.Snippet row = (Row.Snippet) rows.get(place).withText(text);
             boolean loops = text.startsWith("while");
-            rows.set(place, loops ? row.withTimeLimit(OptionalInt.of(1)) : row);
+            rows.set(place, row.withTimeLimit(loops ? OptionalInt.of(1) : OptionalInt.empty()));
         }
     }
 

@@ -91,6 +91,18 @@ class EditsTest {
     }
 
     @Test
+    void aRowThatIsAskedToRunKnowsNoImportBelowIt() throws InterruptedException {
+        page.run(Pages.of(
+                Pages.row("early", "Duration.ofSeconds(1)"),
+                Pages.row("import", "import java.time.*;"),
+                Pages.row("late", "Duration.ofSeconds(2)")));
+        page.session().runRow("early");
+        page.settle();
+        assertThat(page.message("early")).startsWith("Line 1, column 1: nothing is called Duration here.");
+        assertThat(page.value("late")).isEqualTo("PT2S");
+    }
+
+    @Test
     void aWaitingRowWaitsAndItsDependantsSaySo() throws InterruptedException {
         page.run(Pages.of(Pages.waiting("a", "int a = 1;"), Pages.row("b", "a + 1")));
         assertThat(page.state("a")).isEqualTo(State.WAITING);
