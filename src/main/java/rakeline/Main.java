@@ -1,5 +1,6 @@
 package rakeline;
 
+import java.awt.AWTError;
 import java.awt.GraphicsEnvironment;
 import java.nio.file.Path;
 import java.util.Optional;
@@ -8,6 +9,7 @@ import rakeline.command.Rakeline;
 import rakeline.desk.Doorbell;
 import rakeline.desk.Places;
 import rakeline.engine.jshell.Sessions;
+import rakeline.quantity.Refusal;
 import rakeline.shell.Shell;
 import rakeline.study.Vocabulary;
 
@@ -24,7 +26,12 @@ public final class Main {
     private static final class Window implements Rakeline.Window {
         @Override
         public boolean hasDisplay() {
-            return !GraphicsEnvironment.isHeadless();
+            try {
+                return !GraphicsEnvironment.isHeadless()
+                        && GraphicsEnvironment.getLocalGraphicsEnvironment().getScreenDevices().length > 0;
+            } catch (AWTError e) {
+                throw new Refusal("the display that is named cannot be reached: " + e.getMessage(), e);
+            }
         }
 
         @Override

@@ -37,6 +37,11 @@ final class OpenCommand extends Work {
     }
 
     @Override
+    boolean opensWindow() {
+        return true;
+    }
+
+    @Override
     int work() {
         PageRunner.checkJava();
         Optional<Path> path = Optional.ofNullable(file).map(Paths::of);

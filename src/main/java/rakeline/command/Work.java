@@ -27,11 +27,19 @@ abstract class Work implements Callable<Integer> {
         notices.add(sentence);
     }
 
+    /** Whether it opens a window; all else is done without a display, whatever the surroundings say of one. */
+    boolean opensWindow() {
+        return false;
+    }
+
     /** Does it; a {@link Refusal} becomes one sentence on standard error. */
     abstract int work();
 
     @Override
     public final Integer call() {
+        if (!opensWindow()) {
+            System.setProperty("java.awt.headless", "true");
+        }
         try {
             int code = work();
             notices.forEach(console::message);

@@ -37,6 +37,32 @@ class CommandsIT {
     }
 
     @Test
+    void aFigureNeedsNoDisplayWhateverIsNamed(@TempDir Path folder) {
+        Path svg = folder.resolve("a.svg");
+        PROGRAM.on(":987")
+                .run(
+                        "sweep",
+                        BIKE,
+                        "--vary",
+                        "frame.headAngleDeg=69:74:1",
+                        "--track",
+                        "trailMm",
+                        "--svg",
+                        svg.toString())
+                .isDone();
+        assertThat(svg).exists();
+    }
+
+    @Test
+    void aDisplayThatCannotBeReachedIsSaid() {
+        Ended ended = PROGRAM.on(":987").run("open");
+        assertThat(ended.code()).isEqualTo(2);
+        assertThat(ended.messages())
+                .startsWith("the display that is named cannot be reached: ")
+                .hasLineCount(1);
+    }
+
+    @Test
     void theReasonOfAGapGoesToStandardError() {
         Ended ended = PROGRAM.run(
                 "sweep",

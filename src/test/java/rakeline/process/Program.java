@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.TimeUnit;
 
 /**
@@ -16,7 +17,7 @@ import java.util.concurrent.TimeUnit;
  * @param locale as {@code LC_ALL} names it
  * @param folder the working directory
  */
-record Program(Path jar, List<String> javaOptions, String locale, Path folder) {
+record Program(Path jar, List<String> javaOptions, String locale, Path folder, Optional<String> display) {
     private static final long PATIENCE_SECONDS = 90;
 
     Program {
@@ -25,7 +26,7 @@ record Program(Path jar, List<String> javaOptions, String locale, Path folder) {
 
     /** As it was built, started from a folder. */
     static Program in(Path folder) {
-        return new Program(Path.of(System.getProperty("rakeline.jar")), List.of(), "C.UTF-8", folder);
+        return new Program(Path.of(System.getProperty("rakeline.jar")), List.of(), "C.UTF-8", folder, Optional.empty());
     }
 
     /** As it was built, started from the project's folder. */
@@ -34,15 +35,20 @@ record Program(Path jar, List<String> javaOptions, String locale, Path folder) {
     }
 
     Program from(Path otherJar) {
-        return new Program(otherJar, javaOptions, locale, folder);
+        return new Program(otherJar, javaOptions, locale, folder, display);
     }
 
     Program under(String otherLocale) {
-        return new Program(jar, javaOptions, otherLocale, folder);
+        return new Program(jar, javaOptions, otherLocale, folder, display);
     }
 
     Program with(String... options) {
-        return new Program(jar, List.of(options), locale, folder);
+        return new Program(jar, List.of(options), locale, folder, display);
+    }
+
+    /** With a display named. */
+    Program on(String otherDisplay) {
+        return new Program(jar, javaOptions, locale, folder, Optional.of(otherDisplay));
     }
 
     /** Runs a command to its end. */
@@ -72,6 +78,7 @@ record Program(Path jar, List<String> javaOptions, String locale, Path folder) {
         Map<String, String> environment = builder.environment();
         List.of("DISPLAY", "LANG", "JAVA_TOOL_OPTIONS", "JDK_JAVA_OPTIONS").forEach(environment::remove);
         environment.put("LC_ALL", locale);
+        display.ifPresent(name -> environment.put("DISPLAY", name));
         return builder.start();
     }
 
