@@ -46,6 +46,7 @@ public final class Shell {
         Optional<Log> log = log(places);
         Kept.Recalled<Preferences> preferred = Memory.preferences(DISK, places).recall();
         Kept.Recalled<Recents> opened = Memory.recents(DISK, places).recall();
+        boolean isFirst = !Memory.bounds(DISK, places).isKept();
         Kept.Recalled<Bounds> stood = Memory.bounds(DISK, places).recall();
         SwingUtilities.invokeLater(() -> {
             Platform.prepare();
@@ -61,7 +62,7 @@ public final class Shell {
                 }
             });
             new Mishap(window.frame()::getContentPane).install();
-            if (stood.value().equals(Bounds.first())) {
+            if (isFirst && file.isEmpty()) {
                 window.bench().noticeWhenOpened(WELCOME);
             }
             window.appear();

@@ -29,13 +29,13 @@ final class TitleBar extends JPanel implements Bench.View {
                 + ", gap 0, hidemode 3, fillx, nogrid"));
         title = Words.line("", look.title(), look.ink());
         about = Words.line("", look.softText(), look.soft());
-        shelf = segment("Shelf", look, toggleShelf);
+        shelf = segment("Shelf", toggleShelf);
         JButton runAll = new JButton("Run all");
         runAll.addActionListener(event -> bench.runAll());
         stop = new JButton("Stop");
         stop.addActionListener(event -> bench.stop());
-        write = segment("Write", look, () -> bench.view(Worksheet.View.WRITE));
-        read = segment("Read", look, () -> bench.view(Worksheet.View.READ));
+        write = segment("Write", () -> bench.view(Worksheet.View.WRITE));
+        read = segment("Read", () -> bench.view(Worksheet.View.READ));
         show = new JButton("Show");
         show.addActionListener(event -> showFigure.run());
         ButtonGroup views = new ButtonGroup();
@@ -75,10 +75,8 @@ final class TitleBar extends JPanel implements Bench.View {
         return names;
     }
 
-    private static JToggleButton segment(String words, Look look, Runnable work) {
+    private static JToggleButton segment(String words, Runnable work) {
         JToggleButton button = new JToggleButton(words);
-        button.putClientProperty(
-                "FlatLaf.style", "selectedBackground: " + look.hexAccent() + "; selectedForeground: " + look.hexCard());
         button.addActionListener(event -> work.run());
         return button;
     }

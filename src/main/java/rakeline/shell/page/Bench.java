@@ -27,6 +27,7 @@ public final class Bench {
     private PageModel model = PageModel.of(Worksheet.empty("Untitled"), new Origin.New(), true);
     private Optional<Runner> runner = Optional.empty();
     private String greeting = "";
+    private boolean leftAlone;
 
     /**
      * @param sessions starts a session; may take its time, it is called off the event thread
@@ -65,6 +66,7 @@ public final class Bench {
     /** Puts another page on the bench. */
     public void open(Worksheet page, Origin origin, boolean allowed) {
         stopSession();
+        leftAlone = false;
         become(PageModel.of(page, origin, allowed).noticing(greeting));
         greeting = "";
         if (allowed) {
@@ -75,6 +77,26 @@ public final class Bench {
     /** Puts a sentence before the reader once the next page is there, after those that wait already. */
     public void noticeWhenOpened(String sentence) {
         greeting = (greeting + " " + sentence).strip();
+    }
+
+    /** Whether a person is still to say if this page may run. */
+    public boolean asksToRun() {
+        return !model.allowed() && !leftAlone;
+    }
+
+    /** Asks no more whether this page may run, until something of it is to be run. */
+    public void leaveAlone() {
+        leftAlone = true;
+        become(model);
+    }
+
+    /** Tells the session to run something; where the page may not run yet, asks for that once more. */
+    private void run(Consumer<Session> what) {
+        if (!model.allowed()) {
+            leftAlone = false;
+            notice("");
+        }
+        tell(what);
     }
 
     /** Lets the rows of this page run. */
@@ -209,17 +231,17 @@ public final class Bench {
 
     public void runSelected() {
         commit();
-        model.selected().ifPresent(id -> tell(session -> session.runRow(id)));
+        model.selected().ifPresent(id -> run(session -> session.runRow(id)));
     }
 
     public void runFromSelected() {
         commit();
-        model.selected().ifPresent(id -> tell(session -> session.runFrom(id)));
+        model.selected().ifPresent(id -> run(session -> session.runFrom(id)));
     }
 
     public void runAll() {
         commit();
-        tell(Session::runAll);
+        run(Session::runAll);
     }
 
     public void stop() {
