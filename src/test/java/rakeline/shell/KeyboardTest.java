@@ -7,10 +7,10 @@ import java.awt.KeyboardFocusManager;
 import java.awt.Rectangle;
 import java.awt.event.KeyEvent;
 import java.nio.file.Path;
+import javax.swing.JComboBox;
 import javax.swing.JDialog;
 import javax.swing.JList;
 import javax.swing.JScrollPane;
-import javax.swing.JSlider;
 import org.assertj.swing.core.GenericTypeMatcher;
 import org.assertj.swing.finder.WindowFinder;
 import org.assertj.swing.fixture.DialogFixture;
@@ -46,11 +46,11 @@ class KeyboardTest {
     @Test
     void aKeyGoesToTheDials() {
         window.choose("View", "Go to the dials");
-        awaitKeys(JSlider.class);
-        window.robot().pressAndReleaseKey(KeyEvent.VK_RIGHT);
+        awaitKeys(JComboBox.class);
+        window.robot().pressAndReleaseKey(KeyEvent.VK_DOWN);
         window.await(
-                "the dial has moved",
-                () -> !window.window().bench().model().page().dials().isEmpty());
+                "another bike is picked",
+                () -> !window.window().bench().model().page().picks().isEmpty());
     }
 
     @Test
@@ -72,7 +72,7 @@ class KeyboardTest {
         awaitKeys(JList.class);
         window.choose("View", "Shelf");
         window.await(
-                "the row has the keys", () -> owner() != null && "row r1".equals(String.valueOf(owner().getName())));
+                "the row has the keys", () -> owner() != null && "row n1".equals(String.valueOf(owner().getName())));
     }
 
     @Test
@@ -112,7 +112,7 @@ class KeyboardTest {
     void aPageThatWasLeftAloneAsksAgainWhenItIsToRun() {
         window.run(() -> window.window().bench().open(Samples.slackHeadAngles(), new Origin.New(), false));
         window.run(() -> window.window().bench().leaveAlone());
-        assertThat(window.frame().panel("notice").target().isVisible()).isFalse();
+        assertThat(window.shown()).noneMatch(part -> "run it".equals(part.getName()));
         window.choose("Run", "Run all");
         window.frame().button("run it").requireVisible();
         assertThat(window.sessions()).isEqualTo(1);
