@@ -114,6 +114,10 @@ public final class Window {
         Platform.listen(this::close, this::askPreferences, this::about, this::open);
         rebuild();
         background.run(rackView::now, this::recallRack, bench::notice);
+    }
+
+    /** Finds what comes with the program and puts it on the shelf; what was asked of the background before comes first. */
+    void stockShelf() {
         background.run(BundledPages::list, this::shelve, bench::notice);
     }
 

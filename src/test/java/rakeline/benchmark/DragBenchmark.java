@@ -49,8 +49,8 @@ import rakeline.shell.figures.FigureView;
 @State(Scope.Benchmark)
 @BenchmarkMode(Mode.SingleShotTime)
 @OutputTimeUnit(TimeUnit.MILLISECONDS)
-@Warmup(iterations = 1)
-@Measurement(iterations = 3)
+@Warmup(iterations = 2)
+@Measurement(iterations = 1)
 @Fork(1)
 public class DragBenchmark {
     private static final int POSITIONS = 300;

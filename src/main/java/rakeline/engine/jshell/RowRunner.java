@@ -138,7 +138,6 @@ final class RowRunner implements Rows, AutoCloseable {
 
     private Worker freshWorker() {
         Worker worker = standby.take();
-        standby.replenish();
         CompletableFuture<Void> unused = worker.ended().thenRun(() -> ended.accept(worker));
         try {
             values.tellAll(worker);
