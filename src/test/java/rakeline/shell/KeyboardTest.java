@@ -71,8 +71,43 @@ class KeyboardTest {
         window.choose("View", "Shelf");
         awaitKeys(JList.class);
         window.choose("View", "Shelf");
-        window.await(
-                "the row has the keys", () -> owner() != null && "row n1".equals(String.valueOf(owner().getName())));
+        awaitRow("n1");
+    }
+
+    @Test
+    void aRowThatMovesKeepsTheKeys() {
+        window.select("r3");
+        window.run(() -> window.ledger().leaveText());
+        awaitRow("r3");
+        window.choose("Row", "Move the row down");
+        window.robot().waitForIdle();
+        assertThat(owner().getName()).isEqualTo("row r3");
+    }
+
+    @Test
+    void whereARowIsDeletedTheNextOneTakesTheKeys() {
+        window.select("r3");
+        window.run(() -> window.ledger().leaveText());
+        awaitRow("r3");
+        window.choose("Row", "Delete the row");
+        awaitRow("r4");
+    }
+
+    @Test
+    void undoingANewRowLeavesTheOneBesideItSelected() {
+        window.select("r8");
+        window.choose("Row", "Add a snippet below");
+        window.choose("Edit", "Undo");
+        assertThat(window.model().selected()).contains("r8");
+    }
+
+    @Test
+    void undoingAMoveKeepsTheRowsSelected() {
+        window.select("r3");
+        window.run(() -> window.window().bench().extend("r4"));
+        window.choose("Row", "Move the row down");
+        window.choose("Edit", "Undo");
+        assertThat(window.model().selection()).containsExactly("r3", "r4");
     }
 
     @Test
@@ -120,6 +155,10 @@ class KeyboardTest {
 
     private void awaitKeys(Class<? extends Component> kind) {
         window.await("a " + kind.getSimpleName() + " has the keys", () -> kind.isInstance(owner()));
+    }
+
+    private void awaitRow(String id) {
+        window.await("row " + id + " has the keys", () -> owner() != null && ("row " + id).equals(owner().getName()));
     }
 
     private static Component owner() {

@@ -9,6 +9,7 @@ import java.util.function.Supplier;
 import java.util.function.UnaryOperator;
 import rakeline.engine.Session;
 import rakeline.worksheet.History;
+import rakeline.worksheet.Row;
 import rakeline.worksheet.Worksheet;
 
 /**
@@ -181,11 +182,26 @@ public final class Bench {
     }
 
     private void travel(History history, String words) {
+        int place = model.selected().map(model.page()::indexOf).orElse(0);
         become(model.with(history).saying(words));
-        Optional<String> selected =
-                model.selected().filter(id -> model.page().row(id).isPresent());
-        become(model.selecting(selected));
+        if (!isThere(model.selected())) {
+            become(model.selecting(nearest(place)));
+        } else if (!isThere(model.anchor())) {
+            become(model.selecting(model.selected()));
+        }
         hand();
+    }
+
+    private Optional<String> nearest(int place) {
+        List<Row> rows = model.rows();
+        return rows.isEmpty()
+                ? Optional.empty()
+                : Optional.of(rows.get(Math.max(0, Math.min(place, rows.size() - 1)))
+                        .id());
+    }
+
+    private boolean isThere(Optional<String> id) {
+        return id.flatMap(model.page()::row).isPresent();
     }
 
     /**
