@@ -51,7 +51,7 @@ final class TitleBar extends JPanel implements Bench.View {
         setBackground(look.paper());
         setBorder(look.line(0, 0, 1, 0));
         add(shelf, "gapright " + look.space(3));
-        add(names(look), "growx, pushx, wmin " + look.px(120));
+        add(names(look), "growx, pushx, wmin " + look.px(40));
         add(runAll, "gapleft " + look.space(4));
         add(stop, "gapleft " + look.space(2));
         add(views(), "gapleft " + look.space(4));
@@ -70,8 +70,8 @@ final class TitleBar extends JPanel implements Bench.View {
     private JPanel names(Look look) {
         JPanel names = new JPanel(new MigLayout("insets 0, fillx, nogrid, gap " + look.space(3)));
         names.setOpaque(false);
-        names.add(title, "aligny baseline, shrinkprio 200, wmin 0");
-        names.add(about, "gapleft " + look.space(2) + ", aligny baseline, shrinkprio 100, wmin 0");
+        names.add(title, "aligny baseline, shrinkprio 100, wmin 0");
+        names.add(about, "gapleft " + look.space(2) + ", aligny baseline, shrinkprio 200, wmin 0");
         return names;
     }
 
