@@ -1,6 +1,7 @@
 package rakeline.benchmark;
 
 import java.util.List;
+import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.locks.LockSupport;
 import org.openjdk.jmh.annotations.Benchmark;
@@ -17,6 +18,7 @@ import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.TearDown;
 import org.openjdk.jmh.annotations.Warmup;
 import rakeline.engine.Outcome;
+import rakeline.engine.Result;
 import rakeline.engine.Session;
 import rakeline.engine.jshell.Sessions;
 import rakeline.worksheet.Row;
@@ -35,7 +37,7 @@ public class WorkerBenchmark {
                     Row.Snippet.of("bike", "Bike xs = bike(\"demo-data/bikes/road-xs.bike.json\");"),
                     Row.Snippet.of("trail", "double trail = measure(xs, TRAIL);"),
                     Row.Snippet.of("more", "trail + 1"),
-                    Row.Snippet.of("exit", "System.exit(0);").waiting(true)));
+                    Row.Snippet.of("process", "ProcessHandle.current().pid()")));
 
     /** From nothing, in a process that has just begun. */
     @Benchmark
@@ -67,15 +69,29 @@ public class WorkerBenchmark {
         @Param({"true", "false"})
         public boolean standby;
 
+        private CountDownLatch replaced;
         private Session session;
+        private ProcessHandle worker;
 
         @Setup(Level.Iteration)
         public void open() throws InterruptedException {
             Session.Settings settings = Session.Settings.standard();
             session = Sessions.open(standby ? settings : settings.withoutStandby());
+            replaced = new CountDownLatch(1);
+            session.listen(this::hear);
             session.show(PAGE);
-            session.settle();
+            worker = ProcessHandle.of(number(session.settle().get(3))).orElseThrow();
             LockSupport.parkNanos(STARTED_NANOS);
+        }
+
+        private void hear(Session.Event event) {
+            if (event instanceof Session.Event.Replaced) {
+                replaced.countDown();
+            }
+        }
+
+        private static long number(Outcome outcome) {
+            return (long) ((Result.Value) outcome.result().orElseThrow()).number();
         }
 
         @TearDown(Level.Iteration)
@@ -84,10 +100,11 @@ public class WorkerBenchmark {
         }
     }
 
-    /** From the call that ends the worker to the page being whole again. */
+    /** From the worker's being killed to the page being whole again. */
     @Benchmark
     public List<Outcome> workerReplaced(Standing standing) throws InterruptedException {
-        standing.session.runRow("exit");
+        standing.worker.destroyForcibly();
+        standing.replaced.await();
         return standing.session.settle();
     }
 }

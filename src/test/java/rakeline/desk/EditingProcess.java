@@ -1,18 +1,25 @@
 package rakeline.desk;
 
+import java.lang.reflect.InvocationTargetException;
+import java.lang.reflect.Method;
+import java.lang.reflect.Proxy;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.Optional;
 import java.util.Random;
+import java.util.concurrent.atomic.AtomicInteger;
 import java.util.concurrent.locks.LockSupport;
 import rakeline.worksheet.Row;
 import rakeline.worksheet.Worksheet;
 
 /**
  * A program that edits and saves a page until it is killed, through the journal and the saving that the window uses. It
- * prints a line for each edit: its number and the time, in milliseconds, when it was made.
+ * prints a line for each edit, {@code edit NUMBER TIME}, the time in milliseconds when it was made, and two for each thing
+ * that the disk does, {@code begin NUMBER TIME} and {@code end NUMBER TIME}.
  */
 final class EditingProcess {
+    private static final AtomicInteger ASKED = new AtomicInteger();
+
     private final Random random;
     private final Journal journal;
     private final Saving saving;
@@ -21,7 +28,7 @@ final class EditingProcess {
 
     private EditingProcess(Path home, Path file, long seed) {
         Places places = Places.in(home);
-        SafeFile disk = SafeFile.onDisk();
+        SafeFile disk = new SafeFile(timed(new Disk()));
         random = new Random(seed);
         journal = new Journal(disk, places, trouble -> {
             if (!trouble.isEmpty()) {
@@ -43,8 +50,7 @@ final class EditingProcess {
             page = edited(number);
             journal.keep(new Draft(
                     page, Optional.of(stored.file()), true, Clock.systemUTC().instant()));
-            System.out.print(number + " " + System.currentTimeMillis() + "\n");
-            System.out.flush();
+            say("edit", number);
             if (random.nextInt(20) == 0) {
                 save();
             }
@@ -77,5 +83,29 @@ final class EditingProcess {
         } else {
             throw new IllegalStateException("nobody else changes this file");
         }
+    }
+
+    private static FileLayer timed(FileLayer disk) {
+        return (FileLayer) Proxy.newProxyInstance(
+                FileLayer.class.getClassLoader(),
+                new Class<?>[] {FileLayer.class},
+                (proxy, method, arguments) -> timed(disk, method, arguments));
+    }
+
+    private static Object timed(FileLayer disk, Method method, Object[] arguments) throws Throwable {
+        int number = ASKED.incrementAndGet();
+        say("begin", number);
+        try {
+            return method.invoke(disk, arguments);
+        } catch (InvocationTargetException e) {
+            throw e.getCause();
+        } finally {
+            say("end", number);
+        }
+    }
+
+    private static synchronized void say(String what, int number) {
+        System.out.print(what + " " + number + " " + System.currentTimeMillis() + "\n");
+        System.out.flush();
     }
 }

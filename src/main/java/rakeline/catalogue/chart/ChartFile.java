@@ -170,7 +170,7 @@ public final class ChartFile {
         if (!field.isNumber() || !field.byWord()) {
             return false;
         }
-        String group = field.setting().inputs().get(0).group();
+        String group = field.group();
         return !Bike.NEEDED_GROUPS.contains(group) && required(group).anyMatch(input -> !isSaid(input));
     }
 

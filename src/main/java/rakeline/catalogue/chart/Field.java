@@ -92,6 +92,11 @@ record Field(int index, Cell heading, Role role, String key, Optional<ChartUnit>
         return setting().quantity().unit() == Unit.DEGREE;
     }
 
+    /** The group of a number's key. */
+    String group() {
+        return setting().inputs().get(0).group();
+    }
+
     Setting setting() {
         return Setting.of(key);
     }

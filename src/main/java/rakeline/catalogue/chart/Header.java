@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.IntStream;
 import rakeline.quantity.Refusal;
 
@@ -16,6 +17,7 @@ import rakeline.quantity.Refusal;
 record Header(Grid grid, List<Field> fields, int first) {
     private static final int LOOKED_AT = 30;
     private static final int FEWEST = 2;
+    private static final Set<String> OF_FRAME = Set.of("frame", "fork", "charted");
     private static final String OWN_SEAT_ANGLE = "frame.seatTubeAngleDeg";
     private static final String SEAT_ANGLE = "frame.seatAngleDeg";
 
@@ -82,7 +84,25 @@ record Header(Grid grid, List<Field> fields, int first) {
                     .map(field -> field.in(unit(line.get(field.index()))))
                     .toList();
         }
+        fields = inUnitOfChart(fields);
         return new Header(found.grid(), named(found.grid(), next, seatAngles(fields)), units ? next + 1 : next);
+    }
+
+    /** The heading of the headings, as in Geometry (cm), gives its unit to the frame's lengths without one of their own. */
+    private static List<Field> inUnitOfChart(List<Field> fields) {
+        Optional<ChartUnit> whole = fields.stream()
+                .takeWhile(field -> !field.isNumber())
+                .filter(field -> field.role() == Field.Role.LEFT_OUT)
+                .flatMap(field -> field.unit().or(() -> unit(field.heading())).stream())
+                .filter(unit -> !unit.isAngle())
+                .findFirst();
+        return fields.stream()
+                .map(field -> isLengthOfFrame(field) ? field.in(whole) : field)
+                .toList();
+    }
+
+    private static boolean isLengthOfFrame(Field field) {
+        return field.isNumber() && field.byWord() && !field.isAngle() && OF_FRAME.contains(field.group());
     }
 
     private static boolean areUnits(List<Cell> line) {

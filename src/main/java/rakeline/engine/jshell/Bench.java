@@ -62,6 +62,7 @@ final class Bench {
             case FOLDERS ->
                 surroundings.readFrom(
                         folders(in), in.flag() ? Roots.Links.FOLLOWED : Roots.Links.REFUSED, this::reading);
+            case REHEARSE -> rehearse();
             case LOAD -> in.list(from -> loader.add(from.text(), from.bytes()));
             case ROW -> beginRow();
             case DIAL -> surroundings.setDial(in.text(), in.real());
@@ -73,6 +74,14 @@ final class Bench {
             case SHOW -> show(in.text(), in.text());
             default -> throw new IOException("a worker is not asked for " + frame.kind());
         }
+    }
+
+    /** A rehearsal that comes to nothing costs no more than the time it would have spared. */
+    private static void rehearse() {
+        attempt(() -> {
+            Rehearsal.run();
+            return new Answer.Stopped();
+        });
     }
 
     private static List<Path> folders(Unpacker in) throws IOException {

@@ -35,7 +35,6 @@ final class JShellSession implements Session {
     private volatile Optional<PageRun> run = Optional.empty();
     private volatile boolean closed;
     private boolean idle = true;
-    private boolean hasRun;
     private boolean onlyDials;
 
     JShellSession(Settings settings, WorkerLauncher launcher) {
@@ -157,7 +156,6 @@ final class JShellSession implements Session {
         }
         if (page.hasWork() && !closed) {
             idle = false;
-            hasRun = true;
             page.runNext();
         }
     }
@@ -188,14 +186,11 @@ final class JShellSession implements Session {
         return !movedDials.isEmpty() || !movedPicks.isEmpty();
     }
 
-    /** The next worker starts when rows have run, so that it takes nothing from them. */
     private void rest(PageRun page) {
-        if (hasRun) {
-            standby.replenish();
-        }
         if (!idle) {
             idle = true;
             say(new Event.Idle());
+            standby.replenish();
         }
         waiting.forEach(settled -> settled.complete(page.outcomes()));
         waiting.clear();

@@ -6,8 +6,13 @@ import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CompletionException;
 
-/** Hands out workers, and keeps the next one waiting where that is wanted. */
+/** Hands out workers, and keeps the next one waiting, rehearsed, where that is wanted. */
 final class Standby implements AutoCloseable {
+    /** Starts a worker. */
+    private interface Start {
+        Worker worker() throws IOException;
+    }
+
     private final WorkerLauncher launcher;
     private final boolean keepsOne;
     private Optional<CompletableFuture<Worker>> next;
@@ -16,7 +21,7 @@ final class Standby implements AutoCloseable {
     Standby(WorkerLauncher launcher, boolean keepsOne) {
         this.launcher = launcher;
         this.keepsOne = keepsOne;
-        this.next = Optional.of(startInBackground());
+        this.next = Optional.of(inBackground(launcher::start));
     }
 
     /** A worker that has run nothing. */
@@ -34,7 +39,7 @@ final class Standby implements AutoCloseable {
     /** Makes sure that a worker is waiting, from now on, where that is wanted. */
     synchronized void replenish() {
         if (keepsOne && next.isEmpty() && !closed) {
-            next = Optional.of(startInBackground());
+            next = Optional.of(inBackground(this::rehearsed));
         }
     }
 
@@ -54,26 +59,36 @@ final class Standby implements AutoCloseable {
         if (closed) {
             throw new IllegalStateException("The session is closed.");
         }
-        CompletableFuture<Worker> taken = next.orElseGet(this::startInBackground);
+        CompletableFuture<Worker> taken = next.orElseGet(() -> inBackground(launcher::start));
         next = Optional.empty();
         return taken;
     }
 
-    private CompletableFuture<Worker> startInBackground() {
+    private static CompletableFuture<Worker> inBackground(Start start) {
         CompletableFuture<Worker> started = new CompletableFuture<>();
-        Thread starter = new Thread(() -> start(started), "worker-start");
+        Thread starter = new Thread(() -> complete(started, start), "worker-start");
         starter.setDaemon(true);
         starter.start();
         return started;
     }
 
-    private void start(CompletableFuture<Worker> started) {
+    private static void complete(CompletableFuture<Worker> started, Start start) {
         try {
-            started.complete(launcher.start());
+            started.complete(start.worker());
         } catch (IOException e) {
             started.completeExceptionally(new UncheckedIOException(e));
         } catch (RuntimeException e) {
             started.completeExceptionally(e);
         }
+    }
+
+    private Worker rehearsed() throws IOException {
+        Worker worker = launcher.start();
+        try {
+            worker.rehearse();
+        } catch (Worker.Lost e) {
+            throw new IOException("it " + e.getMessage(), e);
+        }
+        return worker;
     }
 }

@@ -33,6 +33,8 @@ final class Wire implements Closeable {
     enum Kind {
         /** Worker: the secret it was given. */
         HELLO('h'),
+        /** Host: do what most pages do, so that the first row is quick. */
+        REHEARSE('o'),
         /** Host: folders in which files are found. */
         FOLDERS('f'),
         /** Host: classes. */

@@ -65,6 +65,11 @@ final class Worker implements AutoCloseable, Stopper.Target {
         });
     }
 
+    /** Has it do what most pages do while nothing else is asked of it, so that its first row is quick. */
+    void rehearse() throws Lost {
+        tell(Wire.Kind.REHEARSE, out -> {});
+    }
+
     Answer invoke(Call call, boolean shown, Printed printed) throws Lost {
         return ask(
                 Wire.Kind.INVOKE,

@@ -102,6 +102,30 @@ class ChartFileTest {
         assertThat(Charts.bike(text)).isEqualTo(Charts.bike(ONE));
     }
 
+    @ParameterizedTest
+    @ValueSource(strings = {"Geometry (cm)", "all in cm", "cm"})
+    void theHeadingOfTheHeadingsGivesItsUnitToTheFrame(String heading) {
+        String text = heading + """
+                ;S;M
+                Stack;52,5;54,6
+                Reach;37,9;38,7
+                HTA;72,4;73
+                STA;74;73,6
+                Chainstay (mm);410;410
+                BB drop;7,2;7
+                Rake;4,4;4,3
+                Wheel;622;622
+                Tyre;28;28
+                """;
+        assertThat(Charts.read(text).doubts()).isEmpty();
+        assertThat(Charts.read(text).bikes()).isEqualTo(Charts.read(TURNED).bikes());
+    }
+
+    @Test
+    void theUnitBesideTheSizesIsThatOfTheSizesAlone() {
+        assertThat(Charts.bike(ONE.replace("Size", "Size (cm)"))).isEqualTo(Charts.bike(ONE));
+    }
+
     @Test
     void aColumnOfUnitsIsRead() {
         String text = """
