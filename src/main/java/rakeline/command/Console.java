@@ -4,6 +4,7 @@ import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
+import rakeline.quantity.Lazy;
 import rakeline.quantity.Refusal;
 
 /**
@@ -13,7 +14,8 @@ import rakeline.quantity.Refusal;
  * @param messages standard error
  */
 public record Console(PrintStream data, PrintStream messages) {
-    private static final JsonMapper JSON = new JsonMapper();
+    /** Made when the first command writes JSON: most write none, and it takes its time. */
+    private static final Lazy<JsonMapper> JSON = Lazy.of(JsonMapper::new);
 
     /** The process's own streams. */
     public static Console standard() {
@@ -27,7 +29,7 @@ public record Console(PrintStream data, PrintStream messages) {
     /** Writes one JSON object on one line; numbers that are none are to be null already. */
     void json(Object value) {
         try {
-            data.println(JSON.writeValueAsString(value));
+            data.println(JSON.get().writeValueAsString(value));
         } catch (JsonProcessingException e) {
             throw new IllegalStateException("a tree of plain values can always be written", e);
         }

@@ -40,6 +40,11 @@ public final class Kept<T> {
         this.write = write;
     }
 
+    /** Whether there is a file of it yet. */
+    public boolean isKept() {
+        return disk.exists(file);
+    }
+
     /** What was kept; what stands at first where nothing was or it cannot be read. */
     public Recalled<T> recall() {
         if (!disk.exists(file)) {

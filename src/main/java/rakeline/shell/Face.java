@@ -1,6 +1,7 @@
 package rakeline.shell;
 
 import java.awt.BorderLayout;
+import java.awt.Component;
 import java.awt.Dimension;
 import java.awt.event.KeyEvent;
 import java.util.function.Consumer;
@@ -35,6 +36,7 @@ final class Face extends JPanel {
     private final Shelf shelf;
     private final Ledger ledger;
     private final FindBar finds;
+    private final DialStrip strip;
     private final JScrollPane page;
     private final SidePane side;
     private final RackPane rack;
@@ -71,13 +73,13 @@ final class Face extends JPanel {
         tabs = tabs();
         split = split();
         halves = halves();
-        DialStrip strip = DialStrip.above(look, bench);
+        strip = DialStrip.above(look, bench);
         NoticeBar notice = new NoticeBar(look, bench);
         StatusLine status = new StatusLine(look);
         setBackground(look.paper());
         add(title, BorderLayout.NORTH);
         add(shelf, BorderLayout.WEST);
-        add(middle(strip, notice), BorderLayout.CENTER);
+        add(middle(notice), BorderLayout.CENTER);
         add(status, BorderLayout.SOUTH);
         bench.watch(title);
         bench.watch(shelf);
@@ -99,7 +101,7 @@ final class Face extends JPanel {
         return scroll;
     }
 
-    private JPanel middle(DialStrip strip, NoticeBar notice) {
+    private JPanel middle(NoticeBar notice) {
         Pile above = new Pile(0);
         above.add(notice);
         above.add(strip);
@@ -196,9 +198,20 @@ final class Face extends JPanel {
         return shelf;
     }
 
+    /** Opens the shelf and goes to it, or closes it. */
     void toggleShelf() {
         shelfOpen = !shelfOpen;
         arrange(false);
+        if (shelfOpen) {
+            shelf.enter();
+        } else {
+            ledger.leaveText();
+        }
+    }
+
+    /** Goes to the first dial or picker. */
+    void goToDials() {
+        strip.first().ifPresent(Component::requestFocusInWindow);
     }
 
     /** Shows or hides the drawing beside the page; where it is a tab, goes to it or back. */
@@ -209,6 +222,11 @@ final class Face extends JPanel {
             (pageTab.isSelected() ? drawingTab : pageTab).setSelected(true);
         }
         arrange(false);
+        if (side.isVisible()) {
+            side.enter();
+        } else {
+            ledger.leaveText();
+        }
     }
 
     @Override

@@ -85,7 +85,7 @@ final class HandoutMaker implements Bench.View {
         begin(laid -> pages(
                 laid,
                 usualPaper(),
-                pdf -> new PrintPreview(bench, look.get(), background, pdf, usualPaper())
+                pdf -> new PrintPreview(questions.place(), bench, look.get(), background, pdf, usualPaper())
                         .show((paper, done) -> pages(laid, paper, done))));
     }
 

@@ -7,6 +7,7 @@ import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import javax.swing.SwingUtilities;
 import net.miginfocom.swing.MigLayout;
+import rakeline.shell.look.Fit;
 import rakeline.shell.look.Look;
 import rakeline.shell.look.Words;
 
@@ -44,7 +45,9 @@ final class KeyList {
 
     static void show(Component over, List<Deed> deeds, Look look) {
         JDialog dialog = new JDialog(SwingUtilities.getWindowAncestor(over), "Keys");
-        JScrollPane scroll = new JScrollPane(lines(deeds, look));
+        JPanel lines = lines(deeds, look);
+        lines.setFocusable(true);
+        JScrollPane scroll = new JScrollPane(lines);
         scroll.setBorder(null);
         scroll.getVerticalScrollBar().setUnitIncrement(look.space(8));
         dialog.setContentPane(scroll);
@@ -54,9 +57,9 @@ final class KeyList {
                         javax.swing.KeyStroke.getKeyStroke("ESCAPE"),
                         javax.swing.JComponent.WHEN_IN_FOCUSED_WINDOW);
         dialog.pack();
-        dialog.setSize(dialog.getWidth() + look.px(20), Math.min(dialog.getHeight(), look.px(640)));
-        dialog.setLocationRelativeTo(over);
+        Fit.over(over, dialog, dialog.getWidth() + look.px(20), Math.min(dialog.getHeight(), look.px(640)));
         dialog.setVisible(true);
+        lines.requestFocusInWindow();
     }
 
     private static JPanel lines(List<Deed> deeds, Look look) {

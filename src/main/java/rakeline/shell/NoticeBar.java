@@ -14,44 +14,39 @@ final class NoticeBar extends JPanel implements Bench.View {
     private static final String MAY_IT_RUN =
             "Nothing in this file has run. A worksheet is code and can do what you can do.";
 
+    private final transient Bench bench;
     private final JTextArea words;
     private final JButton run = new JButton("Run it");
     private final JButton leave = new JButton("Leave it");
     private final JButton close = new JButton("Put away");
-    private boolean left;
 
     NoticeBar(Look look, Bench bench) {
-        super(new MigLayout(
-                "insets " + look.space(2) + " " + look.space(4) + " " + look.space(2) + " " + look.space(4)
-                        + ", fillx, hidemode 3",
-                "[grow]" + look.space(4) + "[]" + look.space(2) + "[]"));
+        super(new MigLayout("insets " + look.space(2) + " " + look.space(4) + " " + look.space(2) + " " + look.space(4)
+                + ", fillx, hidemode 3, nogrid"));
+        this.bench = bench;
         words = Words.paragraph("", look.body(), look.ink());
         setBackground(look.wash());
         setBorder(look.line(0, 0, 1, 0));
         setName("notice");
         words.setName("notice words");
         run.setName("run it");
-        add(words, "growx, wmin 0");
-        add(run);
-        add(leave);
-        add(close);
+        add(words, "growx, pushx, wmin 0");
+        add(run, "gapleft " + look.space(4));
+        add(leave, "gapleft " + look.space(2));
+        add(close, "gapleft " + look.space(4));
         run.addActionListener(event -> bench.allow());
-        leave.addActionListener(event -> {
-            left = true;
-            show(bench.model());
-        });
+        leave.addActionListener(event -> bench.leaveAlone());
         close.addActionListener(event -> bench.notice(""));
     }
 
     @Override
     public void show(PageModel now) {
-        boolean asks = !now.allowed();
-        left = left && asks;
+        boolean asks = bench.asksToRun();
         boolean tells = !now.notice().isEmpty();
         words.setText(tells ? now.notice() : MAY_IT_RUN);
         run.setVisible(asks && !tells);
         leave.setVisible(asks && !tells);
         close.setVisible(tells);
-        setVisible(tells || (asks && !left));
+        setVisible(tells || asks);
     }
 }

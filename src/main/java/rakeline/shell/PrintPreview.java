@@ -1,25 +1,32 @@
 package rakeline.shell;
 
 import java.awt.BorderLayout;
+import java.awt.Component;
 import java.awt.FlowLayout;
+import java.awt.Graphics;
+import java.awt.image.BufferedImage;
 import java.awt.print.PrinterException;
 import java.awt.print.PrinterJob;
 import java.util.Optional;
 import java.util.function.BiConsumer;
 import java.util.function.Consumer;
-import javax.swing.ImageIcon;
+import javax.swing.Icon;
 import javax.swing.JButton;
 import javax.swing.JComboBox;
 import javax.swing.JComponent;
 import javax.swing.JDialog;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
+import javax.swing.JScrollBar;
 import javax.swing.JScrollPane;
 import javax.swing.KeyStroke;
+import javax.swing.SwingConstants;
+import javax.swing.SwingUtilities;
 import rakeline.handout.Paper;
 import rakeline.handout.Pdf;
 import rakeline.handout.PrintedPages;
 import rakeline.quantity.Refusal;
+import rakeline.shell.look.Fit;
 import rakeline.shell.look.Look;
 import rakeline.shell.page.Bench;
 
@@ -30,15 +37,21 @@ final class PrintPreview {
     private final Bench bench;
     private final Look look;
     private final Background background;
-    private final JDialog dialog = new JDialog();
-    private final JLabel picture = new JLabel();
+    private final Component over;
+    private final JDialog dialog;
+    private final JLabel picture = new JLabel("", SwingConstants.CENTER);
     private final JLabel place = new JLabel();
     private final JComboBox<Paper> papers = new JComboBox<>(Paper.values());
     private Pdf pdf;
     private Optional<PrintedPages> pages = Optional.empty();
     private int page;
 
-    PrintPreview(Bench bench, Look look, Background background, Pdf pdf, Paper paper) {
+    /**
+     * @param over the component that it opens over
+     */
+    PrintPreview(Component over, Bench bench, Look look, Background background, Pdf pdf, Paper paper) {
+        this.over = over;
+        dialog = new JDialog(SwingUtilities.getWindowAncestor(over), "Print");
         this.bench = bench;
         this.look = look;
         this.background = background;
@@ -56,15 +69,19 @@ final class PrintPreview {
      */
     void show(BiConsumer<Paper, Consumer<Pdf>> remake) {
         papers.addActionListener(event -> remake.accept((Paper) papers.getSelectedItem(), this::take));
-        dialog.setTitle("Print");
         dialog.setName("print preview");
         dialog.setContentPane(content());
+        bind("ESCAPE", this::end);
+        bind("PAGE_UP", () -> turn(-1));
+        bind("PAGE_DOWN", () -> turn(1));
+        Fit.over(over, dialog, look.px(720), look.px(940));
+        dialog.setVisible(true);
+    }
+
+    private void bind(String key, Runnable work) {
         dialog.getRootPane()
                 .registerKeyboardAction(
-                        event -> end(), KeyStroke.getKeyStroke("ESCAPE"), JComponent.WHEN_IN_FOCUSED_WINDOW);
-        dialog.setSize(look.px(720), look.px(820));
-        dialog.setLocationRelativeTo(null);
-        dialog.setVisible(true);
+                        event -> work.run(), KeyStroke.getKeyStroke(key), JComponent.WHEN_IN_FOCUSED_WINDOW);
     }
 
     private JPanel content() {
@@ -76,9 +93,24 @@ final class PrintPreview {
         line.add(button("Print", this::print));
         line.add(button("Close", this::end));
         JPanel content = new JPanel(new BorderLayout());
-        content.add(new JScrollPane(picture), BorderLayout.CENTER);
+        content.add(scrolled(), BorderLayout.CENTER);
         content.add(line, BorderLayout.SOUTH);
         return content;
+    }
+
+    private JScrollPane scrolled() {
+        JScrollPane scroll = new JScrollPane(picture);
+        scroll.setBorder(look.line(0, 0, 1, 0));
+        scroll.getViewport().setBackground(look.wash());
+        scroll.getVerticalScrollBar().setUnitIncrement(look.space(8));
+        bind("UP", () -> roll(scroll, -1));
+        bind("DOWN", () -> roll(scroll, 1));
+        return scroll;
+    }
+
+    private static void roll(JScrollPane scroll, int by) {
+        JScrollBar bar = scroll.getVerticalScrollBar();
+        bar.setValue(bar.getValue() + by * bar.getUnitIncrement());
     }
 
     private static JButton button(String words, Runnable work) {
@@ -108,15 +140,34 @@ final class PrintPreview {
     }
 
     private void draw(PrintedPages all, int wanted) {
-        double finely = DOTS_PER_INCH * look.scale();
+        double density = dialog.getGraphicsConfiguration().getDefaultTransform().getScaleX();
+        double finely = DOTS_PER_INCH * look.scale() * density;
         background.run(
                 () -> all.picture(wanted, finely),
                 drawn -> {
                     if (wanted == page && pages.equals(Optional.of(all))) {
-                        picture.setIcon(new ImageIcon(drawn));
+                        picture.setIcon(new Fine(drawn, density));
                     }
                 },
                 bench::notice);
+    }
+
+    /** A picture with so many dots to each pixel of the window. */
+    private record Fine(BufferedImage picture, double density) implements Icon {
+        @Override
+        public void paintIcon(Component on, Graphics pen, int x, int y) {
+            pen.drawImage(picture, x, y, getIconWidth(), getIconHeight(), null);
+        }
+
+        @Override
+        public int getIconWidth() {
+            return (int) Math.round(picture.getWidth() / density);
+        }
+
+        @Override
+        public int getIconHeight() {
+            return (int) Math.round(picture.getHeight() / density);
+        }
     }
 
     private void print() {

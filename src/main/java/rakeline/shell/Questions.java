@@ -75,6 +75,11 @@ final class Questions {
         this.look = look;
     }
 
+    /** What the questions stand over. */
+    Component place() {
+        return over.get();
+    }
+
     /** What was not saved, beside what was. */
     Recovered recover(Recovery.Found found) {
         Draft draft = found.draft();

@@ -12,12 +12,14 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import javax.swing.DefaultListModel;
+import javax.swing.DefaultListSelectionModel;
 import javax.swing.JList;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import javax.swing.ListSelectionModel;
 import javax.swing.ScrollPaneConstants;
 import rakeline.shell.look.Look;
+import rakeline.shell.look.WideList;
 import rakeline.shell.page.Bench;
 import rakeline.shell.page.Origin;
 import rakeline.shell.page.PageModel;
@@ -27,11 +29,26 @@ import rakeline.worksheet.Worksheet.Audience;
 final class Shelf extends JPanel implements Bench.View {
     /** What stands on the shelf. */
     sealed interface Item {
-        record Heading(String words) implements Item {}
+        record Heading(String words) implements Item {
+            @Override
+            public String toString() {
+                return words;
+            }
+        }
 
-        record Bundled(BundledPages.Entry entry) implements Item {}
+        record Bundled(BundledPages.Entry entry) implements Item {
+            @Override
+            public String toString() {
+                return entry.title();
+            }
+        }
 
-        record Recent(Path file) implements Item {}
+        record Recent(Path file) implements Item {
+            @Override
+            public String toString() {
+                return String.valueOf(file.getFileName());
+            }
+        }
     }
 
     /** In pixels at scale 1. */
@@ -39,13 +56,14 @@ final class Shelf extends JPanel implements Bench.View {
 
     private final transient Look look;
     private final DefaultListModel<Item> items = new DefaultListModel<>();
-    private final JList<Item> list = new AsWideAsSeen(items);
+    private final JList<Item> list = new WideList<>(items);
     private transient Origin shown = new Origin.New();
 
     Shelf(Look look, Consumer<Item> open) {
         super(new BorderLayout());
         this.look = look;
         list.setCellRenderer(new ShelfCells(look, WIDTH));
+        list.setSelectionModel(new PastHeadings());
         list.setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
         list.setBackground(look.paper());
         list.getAccessibleContext().setAccessibleName("Shelf of worksheets");
@@ -137,15 +155,30 @@ final class Shelf extends JPanel implements Bench.View {
         return new Dimension(look.px(WIDTH), super.getPreferredSize().height);
     }
 
-    /** A list that never scrolls sideways. */
-    private static final class AsWideAsSeen extends JList<Item> {
-        private AsWideAsSeen(DefaultListModel<Item> items) {
-            super(items);
+    /** Goes to the list, at the page that is open or else the first. */
+    void enter() {
+        if (list.isSelectionEmpty()) {
+            list.setSelectedIndex(0);
+        }
+        list.ensureIndexIsVisible(list.getSelectedIndex());
+        list.requestFocusInWindow();
+    }
+
+    /** Steps over headings, in the direction of the step. */
+    private final class PastHeadings extends DefaultListSelectionModel {
+        @Override
+        public void setSelectionInterval(int from, int to) {
+            int place = isHeading(to) ? besides(to) : to;
+            super.setSelectionInterval(place, place);
         }
 
-        @Override
-        public boolean getScrollableTracksViewportWidth() {
-            return true;
+        private int besides(int heading) {
+            boolean up = getLeadSelectionIndex() > heading && heading > 0;
+            return up ? heading - 1 : heading + 1;
+        }
+
+        private boolean isHeading(int place) {
+            return place >= 0 && place + 1 < items.size() && items.get(place) instanceof Item.Heading;
         }
     }
 }

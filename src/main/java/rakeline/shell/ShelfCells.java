@@ -27,7 +27,9 @@ final class ShelfCells implements ListCellRenderer<Shelf.Item> {
     @Override
     public Component getListCellRendererComponent(
             JList<? extends Shelf.Item> list, Shelf.Item item, int index, boolean isSelected, boolean hasFocus) {
-        JTextArea cell = item instanceof Shelf.Item.Heading heading ? heading(heading.words()) : page(item, isSelected);
+        JTextArea cell = item instanceof Shelf.Item.Heading
+                ? heading(item.toString())
+                : page(item, isSelected, hasFocus && list.isFocusOwner());
         cell.setSize(look.px(width) - 1, Heights.of(cell, look.px(width) - 1));
         return cell;
     }
@@ -38,29 +40,27 @@ final class ShelfCells implements ListCellRenderer<Shelf.Item> {
         return cell;
     }
 
-    private JTextArea page(Shelf.Item item, boolean isSelected) {
-        JTextArea cell = Words.paragraph(words(item), look.body(), look.ink());
+    private JTextArea page(Shelf.Item item, boolean isSelected, boolean hasKeys) {
+        JTextArea cell = Words.paragraph(item.toString(), look.body(), look.ink());
         cell.setOpaque(true);
         cell.setBackground(isSelected ? look.wash() : look.paper());
-        cell.setBorder(edge(isSelected ? look.accent() : look.paper()));
+        cell.setBorder(edge(isSelected ? look.accent() : look.paper(), hasKeys ? look.edge() : cell.getBackground()));
         cell.setToolTipText(tip(item));
-        cell.getAccessibleContext().setAccessibleName(words(item));
+        cell.getAccessibleContext().setAccessibleName(item.toString());
         return cell;
     }
 
-    private Border edge(Color colour) {
+    /** The mark of the page that is open, and around it the ring of the keys. */
+    private Border edge(Color mark, Color ring) {
         return BorderFactory.createCompoundBorder(
-                BorderFactory.createMatteBorder(0, look.px(3), 0, 0, colour),
-                BorderFactory.createEmptyBorder(look.px(5), look.px(13), look.px(5), look.px(8)));
-    }
-
-    private static String words(Shelf.Item item) {
-        return item instanceof Shelf.Item.Bundled bundled
-                ? bundled.entry().title()
-                : String.valueOf(((Shelf.Item.Recent) item).file().getFileName());
+                BorderFactory.createMatteBorder(0, look.px(3), 0, 0, mark),
+                BorderFactory.createCompoundBorder(
+                        BorderFactory.createLineBorder(ring),
+                        BorderFactory.createEmptyBorder(
+                                look.px(5) - 1, look.px(13) - 1, look.px(5) - 1, look.px(8) - 1)));
     }
 
     private static String tip(Shelf.Item item) {
-        return item instanceof Shelf.Item.Recent recent ? recent.file().toString() : words(item);
+        return item instanceof Shelf.Item.Recent recent ? recent.file().toString() : item.toString();
     }
 }

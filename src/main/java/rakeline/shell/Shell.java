@@ -45,30 +45,41 @@ public final class Shell {
         CompletableFuture<Void> closed = new CompletableFuture<>();
         Optional<Log> log = log(places);
         Kept.Recalled<Preferences> preferred = Memory.preferences(DISK, places).recall();
+        HeadStart ahead = new HeadStart(sessions, expected(preferred.value(), file, places));
         Kept.Recalled<Recents> opened = Memory.recents(DISK, places).recall();
+        boolean isFirst = !Memory.bounds(DISK, places).isKept();
         Kept.Recalled<Bounds> stood = Memory.bounds(DISK, places).recall();
         SwingUtilities.invokeLater(() -> {
             Platform.prepare();
-            Window window = build(sessions, places, preferred, opened, stood);
+            Window window = build(ahead, places, preferred, opened, stood);
             Optional<Doorbell> bell =
                     Doorbell.hang(places, visit -> SwingUtilities.invokeLater(() -> admit(window, visit)));
             window.frame().addWindowListener(new WindowAdapter() {
                 @Override
                 public void windowClosed(WindowEvent event) {
+                    ahead.close();
                     bell.ifPresent(Doorbell::close);
                     log.ifPresent(Log::close);
                     closed.complete(null);
                 }
             });
             new Mishap(window.frame()::getContentPane).install();
-            if (file.isEmpty() && stood.value().equals(Bounds.first())) {
+            if (isFirst && file.isEmpty()) {
                 window.bench().noticeWhenOpened(WELCOME);
             }
             window.appear();
             file.ifPresentOrElse(window::open, window::openWelcome);
             window.recover();
+            window.stockShelf();
         });
         return closed;
+    }
+
+    private static Session.Settings expected(Preferences preferred, Optional<Path> file, Places places) {
+        Session.Settings usual = Taste.settings(preferred, places.worksheets());
+        return file.map(path -> path.toAbsolutePath().normalize().getParent())
+                .map(usual::in)
+                .orElse(usual);
     }
 
     /** None where the state folder cannot be written; the window works without. */

@@ -1,6 +1,7 @@
 package rakeline.shell;
 
 import java.awt.BorderLayout;
+import java.awt.Component;
 import java.awt.Dimension;
 import java.util.LinkedHashMap;
 import java.util.Map;
@@ -69,6 +70,11 @@ final class SidePane extends JPanel implements Bench.View {
             pile.add(none);
         }
         repaint();
+    }
+
+    /** Goes to the first drawing, or stays where it is while there is none. */
+    void enter() {
+        views.values().stream().findFirst().ifPresent(Component::requestFocusInWindow);
     }
 
     @Override

@@ -54,11 +54,15 @@ final class Taste {
      * @param usual the user's Rakeline folder where none is preferred
      */
     Session.Settings settings(Path usual) {
+        return settings(preferences(), usual);
+    }
+
+    static Session.Settings settings(Preferences preferred, Path usual) {
         return Session.Settings.standard()
-                .withUserFolder(folder(usual))
-                .withTimeLimit(Duration.ofSeconds(preferences().timeLimitSeconds()))
-                .withHeap(preferences().workerMegabytes())
-                .followingLinks(preferences().followsLinks());
+                .withUserFolder(preferred.folder().map(Path::of).orElse(usual))
+                .withTimeLimit(Duration.ofSeconds(preferred.timeLimitSeconds()))
+                .withHeap(preferred.workerMegabytes())
+                .followingLinks(preferred.followsLinks());
     }
 
     /** Colours and size as preferred. */

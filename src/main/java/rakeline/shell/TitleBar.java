@@ -29,13 +29,13 @@ final class TitleBar extends JPanel implements Bench.View {
                 + ", gap 0, hidemode 3, fillx, nogrid"));
         title = Words.line("", look.title(), look.ink());
         about = Words.line("", look.softText(), look.soft());
-        shelf = segment("Shelf", look, toggleShelf);
+        shelf = segment("Shelf", toggleShelf);
         JButton runAll = new JButton("Run all");
         runAll.addActionListener(event -> bench.runAll());
         stop = new JButton("Stop");
         stop.addActionListener(event -> bench.stop());
-        write = segment("Write", look, () -> bench.view(Worksheet.View.WRITE));
-        read = segment("Read", look, () -> bench.view(Worksheet.View.READ));
+        write = segment("Write", () -> bench.view(Worksheet.View.WRITE));
+        read = segment("Read", () -> bench.view(Worksheet.View.READ));
         show = new JButton("Show");
         show.addActionListener(event -> showFigure.run());
         ButtonGroup views = new ButtonGroup();
@@ -51,7 +51,7 @@ final class TitleBar extends JPanel implements Bench.View {
         setBackground(look.paper());
         setBorder(look.line(0, 0, 1, 0));
         add(shelf, "gapright " + look.space(3));
-        add(names(look), "growx, pushx, wmin " + look.px(120));
+        add(names(look), "growx, pushx, wmin " + look.px(40));
         add(runAll, "gapleft " + look.space(4));
         add(stop, "gapleft " + look.space(2));
         add(views(), "gapleft " + look.space(4));
@@ -70,15 +70,13 @@ final class TitleBar extends JPanel implements Bench.View {
     private JPanel names(Look look) {
         JPanel names = new JPanel(new MigLayout("insets 0, fillx, nogrid, gap " + look.space(3)));
         names.setOpaque(false);
-        names.add(title, "aligny baseline, shrinkprio 200, wmin 0");
-        names.add(about, "gapleft " + look.space(2) + ", aligny baseline, shrinkprio 100, wmin 0");
+        names.add(title, "aligny baseline, shrinkprio 100, wmin 0");
+        names.add(about, "gapleft " + look.space(2) + ", aligny baseline, shrinkprio 200, wmin 0");
         return names;
     }
 
-    private static JToggleButton segment(String words, Look look, Runnable work) {
+    private static JToggleButton segment(String words, Runnable work) {
         JToggleButton button = new JToggleButton(words);
-        button.putClientProperty(
-                "FlatLaf.style", "selectedBackground: " + look.hexAccent() + "; selectedForeground: " + look.hexCard());
         button.addActionListener(event -> work.run());
         return button;
     }

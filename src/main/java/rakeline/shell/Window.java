@@ -29,6 +29,7 @@ import rakeline.shell.figures.FigureView;
 import rakeline.shell.figures.Handles;
 import rakeline.shell.guide.Guide;
 import rakeline.shell.ledger.CodeHelp;
+import rakeline.shell.look.Emblem;
 import rakeline.shell.look.Look;
 import rakeline.shell.look.Pointed;
 import rakeline.shell.page.Bench;
@@ -90,6 +91,7 @@ public final class Window {
                         rackView));
         frame.setDefaultCloseOperation(WindowConstants.DO_NOTHING_ON_CLOSE);
         frame.setMinimumSize(new Dimension(800, 560));
+        frame.setIconImages(Emblem.all());
         frame.addWindowListener(new WindowAdapter() {
             @Override
             public void windowOpened(WindowEvent event) {
@@ -112,6 +114,10 @@ public final class Window {
         Platform.listen(this::close, this::askPreferences, this::about, this::open);
         rebuild();
         background.run(rackView::now, this::recallRack, bench::notice);
+    }
+
+    /** Finds what comes with the program and puts it on the shelf; what was asked of the background before comes first. */
+    void stockShelf() {
         background.run(BundledPages::list, this::shelve, bench::notice);
     }
 
@@ -313,6 +319,7 @@ public final class Window {
                 Deed.of("View", "Show", "ctrl 3", this::showFigure),
                 Deed.of("View", "Shelf", "F7", () -> face.toggleShelf()),
                 Deed.of("View", "Drawing", "shift F7", () -> face.toggleDrawing()),
+                Deed.of("View", "Go to the dials", "ctrl D", () -> face.goToDials()),
                 Deed.of("View", "Wider text", "alt RIGHT", () -> face.ledger().divide(0.05)),
                 Deed.of("View", "Narrower text", "alt LEFT", () -> face.ledger().divide(-0.05)));
     }

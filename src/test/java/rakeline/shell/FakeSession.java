@@ -18,7 +18,7 @@ import rakeline.worksheet.Row;
 import rakeline.worksheet.Worksheet;
 
 /** A session that understands a handful of lines and computes them on a thread of its own. */
-final class FakeSession implements Session {
+class FakeSession implements Session {
     private final ExecutorService thread = Executors.newSingleThreadExecutor();
     private final AtomicReference<CountDownLatch> gate = new AtomicReference<>(new CountDownLatch(0));
     private final List<String> ran = new ArrayList<>();

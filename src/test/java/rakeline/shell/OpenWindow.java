@@ -62,6 +62,7 @@ final class OpenWindow implements AutoCloseable {
                 Memory.recents(disk, places).recall(),
                 Memory.bounds(disk, places).recall()));
         GuiActionRunner.execute(() -> {
+            window.stockShelf();
             window.frame().setBounds(0, 0, width, height);
             window.frame().setVisible(true);
         });

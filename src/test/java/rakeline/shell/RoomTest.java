@@ -11,6 +11,7 @@ import javax.swing.JComboBox;
 import javax.swing.JLabel;
 import javax.swing.JSlider;
 import javax.swing.JTextField;
+import javax.swing.SwingUtilities;
 import javax.swing.text.JTextComponent;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
@@ -48,6 +49,18 @@ class RoomTest {
                             .filter(component -> nameOf(component).isEmpty())
                             .map(component -> component.getClass() + " " + component.getName()))
                     .isEmpty();
+        }
+    }
+
+    @Test
+    void theKeysOfTheViewsStayInSightInLargeTypeOnASmallScreen() {
+        Preferences large = Preferences.standard().withTypePercent(200);
+        try (OpenWindow window = OpenWindow.preferring(home, large, 1024, 768).with(Samples.slackHeadAngles())) {
+            Component show = window.frame().button("show figure").target();
+            int right = SwingUtilities.convertPoint(
+                            show, show.getWidth(), 0, window.window().frame())
+                    .x;
+            assertThat(right).isLessThanOrEqualTo(1024);
         }
     }
 

@@ -50,7 +50,9 @@ final class WordFinder implements Suggestions {
                         .toList());
     }
 
-    private List<String> signatures(String text) {
+    /** A method without arguments is offered closed; Java tells of it where it is still open. */
+    private List<String> signatures(String word) {
+        String text = word.endsWith("()") ? word.substring(0, word.length() - 1) : word;
         return analysis.documentation(text, text.length(), false).stream()
                 .map(Documentation::signature)
                 .distinct()

@@ -6,6 +6,7 @@ import java.awt.Dimension;
 import java.awt.Rectangle;
 import java.util.Arrays;
 import java.util.Optional;
+import java.util.stream.Stream;
 import javax.swing.JComboBox;
 import javax.swing.JPanel;
 import javax.swing.JSlider;
@@ -71,10 +72,15 @@ final class StripLines extends JPanel implements Scrollable {
 
     /** The first part of a control that takes keys. */
     Optional<Component> firstToFocus() {
-        return Arrays.stream(getComponents())
-                .flatMap(cell -> Arrays.stream(((Container) cell).getComponents()))
+        return parts(this)
                 .filter(part -> part instanceof JSlider || part instanceof JComboBox)
                 .findFirst();
+    }
+
+    private static Stream<Component> parts(Container whole) {
+        return Arrays.stream(whole.getComponents())
+                .flatMap(part -> Stream.concat(
+                        Stream.of(part), part instanceof Container inner ? parts(inner) : Stream.empty()));
     }
 
     @Override

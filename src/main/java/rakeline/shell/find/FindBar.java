@@ -43,13 +43,13 @@ public final class FindBar extends JPanel implements Bench.View {
         setBorder(look.line(0, 0, 1, 0));
         setVisible(false);
         capitals.setOpaque(false);
-        add(Words.line("Find", look.body(), look.ink()));
+        add(Words.line("Find", look.body(), look.ink()), "sg label");
         add(wanted);
         add(key("Next", () -> step(1)));
         add(key("Previous", () -> step(-1)));
         add(count);
         add(capitals, "wrap");
-        add(Words.line("Put", look.body(), look.ink()));
+        add(Words.line("Replace by", look.body(), look.ink()), "sg label");
         add(other);
         add(key("Replace", this::replace));
         add(key("Replace all", this::replaceAll));
@@ -63,7 +63,7 @@ public final class FindBar extends JPanel implements Bench.View {
         other.setName("replace by");
         count.setName("found");
         wanted.getAccessibleContext().setAccessibleName("Find");
-        other.getAccessibleContext().setAccessibleName("Put in its place");
+        other.getAccessibleContext().setAccessibleName("Replace by");
     }
 
     private static JButton key(String words, Runnable work) {

@@ -2,7 +2,6 @@ package rakeline.shell.guide;
 
 import java.awt.BorderLayout;
 import java.awt.Component;
-import java.awt.Dimension;
 import java.awt.Window;
 import java.util.List;
 import java.util.Optional;
@@ -19,15 +18,17 @@ import javax.swing.ListSelectionModel;
 import javax.swing.SwingUtilities;
 import rakeline.shell.ledger.CodeHelp;
 import rakeline.shell.ledger.NotePane;
+import rakeline.shell.look.Fit;
 import rakeline.shell.look.Look;
 import rakeline.shell.look.TextChange;
+import rakeline.shell.look.WideList;
 
 /** The help: a list that can be searched, and beside it what is known of the entry chosen. */
 public final class Guide {
     private final JDialog dialog;
     private final List<Topic> topics;
     private final DefaultListModel<Topic> found = new DefaultListModel<>();
-    private final JList<Topic> list = new JList<>(found);
+    private final JList<Topic> list = new WideList<>(found);
     private final JTextField search = new JTextField();
     private final NotePane page;
 
@@ -42,8 +43,7 @@ public final class Guide {
     /** Opens the help over a window, at a topic; an unknown one is searched for. */
     public static Guide open(Component over, Look look, CodeHelp help, String topic) {
         Guide guide = new Guide(SwingUtilities.getWindowAncestor(over), look, help);
-        guide.dialog.setSize(new Dimension(look.px(760), look.px(560)));
-        guide.dialog.setLocationRelativeTo(over);
+        Fit.over(over, guide.dialog, look.px(760), look.px(560));
         guide.go(topic);
         guide.dialog.setVisible(true);
         return guide;

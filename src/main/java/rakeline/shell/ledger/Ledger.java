@@ -64,10 +64,21 @@ public final class Ledger extends JPanel implements Scrollable, Bench.View {
     private void matchRows(List<Row> wanted) {
         List<RowView> next = wanted.stream().map(this::viewOf).toList();
         if (!next.equals(rows)) {
-            removeAll();
+            rows.stream().filter(view -> !next.contains(view)).forEach(this::remove);
             rows.clear();
             rows.addAll(next);
-            rows.forEach(this::add);
+            for (int i = 0; i < next.size(); i++) {
+                put(next.get(i), i);
+            }
+        }
+    }
+
+    /** Puts a row in its place; one that moves stays in the window all the while, so that it keeps the keys. */
+    private void put(RowView view, int place) {
+        if (view.getParent() != this) {
+            add(view, place);
+        } else if (getComponent(place) != view) {
+            setComponentZOrder(view, place);
         }
     }
 

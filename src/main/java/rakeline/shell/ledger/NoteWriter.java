@@ -60,7 +60,11 @@ final class NoteWriter extends AbstractVisitor {
     @Override
     public void visit(Heading heading) {
         Font font = heading.getLevel() == 1 ? look.title() : heading.getLevel() == 2 ? look.value() : look.strong();
-        within(() -> setFont(font), () -> block(heading, heading.getLevel() < 3 ? 2 : 1));
+        int above = heading.getPrevious() == null ? 0 : 2;
+        within(() -> setFont(font), () -> {
+            visitChildren(heading);
+            document.endParagraph(paragraph(above, heading.getLevel() < 3 ? 2 : 1));
+        });
     }
 
     @Override
@@ -187,12 +191,13 @@ final class NoteWriter extends AbstractVisitor {
 
     /** Ends a paragraph: its indent, its lines' distance and the room below it. */
     private void endBlock(int unitsBelow) {
-        document.endParagraph(paragraph(unitsBelow));
+        document.endParagraph(paragraph(0, unitsBelow));
     }
 
-    private MutableAttributeSet paragraph(int unitsBelow) {
+    private MutableAttributeSet paragraph(int unitsAbove, int unitsBelow) {
         MutableAttributeSet paragraph = new SimpleAttributeSet();
         StyleConstants.setLineSpacing(paragraph, 0.18f);
+        StyleConstants.setSpaceAbove(paragraph, look.space(unitsAbove));
         StyleConstants.setSpaceBelow(paragraph, look.space(unitsBelow));
         StyleConstants.setLeftIndent(paragraph, look.space(5 * depth));
         StyleConstants.setFirstLineIndent(paragraph, -hanging);

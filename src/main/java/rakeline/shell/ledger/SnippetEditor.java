@@ -9,6 +9,7 @@ import javax.swing.SwingUtilities;
 import javax.swing.ToolTipManager;
 import javax.swing.UIManager;
 import javax.swing.plaf.InputMapUIResource;
+import org.fife.ui.rsyntaxtextarea.RSyntaxDocument;
 import org.fife.ui.rsyntaxtextarea.RSyntaxTextArea;
 import org.fife.ui.rsyntaxtextarea.RSyntaxTextAreaEditorKit;
 import org.fife.ui.rsyntaxtextarea.Style;
@@ -25,6 +26,7 @@ final class SnippetEditor extends RSyntaxTextArea {
     SnippetEditor(Look look) {
         underline = new Underline(look.caution());
         setSyntaxEditingStyle(SyntaxConstants.SYNTAX_STYLE_JAVA);
+        ((RSyntaxDocument) getDocument()).setSyntaxStyle(new SnippetTokens());
         setSyntaxScheme(scheme(look));
         setFont(look.code());
         setForeground(look.ink());

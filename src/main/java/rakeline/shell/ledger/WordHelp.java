@@ -58,10 +58,17 @@ final class WordHelp extends AutoCompletion {
                 if (Words.upToCaret(editor).equals(before) && editor.isShowing()) {
                     words.take(before, offered);
                     super.refreshPopupWindow();
+                    sayWhereNoneFits();
                 }
             });
         }
         return super.refreshPopupWindow();
+    }
+
+    private void sayWhereNoneFits() {
+        if (!isPopupVisible()) {
+            bench.say("no word is known that fits here");
+        }
     }
 
     /** What completes the word before the caret. Words as keys have them: with dots. */
@@ -74,7 +81,7 @@ final class WordHelp extends AutoCompletion {
         }
 
         private Completion completion(CodeHelp.Word word, String inserted) {
-            return new BasicCompletion(this, inserted, word.brief()) {
+            return new BasicCompletion(this, inserted, word.brief().isEmpty() ? null : word.brief()) {
                 @Override
                 public String getSummary() {
                     return html(word.entry());

@@ -49,6 +49,9 @@ public final class Theme {
         all.put("Button.disabledBorderColor", Look.hex(look.hairline()));
         all.put("Button.background", Look.hex(look.card()));
         all.put("Button.hoverBorderColor", Look.hex(look.ink()));
+        all.put("ToggleButton.selectedBackground", Look.hex(look.accent()));
+        all.put("ToggleButton.selectedForeground", Look.hex(look.card()));
+        all.put("ToggleButton.tab.underlineColor", Look.hex(look.accent()));
         all.put("MenuBar.borderColor", Look.hex(look.hairline()));
         all.put("PopupMenu.borderColor", Look.hex(look.hairline()));
         all.put("ToolTip.background", Look.hex(look.card()));

@@ -9,6 +9,7 @@ import java.util.function.Supplier;
 import java.util.function.UnaryOperator;
 import rakeline.engine.Session;
 import rakeline.worksheet.History;
+import rakeline.worksheet.Row;
 import rakeline.worksheet.Worksheet;
 
 /**
@@ -27,6 +28,7 @@ public final class Bench {
     private PageModel model = PageModel.of(Worksheet.empty("Untitled"), new Origin.New(), true);
     private Optional<Runner> runner = Optional.empty();
     private String greeting = "";
+    private boolean leftAlone;
 
     /**
      * @param sessions starts a session; may take its time, it is called off the event thread
@@ -65,6 +67,7 @@ public final class Bench {
     /** Puts another page on the bench. */
     public void open(Worksheet page, Origin origin, boolean allowed) {
         stopSession();
+        leftAlone = false;
         become(PageModel.of(page, origin, allowed).noticing(greeting));
         greeting = "";
         if (allowed) {
@@ -75,6 +78,26 @@ public final class Bench {
     /** Puts a sentence before the reader once the next page is there, after those that wait already. */
     public void noticeWhenOpened(String sentence) {
         greeting = (greeting + " " + sentence).strip();
+    }
+
+    /** Whether a person is still to say if this page may run. */
+    public boolean asksToRun() {
+        return !model.allowed() && !leftAlone;
+    }
+
+    /** Asks no more whether this page may run, until something of it is to be run. */
+    public void leaveAlone() {
+        leftAlone = true;
+        become(model);
+    }
+
+    /** Tells the session to run something; where the page may not run yet, asks for that once more. */
+    private void run(Consumer<Session> what) {
+        if (!model.allowed()) {
+            leftAlone = false;
+            notice("");
+        }
+        tell(what);
     }
 
     /** Lets the rows of this page run. */
@@ -159,11 +182,26 @@ public final class Bench {
     }
 
     private void travel(History history, String words) {
+        int place = model.selected().map(model.page()::indexOf).orElse(0);
         become(model.with(history).saying(words));
-        Optional<String> selected =
-                model.selected().filter(id -> model.page().row(id).isPresent());
-        become(model.selecting(selected));
+        if (!isThere(model.selected())) {
+            become(model.selecting(nearest(place)));
+        } else if (!isThere(model.anchor())) {
+            become(model.selecting(model.selected()));
+        }
         hand();
+    }
+
+    private Optional<String> nearest(int place) {
+        List<Row> rows = model.rows();
+        return rows.isEmpty()
+                ? Optional.empty()
+                : Optional.of(rows.get(Math.max(0, Math.min(place, rows.size() - 1)))
+                        .id());
+    }
+
+    private boolean isThere(Optional<String> id) {
+        return id.flatMap(model.page()::row).isPresent();
     }
 
     /**
@@ -209,17 +247,17 @@ public final class Bench {
 
     public void runSelected() {
         commit();
-        model.selected().ifPresent(id -> tell(session -> session.runRow(id)));
+        model.selected().ifPresent(id -> run(session -> session.runRow(id)));
     }
 
     public void runFromSelected() {
         commit();
-        model.selected().ifPresent(id -> tell(session -> session.runFrom(id)));
+        model.selected().ifPresent(id -> run(session -> session.runFrom(id)));
     }
 
     public void runAll() {
         commit();
-        tell(Session::runAll);
+        run(Session::runAll);
     }
 
     public void stop() {

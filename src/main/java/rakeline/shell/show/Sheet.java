@@ -24,7 +24,7 @@ final class Sheet extends JPanel {
     private static final double FIGURES_SHARE = 0.62;
 
     /** The width of a drawing, in pixels at scale 1, that leaves no room for dimensions. */
-    private static final int NARROW = 220;
+    private static final int NARROW = 330;
 
     /** Between figure and drawing, in spacing units. */
     private static final int BETWEEN = 4;
@@ -102,7 +102,7 @@ final class Sheet extends JPanel {
         figure.setVisible(true);
         words.setText(shown.words(part));
         figure.show(part);
-        drawn.ifPresent(some -> drawing.show(Sliced.about(some, Sliced.keys(part), isRoomy())));
+        drawn.ifPresent(some -> drawing.show(Sliced.about(some, part, isRoomy())));
         place.setText(where);
         revalidate();
         repaint();
@@ -118,7 +118,7 @@ final class Sheet extends JPanel {
     private Area area() {
         int margin = look.space(3);
         int width = Math.max(1, getWidth() - 2 * margin);
-        int foot = stripHeight() + wordsHeight(width) + look.space(2);
+        int foot = stripHeight() + wordsHeight(width) + look.space(3);
         int height = Math.max(1, getHeight() - margin - foot);
         int figureWidth = drawing.isVisible() ? (int) Math.round(FIGURES_SHARE * width) : width;
         return new Area(margin, margin, width, height, figureWidth);
@@ -135,7 +135,7 @@ final class Sheet extends JPanel {
     }
 
     private int placeWidth() {
-        return look.px(70);
+        return look.px(96);
     }
 
     @Override
@@ -144,7 +144,7 @@ final class Sheet extends JPanel {
         figure.setBounds(area.x(), area.y(), area.figureWidth(), area.height());
         int beyond = area.x() + area.figureWidth() + look.space(BETWEEN);
         drawing.setBounds(beyond, area.y(), Math.max(1, area.x() + area.width() - beyond), area.height());
-        int foot = area.y() + area.height();
+        int foot = area.y() + area.height() + look.space(1);
         int high = wordsHeight(area.width());
         words.setBounds(area.x(), foot, area.width() - placeWidth(), high);
         int line = place.getPreferredSize().height;

@@ -16,6 +16,7 @@ import javax.swing.KeyStroke;
 import javax.swing.WindowConstants;
 import rakeline.figure.Figure;
 import rakeline.figure.paint.Palette;
+import rakeline.shell.look.Emblem;
 import rakeline.shell.look.Look;
 import rakeline.shell.page.Bench;
 import rakeline.shell.page.PageModel;
@@ -55,6 +56,7 @@ public final class Show implements Bench.View {
         row = bench.model().selected();
         frame = new JFrame("Rakeline, shown", screen);
         frame.setName("show");
+        frame.setIconImages(Emblem.all());
         frame.setUndecorated(true);
         frame.setDefaultCloseOperation(WindowConstants.DO_NOTHING_ON_CLOSE);
     }
@@ -150,8 +152,8 @@ public final class Show implements Bench.View {
         row = Optional.of(shown.row());
         parts = sheet.parts(now, shown);
         part = Math.max(0, Math.min(part, parts.size() - 1));
-        String which = parts.size() > 1 ? "." + (part + 1) : "";
-        sheet.show(shown, parts.get(part), (place + 1) + which + " of " + all.size());
+        String which = parts.size() > 1 ? ", part " + (part + 1) : "";
+        sheet.show(shown, parts.get(part), (place + 1) + " of " + all.size() + which);
     }
 
     /** To the next part of the figure, or the next figure; the end is the end. */

@@ -1,9 +1,11 @@
 package rakeline.shell.show;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import rakeline.figure.Chart;
 import rakeline.figure.Column;
 import rakeline.figure.Drawing;
@@ -25,35 +27,47 @@ final class Sliced {
             return new Table(table.title(), table.columns(), "", List.of());
         }
         if (figure instanceof Drawing drawing) {
-            return about(drawing, Set.of(), true);
+            return with(drawing, drawing.marks());
         }
         MapFigure map = (MapFigure) figure;
         return new MapFigure(
                 map.title(), map.x(), map.y(), map.measure(), map.values(), map.here(), map.gaps(), "", List.of());
     }
 
-    /** The keys of what a figure shows. */
-    static Set<String> keys(Figure figure) {
-        return figure.columns().stream().map(Column::key).collect(Collectors.toSet());
-    }
-
     /**
-     * A drawing with the dimensions of these keys alone.
+     * A drawing with the dimensions of what a figure shows alone.
      *
      * @param orAll whether it has all where it has none of them
      */
-    static Drawing about(Drawing drawing, Set<String> keys, boolean orAll) {
+    static Drawing about(Drawing drawing, Figure figure, boolean orAll) {
+        Set<String> named = names(figure);
         List<Drawing.Mark> kept = drawing.marks().stream()
-                .filter(mark -> !(mark instanceof Drawing.Dimension dimension) || keys.contains(dimension.key()))
+                .filter(mark -> !(mark instanceof Drawing.Dimension dimension)
+                        || named.contains(dimension.key())
+                        || named.contains(name(dimension)))
                 .toList();
         boolean some = kept.stream().anyMatch(Drawing.Dimension.class::isInstance);
-        return new Drawing(
-                drawing.kind(),
-                drawing.title(),
-                some || !orAll ? kept : drawing.marks(),
-                drawing.columns(),
-                "",
-                List.of());
+        return with(drawing, some || !orAll ? kept : drawing.marks());
+    }
+
+    private static Drawing with(Drawing drawing, List<Drawing.Mark> marks) {
+        return new Drawing(drawing.kind(), drawing.title(), marks, drawing.columns(), "", List.of());
+    }
+
+    /** The keys of a figure's columns, and the words in those that hold words: a table has its measures there. */
+    private static Set<String> names(Figure figure) {
+        return figure.columns().stream()
+                .flatMap(column -> Stream.concat(
+                        Stream.of(column.key()),
+                        column.values().size() == 0
+                                ? column.shown().stream().map(words -> words.toLowerCase(Locale.ROOT))
+                                : Stream.empty()))
+                .collect(Collectors.toSet());
+    }
+
+    /** A dimension's words without its number. */
+    private static String name(Drawing.Dimension dimension) {
+        return dimension.text().replaceFirst(" [^ ]*$", "").toLowerCase(Locale.ROOT);
     }
 
     /** Some panels of a chart, by their places from 0. */

@@ -60,6 +60,15 @@ class WordFinderTest {
     }
 
     @Test
+    void aMethodWithoutArgumentsComesWithItsSignature() {
+        assertThat(finder.at(page("String s = \"\"; s.isEmp"), "r0", 22)
+                        .words()
+                        .get(0)
+                        .signatures())
+                .containsExactly("boolean String.isEmpty()");
+    }
+
+    @Test
     void aMethodComesWithItsSignatures() {
         assertThat(finder.at(page("String s = \"\"; s.charA"), "r0", 22)
                         .words()

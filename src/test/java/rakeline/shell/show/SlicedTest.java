@@ -1,0 +1,39 @@
+package rakeline.shell.show;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import rakeline.figure.Column;
+import rakeline.figure.Drawing;
+import rakeline.figure.Table;
+
+class SlicedTest {
+    private static final Drawing BIKE = new Drawing(
+            "side",
+            "Side view",
+            List.of(dimension("trail 65.1", "trailMm"), dimension("front-centre, horizontal 567.2", "other")),
+            List.of(),
+            "",
+            List.of());
+
+    @Test
+    void aDrawingBesideATableHasTheDimensionsOfTheMeasuresThatStandInIt() {
+        assertThat(Sliced.about(BIKE, table("Trail", "Front-centre"), true).marks())
+                .containsExactly(dimension("trail 65.1", "trailMm"));
+    }
+
+    @Test
+    void aDrawingInALittleRoomHasNoDimensionsOfOtherThings() {
+        assertThat(Sliced.about(BIKE, table("Toe room"), false).marks()).isEmpty();
+    }
+
+    private static Drawing.Dimension dimension(String text, String key) {
+        return new Drawing.Dimension(
+                new Drawing.Point(0, 0), new Drawing.Point(1, 0), 5, text, key, Drawing.Ink.SOFT, 0);
+    }
+
+    private static Table table(String... measures) {
+        return new Table("", List.of(Column.ofWords("measure", "Measure", List.of(measures))), "", List.of());
+    }
+}
