@@ -24,7 +24,11 @@ import rakeline.study.Vocabulary;
 public final class Rakeline {
     /** The window, given by the root package, which alone knows both it and the commands. */
     public interface Window {
-        /** @throws rakeline.quantity.Refusal where one is named that cannot be reached */
+        /**
+         * Whether there is a display to open a window on.
+         *
+         * @throws rakeline.quantity.Refusal where one is named that cannot be reached
+         */
         boolean hasDisplay();
 
         /**
