@@ -97,7 +97,11 @@ public final class ChartPainter extends FigurePainter {
 
     @Override
     List<String> notes(double width) {
-        return Stream.of(UprightLimits.notes(chart), LimitLines.notes(chart, width), GapNotes.of(chart).stream())
+        return Stream.of(
+                        chart.bands().stream(),
+                        UprightLimits.notes(chart),
+                        LimitLines.notes(chart, width),
+                        GapNotes.of(chart).stream())
                 .flatMap(notes -> notes)
                 .toList();
     }
@@ -113,7 +117,14 @@ public final class ChartPainter extends FigurePainter {
 
     private String value(Panel panel, int step) {
         double value = panel.values().at(step);
-        return Double.isFinite(value) ? panel.quantity().formatWithUnit(value) : "has no value" + because(panel, step);
+        return Double.isFinite(value) ? known(panel, step) : "has no value" + because(panel, step);
+    }
+
+    /** With how far it may be off, where that is known. */
+    static String known(Panel panel, int step) {
+        String value = panel.quantity().formatWithUnit(panel.values().at(step));
+        double off = panel.off(step);
+        return Double.isFinite(off) ? value + " ± " + panel.quantity().formatWithUnit(off) : value;
     }
 
     private String because(Panel panel, int step) {
