@@ -49,7 +49,7 @@ public record Chart(
         }
 
         private Column column(Band some) {
-            Quantity off = quantity.named(quantity.key() + ".standardUncertainty", "± " + quantity.label());
+            Quantity off = quantity.named("standardUncertainty." + quantity.key(), "± " + quantity.label());
             return Column.of(off, some.halves(), quantity.decimals() + 1);
         }
 

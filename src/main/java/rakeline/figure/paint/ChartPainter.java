@@ -51,7 +51,8 @@ public final class ChartPainter extends FigurePainter {
         double x = data.getX() + (chart.here() - from) / perPx;
         boolean seen = x >= data.getX() && x <= data.getMaxX();
         return seen
-                ? Optional.of(new Grip(chart.x().key(), new Point2D.Double(x, data.getY()), true, perPx, 0))
+                ? Optional.of(
+                        new Grip(chart.x().key(), chart.here(), 0, new Point2D.Double(x, data.getY()), true, perPx, 0))
                 : Optional.empty();
     }
 

@@ -20,6 +20,7 @@ import rakeline.geometry.Bike;
 import rakeline.geometry.parts.Stock;
 import rakeline.quantity.Refusal;
 import rakeline.shell.figures.FigureView;
+import rakeline.shell.figures.Handles;
 import rakeline.shell.look.Look;
 import rakeline.shell.look.Scrolled;
 import rakeline.shell.look.Words;
@@ -45,6 +46,8 @@ final class SideBySide extends JPanel {
     private transient Runnable last = () -> {};
     private transient Object question = "";
     private int asked;
+    private transient List<String> drawn = List.of();
+    private transient List<FigureView> views = List.of();
 
     /** Something to choose, in words. */
     private record Choice<T>(String words, T value) {
@@ -66,6 +69,7 @@ final class SideBySide extends JPanel {
         this.chosen = chosen;
         this.reveal = reveal;
         setBackground(look.paper());
+        Handles.in(this, new RackHandles(desk, () -> drawn));
         shown = new Shown(look);
         taking = new Lines(look);
         JScrollPane scroll = new JScrollPane(
@@ -164,14 +168,17 @@ final class SideBySide extends JPanel {
         return new Pairing(bikes, desk.seat(), points == null ? Optional.empty() : points.value(), some.value(), keys);
     }
 
-    private List<Bike> bikes(int fewest) {
-        List<Bike> selected =
-                chosen.get().stream().flatMap(row -> row.bike().stream()).toList();
-        return selected.size() >= fewest
-                ? selected
-                : desk.model().rows().stream()
-                        .flatMap(row -> row.bike().stream())
-                        .toList();
+    private List<RackRow> rows(int fewest) {
+        List<RackRow> selected = whole(chosen.get());
+        return selected.size() >= fewest ? selected : whole(desk.model().rows());
+    }
+
+    private static List<RackRow> whole(List<RackRow> rows) {
+        return rows.stream().filter(row -> row.bike().isPresent()).toList();
+    }
+
+    private static List<Bike> bikes(List<RackRow> rows) {
+        return rows.stream().flatMap(row -> row.bike().stream()).toList();
     }
 
     /** Puts the selected bikes side by side; all of them where fewer than two are selected. */
@@ -182,9 +189,13 @@ final class SideBySide extends JPanel {
     }
 
     private void putSideBySide() {
-        Pairing pairing = pairing(bikes(2));
+        List<RackRow> rows = rows(2);
+        Pairing pairing = pairing(bikes(rows));
         BikeDrawing.At where = at.getItemAt(at.getSelectedIndex());
-        ask(List.of(pairing, where), () -> pairing.compared(where), this::showFigures);
+        ask(List.of(pairing, where), () -> pairing.compared(where), figures -> {
+            drawn = rows.stream().map(RackRow::id).toList();
+            showFigures(figures);
+        });
     }
 
     /** The same is not asked twice; what was asked last counts, also where an answer to something before comes later. */
@@ -209,14 +220,26 @@ final class SideBySide extends JPanel {
 
     private void showFigures(List<Figure> figures) {
         taking.removeAll();
-        shown.show(figures.stream().map(this::view).toList());
+        if (!isShown(figures)) {
+            views = figures.stream().map(figure -> new FigureView(look)).toList();
+            shown.show(views);
+        }
+        for (int i = 0; i < figures.size(); i++) {
+            views.get(i).show(figures.get(i));
+        }
+        shown.revalidate();
         revalidate();
     }
 
-    private FigureView view(Figure figure) {
-        FigureView view = new FigureView(look);
-        view.show(figure);
-        return view;
+    /** Whether figures of the same kinds are shown, so that a hand that holds one of them keeps it. */
+    private boolean isShown(List<Figure> figures) {
+        return figures.stream()
+                .map(Object::getClass)
+                .toList()
+                .equals(views.stream()
+                        .flatMap(view -> view.figure().stream())
+                        .map(Object::getClass)
+                        .toList());
     }
 
     /** Matches each of the selected bikes to the chosen contact points; all of them where none is selected. */
@@ -227,7 +250,7 @@ final class SideBySide extends JPanel {
     }
 
     private void findParts() {
-        List<Bike> bikes = bikes(1);
+        List<Bike> bikes = bikes(rows(1));
         if (bikes.isEmpty()) {
             question = "";
             say("The rack has no bike yet.");
@@ -260,6 +283,7 @@ final class SideBySide extends JPanel {
 
     private void say(String sentence) {
         taking.removeAll();
+        views = List.of();
         shown.show(List.of(Words.paragraph(sentence, look.body(), look.ink())));
         revalidate();
     }
