@@ -94,14 +94,15 @@ final class PlanWords {
         String text = "toe room " + quantity.formatWithUnit(room);
         return Double.isNaN(room)
                 ? Optional.empty()
-                : Optional.of(new Dimension(toe, end, room > 0 ? -BELOW : BELOW, text, quantity.key(), Ink.FINE, 0));
+                : Optional.of(new Dimension(
+                        toe, end, room > 0 ? -1.5 * BELOW : 1.5 * BELOW, text, quantity.key(), Ink.FINE, 0));
     }
 
     private static Label room(Geometry geometry) {
         Bike bike = geometry.bike();
         Drawing.Point under = new Drawing.Point(
                 bike.get(Inputs.CRANK_LENGTH) / 2,
-                -bike.get(Inputs.STANCE_WIDTH) / 2 - 2 * BELOW - bike.get(Inputs.TOE_RADIUS));
+                -bike.get(Inputs.STANCE_WIDTH) / 2 - 1.8 * BELOW - bike.get(Inputs.TOE_RADIUS));
         return new Label(under, words(geometry), Ink.SOFT, 0);
     }
 

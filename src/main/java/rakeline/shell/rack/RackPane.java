@@ -134,7 +134,7 @@ public final class RackPane extends JPanel implements RackDesk.View {
         for (JToggleButton key : List.of(numbersKey, pairedKey)) {
             group.add(key);
             key.setName("rack " + key.getText());
-            key.addActionListener(event -> turn());
+            key.addItemListener(event -> turn());
             line.add(key);
         }
         numbersKey.setSelected(true);
