@@ -56,6 +56,13 @@ public final class Layout {
         return places.get(id);
     }
 
+    /** The rows below a row. */
+    public Set<String> below(String id) {
+        Set<String> below = new LinkedHashSet<>();
+        rows.subList(place(id) + 1, rows.size()).forEach(row -> below.add(row.id()));
+        return below;
+    }
+
     /** Every name that a row of the page defines. */
     public Set<String> names() {
         return givers.keySet();

@@ -44,13 +44,10 @@ public final class Planner {
 
     /** What to do when a page takes the place of another. */
     public static Changes changes(Layout before, Layout after, Predicate<String> changing) {
-        Set<String> seeds = seeds(before, after, changing);
-        List<String> toRun = downstream(after, seeds, changing);
-        Optional<Integer> first = firstUnderImports(before, after, toRun);
-        if (first.isPresent()) {
-            List<String> rest = ids(after).subList(first.get(), after.rows().size());
-            return new Changes(downstream(after, Set.copyOf(rest), changing), Set.copyOf(rest));
+        if (!imports(before, after).equals(imports(after, before))) {
+            return new Changes(ids(after), Set.copyOf(ids(after)));
         }
+        List<String> toRun = downstream(after, seeds(before, after, changing), changing);
         Set<String> rewritten = new LinkedHashSet<>(toRun);
         rewritten.removeIf(id -> before.has(id) && text(before, id).equals(text(after, id)));
         return new Changes(toRun, rewritten);
@@ -88,18 +85,16 @@ public final class Planner {
     }
 
     /**
-     * An import can change what any row below it means, and must not be in force while a row above it is compiled: from
-     * which row on all must be compiled again, if so.
+     * What must be compiled again with rows, since an import can change what any row below it means and must not be in
+     * force while a row above it is compiled: all from the first of these rows on, where an import follows.
      */
-    private static Optional<Integer> firstUnderImports(Layout before, Layout after, List<String> toRun) {
-        if (!imports(before, after).equals(imports(after, before))) {
-            return Optional.of(0);
-        }
-        return toRun.stream()
-                .findFirst()
-                .map(after::place)
-                .filter(first -> after.rows().subList(first, after.rows().size()).stream()
-                        .anyMatch(row -> row.source().hasImport()));
+    public static List<String> underImports(Layout page, Set<String> compiled) {
+        List<PageRow> rest = page.rows().stream()
+                .dropWhile(row -> !compiled.contains(row.id()))
+                .toList();
+        return rest.stream().anyMatch(row -> row.source().hasImport())
+                ? rest.stream().map(PageRow::id).toList()
+                : List.of();
     }
 
     /** The imports of a page, each with the rows above it that the other page has too. */

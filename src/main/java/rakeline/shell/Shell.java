@@ -61,7 +61,7 @@ public final class Shell {
                 }
             });
             new Mishap(window.frame()::getContentPane).install();
-            if (stood.value().equals(Bounds.first())) {
+            if (file.isEmpty() && stood.value().equals(Bounds.first())) {
                 window.bench().noticeWhenOpened(WELCOME);
             }
             window.appear();

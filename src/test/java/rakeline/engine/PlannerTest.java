@@ -138,6 +138,18 @@ class PlannerTest {
     }
 
     @Test
+    void whatIsCompiledAboveAnImportTakesAllBelowItAlong() {
+        Layout page = page(variable("a"), variable("b"), imports("Duration"), variable("c"));
+        assertThat(Planner.underImports(page, Set.of("b"))).containsExactly("b", "import-Duration", "c");
+    }
+
+    @Test
+    void whatIsCompiledBelowEveryImportTakesNothingAlong() {
+        Layout page = page(imports("Duration"), variable("a"), variable("b"));
+        assertThat(Planner.underImports(page, Set.of("a"))).isEmpty();
+    }
+
+    @Test
     void aNameDeclaredOnlyBelowIsRefused() {
         assertThat(page(use("u", "a"), variable("a")).refusal("u"))
                 .hasValueSatisfying(sentence -> assertThat(sentence).startsWith("a is declared only below"));

@@ -36,6 +36,26 @@ class AnswersTest {
                 .allSatisfy(page -> assertThat(page.audience()).isPresent());
     }
 
+    @Test
+    void everyAnswerBeginsWithAPrediction() throws IOException {
+        assertThat(pages())
+                .filteredOn(page -> !page.answers().isEmpty() && !page.answers().contains("F16"))
+                .allSatisfy(page -> assertThat(page.rows().get(0).text()).contains("**Before you "));
+    }
+
+    @Test
+    void everyAnswerForStudentsHasAnExerciseWhoseAnswerIsFolded() throws IOException {
+        assertThat(pages())
+                .filteredOn(page -> page.audience()
+                        .filter(Worksheet.Audience.STUDENT::equals)
+                        .isPresent())
+                .allSatisfy(page -> assertThat(page.rows())
+                        .anyMatch(row -> row.text().startsWith("## Exercise"))
+                        .anyMatch(row -> row instanceof Row.Note note
+                                && note.folded()
+                                && note.text().startsWith("Worked answer:")));
+    }
+
     /** Numbers in prose are filled in by the run, so that they cannot go stale; a source's own stand beside its name. */
     @Test
     void noNoteHasANumberWithAUnitOfItsOwn() throws IOException {

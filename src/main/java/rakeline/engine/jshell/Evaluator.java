@@ -121,7 +121,11 @@ final class Evaluator implements AutoCloseable {
                 return tally.run();
             }
         }
-        recording.shown().ifPresent(variable -> tally.take(control.show(variable, printed), true));
+        if (recording.rejection().isPresent()) {
+            tally.fail(recording.rejection().get());
+        } else {
+            recording.shown().ifPresent(variable -> tally.take(control.show(variable, printed), true));
+        }
         return tally.run();
     }
 

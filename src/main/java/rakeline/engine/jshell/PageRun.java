@@ -23,6 +23,7 @@ final class PageRun {
     private final Standing standing;
     private final Agenda agenda = new Agenda();
     private final FilesRead files = new FilesRead();
+    private final Plan plan;
     private final Succession succession;
 
     PageRun(Rows runner, Stopper stopper, Values values, Consumer<Session.Event> listener) {
@@ -32,7 +33,8 @@ final class PageRun {
         this.listener = listener;
         this.reader = new PageReader(runner::read);
         this.standing = new Standing(runner, listener);
-        this.succession = new Succession(runner, stopper, standing, agenda, files, listener);
+        this.plan = new Plan(runner, standing, agenda);
+        this.succession = new Succession(runner, stopper, standing, plan, files, listener);
     }
 
     List<Outcome> outcomes() {
@@ -132,19 +134,9 @@ final class PageRun {
         plan(ids, Set.of());
     }
 
-    /** Notes that rows are to run, in page order; those that cannot run again as compiled lose their names first. */
     private void plan(List<String> ids, Set<String> rewritten) {
-        Set<String> stale = new LinkedHashSet<>();
-        for (String id : ids) {
-            boolean needsStale = standing.page().needs(id).stream().anyMatch(need -> stale.contains(need.rowId()));
-            if (rewritten.contains(id) || needsStale || !runner.canRepeat(id)) {
-                stale.add(id);
-            }
-        }
         boolean startsOver = ids.stream().anyMatch(succession::keepsState);
-        runner.forget(List.copyOf(stale));
-        agenda.add(ids);
-        standing.outdate(ids);
+        plan.rerun(ids, rewritten);
         if (startsOver) {
             succession.renewWorker();
         }
@@ -153,7 +145,16 @@ final class PageRun {
     /** Deals with the topmost of the rows that are to run. */
     void runNext() {
         PageRow row = agenda.next(standing.page());
-        boolean isForced = agenda.takeForced(row.id());
+        if (holdsBack(row, agenda.takeForced(row.id()))) {
+            withdrawImports(row);
+        } else {
+            run(row);
+        }
+        listener.accept(agenda.oneDone());
+    }
+
+    /** Whether the row does not run, which is said then. */
+    private boolean holdsBack(PageRow row, boolean isForced) {
         Optional<String> refusal = standing.page().refusal(row.id());
         Optional<String> missing = standing.missing(row.id());
         if (refusal.isPresent()) {
@@ -164,9 +165,18 @@ final class PageRun {
         } else if (missing.isPresent()) {
             standing.outcomes().set(row.id(), State.NOT_RUN, missing.get());
         } else {
-            run(row);
+            return false;
         }
-        listener.accept(agenda.oneDone());
+        return true;
+    }
+
+    /** A row does not run: an import that it gave is in force no more for the rows below it. */
+    private void withdrawImports(PageRow row) {
+        if (row.source().hasImport() && runner.isKnown(row.id())) {
+            Set<String> below = standing.page().below(row.id());
+            runner.forget(List.of(row.id()));
+            plan(standing.downstream(below), below);
+        }
     }
 
     private void run(PageRow row) {

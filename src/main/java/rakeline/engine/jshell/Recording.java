@@ -12,13 +12,15 @@ import java.util.Optional;
  * @param showsLastCall whether the row's result is the value of its last call
  * @param needs the versions of the rows that it was compiled against, by their ids
  * @param complete false: its first failure kept the rest from being compiled
+ * @param rejection why Java did not accept what follows the calls, where that was the failure
  */
 record Recording(
         List<Worker.Call> calls,
         List<Variable> variables,
         boolean showsLastCall,
         Map<String, Integer> needs,
-        boolean complete) {
+        boolean complete,
+        Optional<String> rejection) {
 
     /**
      * A variable of the page and the class that holds it.
@@ -52,6 +54,6 @@ record Recording(
     }
 
     Recording compiledAgainst(Map<String, Integer> versions) {
-        return new Recording(calls, variables, showsLastCall, versions, complete);
+        return new Recording(calls, variables, showsLastCall, versions, complete, rejection);
     }
 }

@@ -8,7 +8,6 @@ import rakeline.catalogue.Roots;
 import rakeline.engine.Packer;
 import rakeline.engine.ResultCodec;
 import rakeline.geometry.Bike;
-import rakeline.geometry.Inputs;
 import rakeline.prelude.Prelude;
 
 /**
@@ -25,7 +24,7 @@ final class Rehearsal {
         pack(bike);
         pack(Prelude.measures(bike));
         pack(Prelude.sweep(bike)
-                .over(Inputs.HEAD_ANGLE, 70, 73)
+                .over("frame.headAngleDeg", 70, 73)
                 .track("trailMm", "toeRoomMm")
                 .chart());
     }

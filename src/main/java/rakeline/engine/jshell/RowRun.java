@@ -28,6 +28,7 @@ final class RowRun {
     private final Map<String, Boolean> changing = new HashMap<>();
     private final List<DeclarationSnippet> declared = new ArrayList<>();
     private boolean showsLastCall;
+    private Optional<String> rejection = Optional.empty();
 
     RowRun(
             PageRow row,
@@ -61,7 +62,7 @@ final class RowRun {
 
     /** The row as compiled. */
     Recording recording() {
-        return new Recording(calls, variables, showsLastCall, Map.of(), !tally.hasEnded());
+        return new Recording(calls, variables, showsLastCall, Map.of(), !tally.hasEnded(), rejection);
     }
 
     /** For each variable, whether its value can change later. */
@@ -91,7 +92,7 @@ final class RowRun {
     private boolean keep(Snippet part, SnippetSource source) {
         places.add(row.id(), row.source(), part, source.offset());
         if (shell.status(part) == Snippet.Status.REJECTED) {
-            return tally.fail(rejection(part, source));
+            return reject(sentence(part, source));
         }
         if (part instanceof DeclarationSnippet declaration) {
             declared.add(declaration);
@@ -108,7 +109,12 @@ final class RowRun {
         return true;
     }
 
-    private String rejection(Snippet part, SnippetSource source) {
+    private boolean reject(String sentence) {
+        rejection = Optional.of(sentence);
+        return tally.fail(sentence);
+    }
+
+    private String sentence(Snippet part, SnippetSource source) {
         Optional<Diag> error = shell.diagnostics(part).filter(Diag::isError).findFirst();
         return error.map(diag -> errors.sentence(diag, source.text(), source.offset()))
                 .orElse("Java does not accept this row.");
@@ -121,7 +127,7 @@ final class RowRun {
                     shell.diagnostics(declaration).filter(Diag::isError).findFirst();
             boolean complete = shell.status(declaration) == Snippet.Status.VALID;
             if (!complete) {
-                return tally.fail(error.map(diag -> errors.sentence(diag, declaration.source(), offsetOf(declaration)))
+                return reject(error.map(diag -> errors.sentence(diag, declaration.source(), offsetOf(declaration)))
                         .orElseGet(() -> errors.unknown(
                                 shell.unresolvedDependencies(declaration).toList(), offsetOf(declaration))));
             }

@@ -22,7 +22,7 @@ final class Succession {
     private final Rows runner;
     private final Stopper stopper;
     private final Standing standing;
-    private final Agenda agenda;
+    private final Plan plan;
     private final FilesRead files;
     private final Consumer<Session.Event> listener;
 
@@ -39,13 +39,13 @@ final class Succession {
             Rows runner,
             Stopper stopper,
             Standing standing,
-            Agenda agenda,
+            Plan plan,
             FilesRead files,
             Consumer<Session.Event> listener) {
         this.runner = runner;
         this.stopper = stopper;
         this.standing = standing;
-        this.agenda = agenda;
+        this.plan = plan;
         this.files = files;
         this.listener = listener;
     }
@@ -145,7 +145,7 @@ final class Succession {
         boolean ran = state == State.FRESH || (state == State.FAILED && !deadly.contains(id));
         boolean stands =
                 standing.page().refusal(id).isEmpty() && standing.missing(id).isEmpty();
-        return ran && stands && runner.isKnown(id) && !agenda.has(id);
+        return ran && stands && runner.isKnown(id) && !plan.holds(id);
     }
 
     private boolean replay(PageRow row) {
@@ -163,9 +163,7 @@ final class Succession {
 
     /** Its source is no longer what was brought back: it runs again as it is now. */
     private void giveWay(PageRow row) {
-        List<String> affected = standing.downstream(Set.of(row.id()));
-        agenda.add(affected);
-        standing.outdate(affected);
+        plan.rerun(standing.downstream(Set.of(row.id())));
     }
 
     /** What follows from a row that came out otherwise is to run; whether the row itself stands all the same. */
@@ -177,8 +175,7 @@ final class Succession {
         }
         run.lost().ifPresent(how -> deadly.add(row.id()));
         affected.removeIf(this::wasBrokenOff);
-        agenda.add(affected);
-        standing.outdate(affected);
+        plan.rerun(List.copyOf(affected));
         return standsAlone;
     }
 

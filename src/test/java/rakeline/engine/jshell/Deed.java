@@ -3,6 +3,7 @@ package rakeline.engine.jshell;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Random;
 import java.util.TreeMap;
@@ -33,6 +34,7 @@ record Deed(Kind kind, int at, long seed) {
         REDO,
         DIAL,
         WAIT,
+        RUN,
         STOP,
         DEATH
     }
@@ -60,7 +62,9 @@ record Deed(Kind kind, int at, long seed) {
             Kind.STOP,
             Kind.DEATH,
             Kind.LOOP,
-            Kind.WAIT);
+            Kind.WAIT,
+            Kind.RUN,
+            Kind.RUN);
     private static final List<Integer> NUMBERS = List.of(1, 3, 10);
 
     /** A history: so many deeds. */
@@ -107,6 +111,14 @@ record Deed(Kind kind, int at, long seed) {
         return page.withRows(rows);
     }
 
+    /** The row that is asked to run; none where one waits, which running another would start. */
+    Optional<String> run(Worksheet page) {
+        boolean waits = page.rows().stream().anyMatch(row -> row instanceof Row.Snippet snippet && snippet.waits());
+        return kind != Kind.RUN || waits || page.rows().isEmpty()
+                ? Optional.empty()
+                : Optional.of(page.rows().get(at % page.rows().size()).id());
+    }
+
     private static Small.Phrase failing() {
         return Phrases.over(Phrases.number(1), Phrases.number(0));
     }
@@ -115,7 +127,7 @@ record Deed(Kind kind, int at, long seed) {
         if (!rows.isEmpty()) {
             Row.Snippet row = (Row.Snippet) rows.get(place).withText(text);
             boolean loops = text.startsWith("while");
-            rows.set(place, loops ? row.withTimeLimit(OptionalInt.of(1)) : row);
+            rows.set(place, row.withTimeLimit(loops ? OptionalInt.of(1) : OptionalInt.empty()));
         }
     }
 

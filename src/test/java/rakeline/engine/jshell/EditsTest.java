@@ -76,6 +76,33 @@ class EditsTest {
     }
 
     @Test
+    void aRowThatJavaDidNotAcceptStandsAsItWasInAnotherWorker() throws InterruptedException {
+        String early = "int one = 1;\nDuration.ofSeconds(one)";
+        String counting = "class Bin { static int count; }\nBin.count += ";
+        page.run(Pages.of(
+                Pages.row("early", early),
+                Pages.row("import", "import java.time.*;"),
+                Pages.row("bin", counting + "1;")));
+        page.run(Pages.of(
+                Pages.row("early", early),
+                Pages.row("import", "import java.time.*;"),
+                Pages.row("bin", counting + "2;")));
+        assertThat(page.message("early")).startsWith("Line 2, column 1: nothing is called Duration here.");
+    }
+
+    @Test
+    void aRowThatIsAskedToRunKnowsNoImportBelowIt() throws InterruptedException {
+        page.run(Pages.of(
+                Pages.row("early", "Duration.ofSeconds(1)"),
+                Pages.row("import", "import java.time.*;"),
+                Pages.row("late", "Duration.ofSeconds(2)")));
+        page.session().runRow("early");
+        page.settle();
+        assertThat(page.message("early")).startsWith("Line 1, column 1: nothing is called Duration here.");
+        assertThat(page.value("late")).isEqualTo("PT2S");
+    }
+
+    @Test
     void aWaitingRowWaitsAndItsDependantsSaySo() throws InterruptedException {
         page.run(Pages.of(Pages.waiting("a", "int a = 1;"), Pages.row("b", "a + 1")));
         assertThat(page.state("a")).isEqualTo(State.WAITING);

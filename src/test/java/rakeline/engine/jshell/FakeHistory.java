@@ -63,7 +63,10 @@ final class FakeHistory {
         edit(deed);
         trap(deed, random);
         page.show(history.now());
-        page.drain(random.nextInt(4) == 0 ? random.nextInt(4) : Integer.MAX_VALUE);
+        Optional<String> asked = deed.run(history.now());
+        asked.ifPresent(page::runRow);
+        boolean whole = asked.isPresent() || random.nextInt(4) > 0;
+        page.drain(whole ? Integer.MAX_VALUE : random.nextInt(4));
         page.disarm();
         return history.now().equals(versions.get(at))
                 ? Optional.empty()
@@ -80,7 +83,7 @@ final class FakeHistory {
                 history = history.redo();
                 at = Math.min(versions.size() - 1, at + 1);
             }
-            case STOP, DEATH -> {}
+            case RUN, STOP, DEATH -> {}
             default -> edit(deed.applied(history.now(), reading.language()));
         }
     }

@@ -48,6 +48,10 @@ final class FakePage {
         run.show(page);
     }
 
+    void runRow(String id) {
+        run.runRow(id);
+    }
+
     void dial(String name, double value) {
         run.dial(name, value);
     }

@@ -30,7 +30,7 @@ final class FakeRows implements Rows {
     }
 
     /** A row as compiled. */
-    private record Known(List<Step> steps, Map<String, Integer> needs, boolean complete) {}
+    private record Known(List<Step> steps, Map<String, Integer> needs, boolean complete, Optional<String> rejection) {}
 
     private record Step(Small.Compiled compiled, SnippetSource source) {
         boolean isShown() {
@@ -108,9 +108,10 @@ final class FakeRows implements Rows {
         Telling telling = new Telling(row);
         for (Step step : known.get(row.id()).steps()) {
             if (!telling.goesOn(step)) {
-                break;
+                return telling.run();
             }
         }
+        known.get(row.id()).rejection().ifPresent(sentence -> telling.end(State.FAILED, sentence));
         return telling.run();
     }
 
@@ -127,7 +128,7 @@ final class FakeRows implements Rows {
             goesOn = step.isPresent() && telling.goesOn(step.get());
             step.ifPresent(compiled -> noteChange(compiled, telling));
         }
-        known.put(row.id(), new Known(steps, versions.needed(row, page), goesOn));
+        known.put(row.id(), new Known(steps, versions.needed(row, page), goesOn, telling.rejection()));
         return telling.run();
     }
 
@@ -138,7 +139,7 @@ final class FakeRows implements Rows {
             compiled.method().ifPresent(method -> scope.declare(compiled.name(), method));
             return Optional.of(new Step(compiled, source));
         } catch (Small.Unacceptable e) {
-            telling.end(State.FAILED, "Java does not accept this: " + e.getMessage());
+            telling.reject("Java does not accept this: " + e.getMessage());
             return Optional.empty();
         }
     }
@@ -227,6 +228,7 @@ final class FakeRows implements Rows {
         private Optional<Result> result = Optional.empty();
         private String notice = "";
         private Optional<Run> ended = Optional.empty();
+        private Optional<String> rejection = Optional.empty();
 
         private Telling(PageRow row) {
             this.row = row;
@@ -282,6 +284,15 @@ final class FakeRows implements Rows {
             return end == End.STOP
                     ? end(State.STOPPED, "This row was stopped.")
                     : end(State.FAILED, "This row ended its worker.");
+        }
+
+        void reject(String sentence) {
+            rejection = Optional.of(sentence);
+            end(State.FAILED, sentence);
+        }
+
+        Optional<String> rejection() {
+            return rejection;
         }
 
         boolean end(State state, String message) {

@@ -54,6 +54,9 @@ final class RealHistory {
             default -> edit(deed);
         }
         page.run(history.now());
+        Optional<String> asked = deed.run(history.now());
+        asked.ifPresent(page.session()::runRow);
+        page.settle();
         return wrong(Set.of(), Set.of());
     }
 
@@ -67,11 +70,12 @@ final class RealHistory {
         history.now().dials().forEach(page.session()::dial);
     }
 
-    /** A row that changes something, calls, and is stopped or killed at that step; then it is taken back. */
+    /** A row that changes something, calls, and is stopped or killed at that step; then it is gone for good. */
     private Optional<String> brokenOff(Deed deed) throws InterruptedException, IOException {
         if (history.now().rows().isEmpty()) {
             return Optional.empty();
         }
+        History before = history;
         try (ServerSocket latch = new ServerSocket(0, 1, InetAddress.getLoopbackAddress())) {
             latch.setSoTimeout(PATIENCE_MILLIS);
             String id = insertLatch(deed, latch.getLocalPort());
@@ -82,7 +86,7 @@ final class RealHistory {
             page.settle();
             boolean stops = deed.kind() == Deed.Kind.STOP;
             Optional<String> wrong = wrong(stops ? Set.of(id) : Set.of(), stops ? Set.of() : Set.of(id));
-            history = history.undo();
+            history = before;
             page.run(history.now());
             return wrong.or(() -> wrong(Set.of(), Set.of()));
         }
