@@ -92,6 +92,8 @@ class OverlayTest {
                 .findFirst()
                 .orElseThrow();
         double drawn = room.to().x() - room.from().x();
-        assertThat(room.text()).isEqualTo("toe room " + rakeline.geometry.ToeMeasures.TOE_ROOM.quantity().formatWithUnit(drawn));
+        assertThat(room.text())
+                .isEqualTo("toe room "
+                        + rakeline.geometry.ToeMeasures.TOE_ROOM.quantity().formatWithUnit(drawn));
     }
 }
