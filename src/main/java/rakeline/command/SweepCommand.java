@@ -57,6 +57,12 @@ final class SweepCommand extends Work {
     @Option(names = "--percent", description = "Gives what is tracked as its change against the bike as it is.")
     private boolean percent;
 
+    @Option(
+            names = "--uncertainty",
+            description = "Carries the standard uncertainties of the inputs along, to first order: a band about each"
+                    + " curve, a column more for each of --track.")
+    private boolean uncertainty;
+
     @Mixin
     private Output output = new Output();
 
@@ -69,7 +75,8 @@ final class SweepCommand extends Work {
 
     @Override
     int work() {
-        Swept swept = sweep(subject.ride(this::notice)).run();
+        Sweep sweep = sweep(subject.ride(this::notice));
+        Swept swept = uncertainty ? sweep.runWithUncertainty() : sweep.run();
         Chart chart = SweepChart.of(swept);
         output.give(console(), chart, named(swept, chart), chart, () -> asJson(swept, chart));
         swept.gaps().forEach(gap -> console().message(sentence(swept, gap)));

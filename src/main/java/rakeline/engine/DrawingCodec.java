@@ -9,6 +9,7 @@ final class DrawingCodec {
     private static final int CIRCLE = 2;
     private static final int DIMENSION = 3;
     private static final int LABEL = 4;
+    private static final int HANDLE = 5;
 
     private DrawingCodec() {}
 
@@ -51,6 +52,10 @@ final class DrawingCodec {
         } else if (mark instanceof Drawing.Label label) {
             writePoint(out.number(LABEL), label.at());
             out.text(label.text());
+        } else if (mark instanceof Drawing.Handle handle) {
+            writePoint(out.number(HANDLE), handle.at());
+            out.text(handle.key()).text(handle.label());
+            out.real(handle.value()).real(handle.perMmX()).real(handle.perMmY());
         }
         out.text(mark.ink().name()).number(mark.overlay());
     }
@@ -65,8 +70,20 @@ final class DrawingCodec {
                 new Drawing.Dimension(
                         readPoint(in), readPoint(in), in.real(), in.text(), in.text(), readInk(in), in.number());
             case LABEL -> new Drawing.Label(readPoint(in), in.text(), readInk(in), in.number());
+            case HANDLE -> readHandle(in);
             default -> throw new IOException("no mark is of kind " + kind);
         };
+    }
+
+    private static Drawing.Handle readHandle(Unpacker in) throws IOException {
+        Drawing.Point at = readPoint(in);
+        String key = in.text();
+        String label = in.text();
+        double value = in.real();
+        double perMmX = in.real();
+        double perMmY = in.real();
+        readInk(in);
+        return new Drawing.Handle(at, key, label, value, perMmX, perMmY, in.number());
     }
 
     private static void writePoint(Packer out, Drawing.Point point) throws IOException {

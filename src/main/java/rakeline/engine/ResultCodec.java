@@ -2,6 +2,7 @@ package rakeline.engine;
 
 import java.io.IOException;
 import java.util.List;
+import java.util.Optional;
 import rakeline.figure.Chart;
 import rakeline.figure.Column;
 import rakeline.figure.Drawing;
@@ -92,6 +93,18 @@ public final class ResultCodec {
     private static void writePanel(Packer out, Chart.Panel panel) throws IOException {
         QuantityCodec.write(out, panel.quantity());
         out.reals(panel.values()).real(panel.here());
+        out.list(
+                panel.band().stream().toList(),
+                (to, band) -> to.reals(band.halves()).text(band.words()));
+    }
+
+    private static Chart.Panel readPanel(Unpacker in) throws IOException {
+        return new Chart.Panel(QuantityCodec.read(in), in.reals(), in.real(), readBand(in));
+    }
+
+    private static Optional<Chart.Band> readBand(Unpacker in) throws IOException {
+        return in.list(from -> new Chart.Band(from.reals(), from.text())).stream()
+                .findFirst();
     }
 
     private static Chart readChart(Unpacker in) throws IOException {
@@ -100,7 +113,7 @@ public final class ResultCodec {
                 QuantityCodec.read(in),
                 in.reals(),
                 in.real(),
-                in.list(from -> new Chart.Panel(QuantityCodec.read(from), from.reals(), from.real())),
+                in.list(ResultCodec::readPanel),
                 in.list(from -> new Chart.Gap(from.number(), from.text(), from.text())),
                 in.text(),
                 in.texts());

@@ -66,6 +66,7 @@ public final class BikeDrawing {
             Ride ride = rides.get(overlay);
             List<Drawing.Mark> own = new ArrayList<>(SideMarks.of(ride.geometry(), overlay));
             own.addAll(RiderMarks.of(ride.ridden(), overlay));
+            own.addAll(SideHandles.of(ride.geometry(), overlay));
             marks.addAll(
                     at.shift(rides.get(0).geometry().side(), ride.geometry().side())
                             .all(own));

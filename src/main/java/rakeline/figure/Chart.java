@@ -1,6 +1,8 @@
 package rakeline.figure;
 
 import java.util.List;
+import java.util.Optional;
+import java.util.function.IntUnaryOperator;
 import java.util.stream.Stream;
 import rakeline.quantity.Numbers;
 import rakeline.quantity.Quantity;
@@ -29,8 +31,44 @@ public record Chart(
      *
      * @param values as many as there are steps; NaN is a gap
      * @param here the measure at {@link Chart#here()}, or NaN
+     * @param band how far it may be off, where that is known
      */
-    public record Panel(Quantity quantity, Numbers values, double here) {}
+    public record Panel(Quantity quantity, Numbers values, double here, Optional<Band> band) {
+        /** Without a band. */
+        public Panel(Quantity quantity, Numbers values, double here) {
+            this(quantity, values, here, Optional.empty());
+        }
+
+        /** How far the measure may be off at a step, to either side; NaN where that is not known. */
+        public double off(int step) {
+            return band.map(some -> some.halves().at(step)).orElse(Double.NaN);
+        }
+
+        private Stream<Column> columns() {
+            return Stream.concat(Stream.of(Column.of(quantity, values)), band.map(this::column).stream());
+        }
+
+        private Column column(Band some) {
+            Quantity off = quantity.named("standardUncertainty." + quantity.key(), "± " + quantity.label());
+            return Column.of(off, some.halves(), quantity.decimals() + 1);
+        }
+
+        private Panel at(int count, IntUnaryOperator step) {
+            return new Panel(
+                    quantity,
+                    every(count, step, values),
+                    here,
+                    band.map(some -> new Band(every(count, step, some.halves()), some.words())));
+        }
+    }
+
+    /**
+     * A band about a curve.
+     *
+     * @param halves half its width at each step, 0 and up; NaN where there is none
+     * @param words what it means
+     */
+    public record Band(Numbers halves, String words) {}
 
     /** A stretch of steps without a value. */
     public record Gap(int step, String key, String reason) {}
@@ -44,8 +82,16 @@ public record Chart(
     @Override
     public List<Column> columns() {
         return Stream.concat(
-                        Stream.of(Column.ofSteps(x, steps)),
-                        panels.stream().map(panel -> Column.of(panel.quantity(), panel.values())))
+                        Stream.of(Column.ofSteps(x, steps)), panels.stream().flatMap(Panel::columns))
+                .toList();
+    }
+
+    /** What its bands mean, each once. */
+    public List<String> bands() {
+        return panels.stream()
+                .flatMap(panel -> panel.band().stream())
+                .map(Band::words)
+                .distinct()
                 .toList();
     }
 
@@ -61,13 +107,15 @@ public record Chart(
         }
         int rows = (steps.size() - 1) / stride + 1;
         List<Column> chosen = Stream.concat(
-                        Stream.of(Column.ofSteps(x, every(stride, rows, steps))),
-                        panels.stream().map(panel -> Column.of(panel.quantity(), every(stride, rows, panel.values()))))
+                        Stream.of(Column.ofSteps(x, every(rows, i -> i * stride, steps))),
+                        panels.stream()
+                                .flatMap(
+                                        panel -> panel.at(rows, i -> i * stride).columns()))
                 .toList();
         return new Table(title + "; " + rows + " of " + steps.size() + " steps", chosen, held, cautions);
     }
 
-    private static Numbers every(int stride, int rows, Numbers all) {
-        return Numbers.generate(rows, i -> all.at(i * stride));
+    private static Numbers every(int count, IntUnaryOperator step, Numbers all) {
+        return Numbers.generate(count, i -> all.at(step.applyAsInt(i)));
     }
 }

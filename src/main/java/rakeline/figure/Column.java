@@ -19,13 +19,18 @@ public record Column(String key, String label, String unit, Numbers values, List
     }
 
     public static Column of(Quantity quantity, Numbers values) {
+        return of(quantity, values, quantity.decimals());
+    }
+
+    /** With more or fewer decimals than usual. */
+    public static Column of(Quantity quantity, Numbers values, int decimals) {
         return new Column(
                 quantity.key(),
                 quantity.label(),
                 quantity.unit().symbol(),
                 values,
                 IntStream.range(0, values.size())
-                        .mapToObj(i -> quantity.format(values.at(i)))
+                        .mapToObj(i -> Decimals.fixed(values.at(i), decimals))
                         .toList());
     }
 

@@ -14,12 +14,16 @@ import rakeline.study.fit.Contender;
 
 /** Bikes side by side, with the differences against the first. */
 public final class ComparisonTable {
+    private static final String DIFFERENCE = "difference";
+    private static final String LARGER = "larger";
+    private static final String STAR = " *";
+    private static final String NO_STAR = "\u00a0\u00a0";
+
     private ComparisonTable() {}
 
     /** Inputs that differ, then every measure. */
     public static Table of(Comparison comparison) {
-        List<Comparison.Row> rows = Stream.concat(comparison.inputs().stream(), comparison.measures().stream())
-                .toList();
+        List<Comparison.Row> rows = rows(comparison);
         List<Column> columns = new ArrayList<>();
         columns.add(words("measure", "Measure", rows, row -> row.quantity().label()));
         for (int bike = 0; bike < comparison.contenders().size(); bike++) {
@@ -27,7 +31,34 @@ public final class ComparisonTable {
         }
         columns.add(words("unit", "Unit", rows, row -> row.quantity().unit().symbol()));
         columns.add(words("key", "Key", rows, row -> row.quantity().key()));
-        return new Table(title(comparison), columns, held(comparison), comparison.cautions());
+        return new Table(title(comparison), columns, held(comparison, "\"larger\""), comparison.cautions());
+    }
+
+    /** For a narrow place: units beside the labels, no keys, a star at each difference beyond its uncertainty. */
+    public static Table brief(Comparison comparison) {
+        List<Comparison.Row> rows = rows(comparison);
+        List<Column> columns = new ArrayList<>();
+        columns.add(words("measure", "Measure", rows, row -> row.quantity().heading()));
+        for (int bike = 0; bike < comparison.contenders().size(); bike++) {
+            of(comparison, rows, bike).stream()
+                    .filter(column -> !column.key().startsWith(LARGER))
+                    .map(column -> column.key().startsWith(DIFFERENCE) ? starred(column, rows) : column)
+                    .forEach(columns::add);
+        }
+        return new Table(title(comparison), columns, held(comparison, "a star"), comparison.cautions());
+    }
+
+    private static Column starred(Column differences, List<Comparison.Row> rows) {
+        int bike = Integer.parseInt(differences.key().substring(DIFFERENCE.length())) - 1;
+        List<String> shown = IntStream.range(0, rows.size())
+                .mapToObj(i -> differences.shown().get(i) + (rows.get(i).isLarger(bike) ? STAR : NO_STAR))
+                .toList();
+        return new Column(differences.key(), differences.label(), "", differences.values(), shown);
+    }
+
+    private static List<Comparison.Row> rows(Comparison comparison) {
+        return Stream.concat(comparison.inputs().stream(), comparison.measures().stream())
+                .toList();
     }
 
     private static List<Column> of(Comparison comparison, List<Comparison.Row> rows, int bike) {
@@ -43,7 +74,7 @@ public final class ComparisonTable {
                 : List.of(
                         value,
                         numbers(
-                                "difference" + place,
+                                DIFFERENCE + place,
                                 "− first",
                                 rows,
                                 1,
@@ -55,7 +86,7 @@ public final class ComparisonTable {
                                 rows,
                                 1,
                                 row -> row.uncertainties().at(bike)),
-                        words("larger" + place, "larger", rows, row -> row.isLarger(bike) ? "larger" : ""));
+                        words(LARGER + place, LARGER, rows, row -> row.isLarger(bike) ? LARGER : ""));
     }
 
     private static String name(Comparison comparison, int bike) {
@@ -71,7 +102,7 @@ public final class ComparisonTable {
                 ", ", rides(comparison).stream().map(ride -> ride.bike().name()).toList());
     }
 
-    private static String held(Comparison comparison) {
+    private static String held(Comparison comparison, String mark) {
         String contact = comparison
                 .contact()
                 .map(from -> from + " on every bike. ")
@@ -79,7 +110,7 @@ public final class ComparisonTable {
         String changes = comparison.changes();
         return contact
                 + (changes.isEmpty() ? "" : changes + ", all else as it was. ")
-                + "± is the standard uncertainty of a difference, from those of the inputs to first order; \"larger\""
+                + "± is the standard uncertainty of a difference, from those of the inputs to first order; " + mark
                 + " marks a difference beyond it.";
     }
 

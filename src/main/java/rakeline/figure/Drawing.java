@@ -51,6 +51,21 @@ public record Drawing(
     /** Words at a point, centred under it. */
     public record Label(Point at, String text, Ink ink, int overlay) implements Mark {}
 
+    /**
+     * A place where an input can be taken hold of; it is not drawn where nothing can move it.
+     *
+     * @param value of the input, in its unit
+     * @param perMmX how the input grows when the place goes a millimetre to the right
+     * @param perMmY how it grows when the place goes a millimetre up
+     */
+    public record Handle(Point at, String key, String label, double value, double perMmX, double perMmY, int overlay)
+            implements Mark {
+        @Override
+        public Ink ink() {
+            return Ink.FINE;
+        }
+    }
+
     /** The key of the column that names the bikes that are laid over each other. */
     public static final String LAYER = "bike";
 

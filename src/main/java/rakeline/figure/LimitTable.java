@@ -29,7 +29,32 @@ public final class LimitTable {
                     numbers("left" + (i + 1), "left", rows, row -> row.left().at(bike)));
         }
         columns.add(words("unit", "Unit", rows, row -> row.quantity().unit().symbol()));
-        columns.add(words("source", "Source", rows, row -> row.limit().source()));
+        columns.add(source(rows));
+        return table(rides, rows, columns);
+    }
+
+    /** For a narrow place: what is left of each bike under its name, units beside the labels. */
+    public static Table brief(List<Ride> rides, List<Left> rows) {
+        List<Column> columns = new ArrayList<>();
+        columns.add(words("limited", "Limited", rows, row -> row.quantity().heading()));
+        columns.add(words("limit", "Limit", rows, LimitTable::limit));
+        for (int i = 0; i < rides.size(); i++) {
+            int bike = i;
+            columns.add(numbers(
+                    "left" + (i + 1),
+                    BikeNames.above(rides).get(i),
+                    rows,
+                    row -> row.left().at(bike)));
+        }
+        columns.add(source(rows));
+        return table(rides, rows, columns);
+    }
+
+    private static Column source(List<Left> rows) {
+        return words("source", "Source", rows, row -> row.limit().source());
+    }
+
+    private static Table table(List<Ride> rides, List<Left> rows, List<Column> columns) {
         String names =
                 String.join(", ", rides.stream().map(ride -> ride.bike().name()).toList());
         return new Table(

@@ -96,6 +96,18 @@ final class PlanMarks {
         return new Path(Hull.of(discs), true, false, Ink.SOFT, 0);
     }
 
+    /** The foremost point of the right shoe, cranks level. */
+    static Point foremost(Bike bike) {
+        double ahead = bike.get(Inputs.TOE_FORWARD) - bike.get(Inputs.TOE_RADIUS);
+        double half = bike.get(Inputs.TOE_HALF_WIDTH);
+        double out = -Math.toRadians(bike.get(Inputs.TOE_OUT));
+        Point pedal = new Point(bike.get(Inputs.CRANK_LENGTH), -bike.get(Inputs.STANCE_WIDTH) / 2);
+        Point one = turned(ahead, half, out, pedal);
+        Point other = turned(ahead, -half, out, pedal);
+        Point end = one.x() >= other.x() ? one : other;
+        return new Point(end.x() + bike.get(Inputs.TOE_RADIUS), end.y());
+    }
+
     private static Point turned(double x, double y, double angle, Point about) {
         return new Point(
                 about.x() + x * Math.cos(angle) - y * Math.sin(angle),

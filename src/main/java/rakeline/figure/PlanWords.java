@@ -2,6 +2,10 @@ package rakeline.figure;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import rakeline.figure.Drawing.Dimension;
+import rakeline.figure.Drawing.Handle;
 import rakeline.figure.Drawing.Ink;
 import rakeline.figure.Drawing.Label;
 import rakeline.figure.Drawing.Mark;
@@ -15,18 +19,23 @@ import rakeline.geometry.ToeMeasures;
 import rakeline.handling.Ride;
 import rakeline.quantity.Decimals;
 import rakeline.quantity.Measure;
+import rakeline.quantity.Quantity;
 import rakeline.quantity.Reading;
 
 /** What a plan view says: how far the wheel is turned, and how much room the shoe has and where it has least. */
 final class PlanWords {
     private static final double BELOW = 60;
+    private static final double STEP = 0.01;
+    private static final int ARC = 16;
 
     private PlanWords() {}
 
     static List<Mark> of(Ride ride, double steerDeg) {
         Geometry geometry = ride.geometry();
         List<Mark> marks = new ArrayList<>(turned(geometry, steerDeg));
+        marks.add(handle(geometry, steerDeg));
         if (geometry.bike().hasGroup("crank") && geometry.bike().hasGroup("shoe")) {
+            dimension(geometry).ifPresent(marks::add);
             marks.add(room(geometry));
         }
         return marks;
@@ -34,7 +43,7 @@ final class PlanWords {
 
     /** How far the wheel is turned from where it points straight ahead. */
     static List<Mark> turned(Geometry geometry, double steerDeg) {
-        return List.of(line(geometry, 0), line(geometry, steerDeg), angle(geometry, steerDeg));
+        return List.of(line(geometry, 0), line(geometry, steerDeg), way(geometry, steerDeg), angle(geometry, steerDeg));
     }
 
     /** The wheel's plane at the height of its axle, a little longer than the wheel. */
@@ -44,9 +53,32 @@ final class PlanWords {
         return new Path(List.of(on(wheel.rim(beyond, Math.PI)), on(wheel.rim(beyond, 0))), false, false, Ink.DASHED, 0);
     }
 
-    private static Label angle(Geometry geometry, double steerDeg) {
+    /** The foremost point of the wheel's plane, a little ahead of the wheel. */
+    private static Drawing.Point tip(Geometry geometry, double steerDeg) {
         SteeredWheel wheel = new SteeredWheel(geometry.side(), Math.toRadians(steerDeg));
-        Drawing.Point tip = on(wheel.rim(geometry.side().frontRadiusMm() + 30, 0));
+        return on(wheel.rim(geometry.side().frontRadiusMm() + 30, 0));
+    }
+
+    /** The way of that point from straight ahead. */
+    private static Path way(Geometry geometry, double steerDeg) {
+        List<Drawing.Point> points = IntStream.rangeClosed(0, ARC)
+                .mapToObj(i -> tip(geometry, steerDeg * i / ARC))
+                .toList();
+        return new Path(points, false, false, Ink.FINE, 0);
+    }
+
+    private static Handle handle(Geometry geometry, double steerDeg) {
+        Drawing.Point at = tip(geometry, steerDeg);
+        Drawing.Point next = tip(geometry, steerDeg + STEP);
+        double dx = (next.x() - at.x()) / STEP;
+        double dy = (next.y() - at.y()) / STEP;
+        double square = dx * dx + dy * dy;
+        Quantity steer = Inputs.RIDE_STEER.quantity();
+        return new Handle(at, steer.key(), steer.label(), steerDeg, dx / square, dy / square, 0);
+    }
+
+    private static Label angle(Geometry geometry, double steerDeg) {
+        Drawing.Point tip = tip(geometry, steerDeg);
         return new Label(
                 new Drawing.Point(tip.x(), tip.y() + Math.signum(steerDeg) * BELOW),
                 "turned " + Decimals.fixed(steerDeg, 1) + "°",
@@ -54,17 +86,29 @@ final class PlanWords {
                 0);
     }
 
+    /** From the foremost point of the right shoe to where the room ends; backward where there is none. */
+    private static Optional<Mark> dimension(Geometry geometry) {
+        Quantity quantity = ToeMeasures.TOE_ROOM.quantity();
+        double room = ToeMeasures.TOE_ROOM.read(geometry).orNaN();
+        Drawing.Point toe = PlanMarks.foremost(geometry.bike());
+        Drawing.Point end = new Drawing.Point(toe.x() + room, toe.y());
+        String text = "toe room " + quantity.formatWithUnit(room);
+        return Double.isNaN(room)
+                ? Optional.empty()
+                : Optional.of(new Dimension(
+                        toe, end, room > 0 ? -1.5 * BELOW : 1.5 * BELOW, text, quantity.key(), Ink.FINE, 0));
+    }
+
     private static Label room(Geometry geometry) {
         Bike bike = geometry.bike();
         Drawing.Point under = new Drawing.Point(
-                bike.get(Inputs.CRANK_LENGTH),
-                -bike.get(Inputs.STANCE_WIDTH) / 2 - BELOW - bike.get(Inputs.TOE_RADIUS));
+                bike.get(Inputs.CRANK_LENGTH) / 2,
+                -bike.get(Inputs.STANCE_WIDTH) / 2 - 1.8 * BELOW - bike.get(Inputs.TOE_RADIUS));
         return new Label(under, words(geometry), Ink.SOFT, 0);
     }
 
     private static String words(Geometry geometry) {
-        String room = "toe room " + shown(ToeMeasures.TOE_ROOM, geometry) + ", least at "
-                + shown(ToeMeasures.TOE_ROOM_STEER, geometry) + " of steer";
+        String room = "the room is least at " + shown(ToeMeasures.TOE_ROOM_STEER, geometry) + " of steer";
         return ToeMeasures.TOE_CONTACT_STEER.read(geometry) instanceof Reading.Known
                 ? room + "; they meet from " + shown(ToeMeasures.TOE_CONTACT_STEER, geometry) + " on"
                 : room;

@@ -3,6 +3,7 @@ package rakeline.figure;
 import java.util.List;
 import rakeline.figure.Drawing.Circle;
 import rakeline.figure.Drawing.Dimension;
+import rakeline.figure.Drawing.Handle;
 import rakeline.figure.Drawing.Label;
 import rakeline.figure.Drawing.Mark;
 import rakeline.figure.Drawing.Path;
@@ -26,7 +27,21 @@ record Shifted(double dx, double dy) {
         if (mark instanceof Circle circle) {
             return new Circle(point(circle.centre()), circle.radius(), circle.filled(), circle.ink(), circle.overlay());
         }
+        if (mark instanceof Handle handle) {
+            return handle(handle);
+        }
         return mark instanceof Dimension dimension ? dimension(dimension) : label((Label) mark);
+    }
+
+    private Handle handle(Handle handle) {
+        return new Handle(
+                point(handle.at()),
+                handle.key(),
+                handle.label(),
+                handle.value(),
+                handle.perMmX(),
+                handle.perMmY(),
+                handle.overlay());
     }
 
     private Dimension dimension(Dimension dimension) {

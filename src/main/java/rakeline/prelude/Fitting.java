@@ -20,11 +20,25 @@ import rakeline.study.fit.Wanted;
 
 /** What a row may call by its bare name to fit bikes to a rider. */
 public final class Fitting {
+    private static final List<String> STOCKS = List.of("demo-data/parts", "demo-data/customer");
+    private static final String STOCK_FILE = ".parts.json";
+
     private Fitting() {}
 
     /** The stock parts of a file, looked for where bikes are. */
     public static Stock parts(String path) {
         return PartsFile.read(Surroundings.current().roots().read(path, PartsFile.SIZE_LIMIT), path);
+    }
+
+    /** The bundled stock parts to choose from, for {@code pick}. */
+    public static List<Listed<Stock>> stocks() {
+        return STOCKS.stream()
+                .flatMap(folder -> Surroundings.current().roots().bundledIn(folder, STOCK_FILE).stream())
+                .map(path -> {
+                    Stock stock = parts(path);
+                    return new Listed<>(path, stock.name(), stock, Fitting::parts);
+                })
+                .toList();
     }
 
     /** Starts a match: {@code match(bike).to(other).with(parts).table()}. */

@@ -20,7 +20,7 @@ import rakeline.study.Vocabulary;
 
 /** What a row may call about riders, and about the rides that they make of bikes. */
 public final class Riders {
-    private static final String RIDERS = "demo-data/riders";
+    private static final List<String> RIDERS = List.of("demo-data/riders", "demo-data/customer");
     private static final String RIDER_FILE = ".rider.json";
 
     private Riders() {}
@@ -32,7 +32,8 @@ public final class Riders {
 
     /** The bundled riders to choose from, for {@code pick}. */
     public static List<Listed<Rider>> riders() {
-        return Surroundings.current().roots().bundledIn(RIDERS, RIDER_FILE).stream()
+        return RIDERS.stream()
+                .flatMap(folder -> Surroundings.current().roots().bundledIn(folder, RIDER_FILE).stream())
                 .map(path -> {
                     Rider rider = rider(path);
                     return new Listed<>(path, rider.name(), rider, Riders::rider);

@@ -35,6 +35,7 @@ public final class Sweeping {
     private final Optional<Mode> mode;
     private final Optional<Hold> hold;
     private final List<Measure<Ride>> tracks;
+    private final boolean uncertain;
 
     private Sweeping(
             Ride ride,
@@ -42,13 +43,15 @@ public final class Sweeping {
             Numbers steps,
             Optional<Mode> mode,
             Optional<Hold> hold,
-            List<Measure<Ride>> tracks) {
+            List<Measure<Ride>> tracks,
+            boolean uncertain) {
         this.ride = ride;
         this.vary = vary;
         this.steps = steps;
         this.mode = mode;
         this.hold = hold;
         this.tracks = tracks;
+        this.uncertain = uncertain;
     }
 
     static Sweeping of(Bike bike) {
@@ -56,7 +59,8 @@ public final class Sweeping {
     }
 
     static Sweeping of(Ride ride) {
-        return new Sweeping(ride, Optional.empty(), Numbers.none(), Optional.empty(), Optional.empty(), List.of());
+        return new Sweeping(
+                ride, Optional.empty(), Numbers.none(), Optional.empty(), Optional.empty(), List.of(), false);
     }
 
     /** Sweeps an input over 201 values, ends included. */
@@ -121,7 +125,7 @@ public final class Sweeping {
 
     /** Measures hands on tops, hoods or drops. */
     public Sweeping hands(String word) {
-        return new Sweeping(ride.with(Hands.of(word)), vary, steps, mode, hold, tracks);
+        return new Sweeping(ride.with(Hands.of(word)), vary, steps, mode, hold, tracks, uncertain);
     }
 
     /** What is tracked so far is given as its change against a present bike, in per cent. */
@@ -133,7 +137,12 @@ public final class Sweeping {
     public Sweeping inPercentOf(Ride present) {
         List<Measure<Ride>> changes =
                 tracks.stream().map(measure -> Relative.to(present, measure)).toList();
-        return new Sweeping(ride, vary, steps, mode, hold, changes);
+        return new Sweeping(ride, vary, steps, mode, hold, changes, uncertain);
+    }
+
+    /** Carries the uncertainties of the inputs along: a band about each curve, a column more for each measure. */
+    public Sweeping withUncertainty() {
+        return new Sweeping(ride, vary, steps, mode, hold, tracks, true);
     }
 
     /** The result as a chart. */
@@ -150,24 +159,25 @@ public final class Sweeping {
     public Swept run() {
         Setting swept =
                 vary.orElseThrow(() -> new Refusal("the sweep does not say over what; add .over(key, from, to)."));
-        return new Sweep(ride, swept, steps, mode.orElseGet(() -> Mode.usualFor(swept)), hold, tracks).run();
+        Sweep sweep = new Sweep(ride, swept, steps, mode.orElseGet(() -> Mode.usualFor(swept)), hold, tracks);
+        return uncertain ? sweep.runWithUncertainty() : sweep.run();
     }
 
     private Sweeping over(Setting setting, Numbers values) {
-        return new Sweeping(ride, Optional.of(setting), values, mode, hold, tracks);
+        return new Sweeping(ride, Optional.of(setting), values, mode, hold, tracks, uncertain);
     }
 
     private Sweeping with(Mode newMode) {
-        return new Sweeping(ride, vary, steps, Optional.of(newMode), hold, tracks);
+        return new Sweeping(ride, vary, steps, Optional.of(newMode), hold, tracks, uncertain);
     }
 
     private Sweeping tracking(List<Measure<Ride>> more) {
         List<Measure<Ride>> all = new ArrayList<>(tracks);
         all.addAll(more);
-        return new Sweeping(ride, vary, steps, mode, hold, List.copyOf(all));
+        return new Sweeping(ride, vary, steps, mode, hold, List.copyOf(all), uncertain);
     }
 
     private Sweeping holding(Hold newHold) {
-        return new Sweeping(ride, vary, steps, mode, Optional.of(newHold), tracks);
+        return new Sweeping(ride, vary, steps, mode, Optional.of(newHold), tracks, uncertain);
     }
 }

@@ -120,17 +120,17 @@ final class Face extends JPanel {
         line.setBackground(look.paper());
         line.setBorder(BorderFactory.createCompoundBorder(look.line(0, 0, 1, 0), look.room(0, 3, 0, 3)));
         ButtonGroup group = new ButtonGroup();
+        pageTab.setSelected(true);
         for (JToggleButton tab : new JToggleButton[] {pageTab, drawingTab, rackTab}) {
             tab.putClientProperty("JButton.buttonType", "tab");
             tab.putClientProperty(
                     "FlatLaf.style",
                     "tab.underlineColor: " + look.hexAccent()
                             + "; tab.selectedBackground: null; tab.underlineHeight: 2");
-            tab.addActionListener(event -> arrange(false));
+            tab.addItemListener(event -> arrange(false));
             group.add(tab);
             line.add(tab);
         }
-        pageTab.setSelected(true);
         return line;
     }
 

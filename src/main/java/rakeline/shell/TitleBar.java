@@ -34,8 +34,8 @@ final class TitleBar extends JPanel implements Bench.View {
         runAll.addActionListener(event -> bench.runAll());
         stop = new JButton("Stop");
         stop.addActionListener(event -> bench.stop());
-        write = segment("Write", () -> bench.view(Worksheet.View.WRITE));
-        read = segment("Read", () -> bench.view(Worksheet.View.READ));
+        write = view("Write", bench, Worksheet.View.WRITE);
+        read = view("Read", bench, Worksheet.View.READ);
         show = new JButton("Show");
         show.addActionListener(event -> showFigure.run());
         ButtonGroup views = new ButtonGroup();
@@ -73,6 +73,17 @@ final class TitleBar extends JPanel implements Bench.View {
         names.add(title, "aligny baseline, shrinkprio 100, wmin 0");
         names.add(about, "gapleft " + look.space(2) + ", aligny baseline, shrinkprio 200, wmin 0");
         return names;
+    }
+
+    /** The arrow keys choose among the views too, and they press nothing. */
+    private static JToggleButton view(String words, Bench bench, Worksheet.View view) {
+        JToggleButton button = segment(words, () -> {});
+        button.addItemListener(event -> {
+            if (button.isSelected() && bench.model().view() != view) {
+                bench.view(view);
+            }
+        });
+        return button;
     }
 
     private static JToggleButton segment(String words, Runnable work) {

@@ -2,11 +2,14 @@ package rakeline.study;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 import rakeline.geometry.Bike;
 import rakeline.geometry.Inputs;
 import rakeline.geometry.Provenance;
 import rakeline.geometry.Setting;
+import rakeline.quantity.Decimals;
 import rakeline.quantity.Input;
+import rakeline.quantity.Quantity;
 
 /**
  * One error of unknown size that one input has, or several share.
@@ -55,6 +58,18 @@ public record Doubt(String key, List<Part> parts) {
     /** The key's declared setting, for its label and unit. */
     public Setting setting() {
         return Setting.of(key);
+    }
+
+    /** As in {@code head angle ±0.2°}. */
+    String words() {
+        Quantity quantity = setting().quantity();
+        String size = parts.stream()
+                .map(Part::uncertainty)
+                .distinct()
+                .map(Decimals::shortest)
+                .collect(Collectors.joining(" and "));
+        String shared = parts.size() > 1 ? " (one error)" : "";
+        return Wording.lower(quantity.label()) + " ±" + quantity.unit().attach(size) + shared;
     }
 
     static boolean isRadius(Input input) {

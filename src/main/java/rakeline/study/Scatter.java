@@ -2,7 +2,6 @@ package rakeline.study;
 
 import java.util.Arrays;
 import java.util.List;
-import rakeline.quantity.Decimals;
 import rakeline.quantity.Numbers;
 import rakeline.quantity.Quantity;
 
@@ -36,7 +35,7 @@ public record Scatter(Spread spread, List<Row> rows) {
 
         static Row of(Quantity quantity, double value, double nullShare, Numbers parts, double... known) {
             double drawn = nullShare > 0 || Double.isNaN(value) ? Double.NaN : deviation(known);
-            double linear = Math.sqrt(parts.stream().map(part -> part * part).sum());
+            double linear = FirstOrder.root(parts);
             boolean agrees = Math.abs(linear - drawn) <= Math.max(NOTHING, APART * Math.max(linear, drawn));
             return new Row(quantity, value, drawn, nullShare, agrees ? linear : Double.NaN, parts);
         }
@@ -65,7 +64,7 @@ public record Scatter(Spread spread, List<Row> rows) {
 
     /** What was varied and by how much, in words. */
     public String held() {
-        List<String> each = spread.doubts().stream().map(Scatter::words).toList();
+        List<String> each = spread.doubts().stream().map(Doubt::words).toList();
         return each.isEmpty()
                 ? "every input; no uncertainty is known."
                 : "every other input; these vary: " + String.join(", ", each) + ".";
@@ -74,15 +73,5 @@ public record Scatter(Spread spread, List<Row> rows) {
     /** The cautions that belong to the measures, each once. */
     public List<String> cautions() {
         return Quantity.cautionsOf(rows.stream().map(Row::quantity).toList());
-    }
-
-    private static String words(Doubt doubt) {
-        Quantity quantity = doubt.setting().quantity();
-        List<Double> sizes =
-                doubt.parts().stream().map(Doubt.Part::uncertainty).distinct().toList();
-        String size =
-                String.join(" and ", sizes.stream().map(Decimals::shortest).toList());
-        String shared = doubt.parts().size() > 1 ? " (one error)" : "";
-        return Wording.lower(quantity.label()) + " ±" + quantity.unit().attach(size) + shared;
     }
 }

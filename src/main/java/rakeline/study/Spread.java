@@ -7,7 +7,6 @@ import java.util.stream.IntStream;
 import rakeline.geometry.Bike;
 import rakeline.handling.Ride;
 import rakeline.quantity.Measure;
-import rakeline.quantity.Numbers;
 import rakeline.quantity.Refusal;
 
 /**
@@ -27,9 +26,6 @@ public record Spread(Ride start, List<Doubt> doubts, List<Measure<Ride>> tracks,
 
     private static final int FEWEST = 100;
     private static final int MOST = 1_000_000;
-
-    /** Slopes are taken across so many standard uncertainties. */
-    private static final double STEP = 0.02;
 
     public Spread {
         doubts = List.copyOf(doubts);
@@ -62,9 +58,10 @@ public record Spread(Ride start, List<Doubt> doubts, List<Measure<Ride>> tracks,
         double[][] deviations = Draws.of(draws, doubts.size(), seed);
         double[][] values = new double[draws][];
         crew.each(draws, i -> values[i] = read(bikes.at(deviations[i])), progress);
+        FirstOrder linear = new FirstOrder(start, doubts);
         List<Scatter.Row> rows = new ArrayList<>();
         for (int track = 0; track < tracks.size(); track++) {
-            rows.add(row(track, values, bikes));
+            rows.add(row(track, values, linear));
         }
         return new Scatter(this, rows);
     }
@@ -79,19 +76,17 @@ public record Spread(Ride start, List<Doubt> doubts, List<Measure<Ride>> tracks,
         return values;
     }
 
-    private Scatter.Row row(int track, double[][] values, Doubtful bikes) {
+    private Scatter.Row row(int track, double[][] values, FirstOrder linear) {
         double[] known = IntStream.range(0, draws)
                 .mapToDouble(draw -> values[draw][track])
                 .filter(value -> !Double.isNaN(value))
                 .toArray();
         Measure<Ride> measure = tracks.get(track);
-        Numbers parts =
-                Numbers.generate(doubts.size(), doubt -> Slope.at0(by -> read(bikes.at(doubt, by), measure), STEP));
         return Scatter.Row.of(
-                measure.quantity(), measure.read(start).orNaN(), (double) (draws - known.length) / draws, parts, known);
-    }
-
-    private double read(Optional<Bike> bike, Measure<Ride> measure) {
-        return bike.isEmpty() ? Double.NaN : measure.read(start.on(bike.get())).orNaN();
+                measure.quantity(),
+                measure.read(start).orNaN(),
+                (double) (draws - known.length) / draws,
+                linear.parts(measure),
+                known);
     }
 }

@@ -41,6 +41,15 @@ public record Sweep(
         return SweepRun.of(this);
     }
 
+    /**
+     * Runs it, and carries the uncertainties of the inputs, the swept one among them, to every step.
+     *
+     * @throws Refusal where the bike lacks what a measure needs, or the held measure has no value at the start
+     */
+    public Swept runWithUncertainty() {
+        return SweepRun.withUncertainty(this);
+    }
+
     /** The swept input's value on the bike as it is. */
     public double here() {
         return vary.valueIn(bike());

@@ -1,6 +1,7 @@
 package rakeline.study;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -24,10 +25,23 @@ final class SweepRun {
     }
 
     static Swept of(Sweep asked) {
-        Ride start = asked.start();
-        asked.tracks().forEach(track -> checkComplete(track, start));
-        Sweep settled = settle(asked, start);
-        return new SweepRun(settled).run(start);
+        SweepRun run = settled(asked);
+        return run.run(asked.start(), run.bikes(), run.nothing(), "");
+    }
+
+    static Swept withUncertainty(Sweep asked) {
+        SweepRun run = settled(asked);
+        List<Optional<Bike>> bikes = run.bikes();
+        return run.run(asked.start(), bikes, SweptDoubts.of(run.sweep, bikes), SweptDoubts.words(asked));
+    }
+
+    private static SweepRun settled(Sweep asked) {
+        asked.tracks().forEach(track -> checkComplete(track, asked.start()));
+        return new SweepRun(settle(asked, asked.start()));
+    }
+
+    private List<Numbers> nothing() {
+        return Collections.nCopies(sweep.tracks().size(), Numbers.none());
     }
 
     private static Sweep settle(Sweep asked, Ride start) {
@@ -62,10 +76,9 @@ final class SweepRun {
         }
     }
 
-    private Swept run(Ride start) {
+    private Swept run(Ride start, List<Optional<Bike>> bikes, List<Numbers> uncertainties, String uncertain) {
         int count = sweep.steps().size();
         double[][] values = new double[sweep.tracks().size()][count];
-        List<Optional<Bike>> bikes = bikes();
         for (int step = 0; step < count; step++) {
             read(bikes.get(step), step, values);
         }
@@ -75,10 +88,11 @@ final class SweepRun {
             columns.add(new Swept.Column(
                     measure.quantity(),
                     Numbers.of(values[track]),
-                    measure.read(start).orNaN()));
+                    measure.read(start).orNaN(),
+                    uncertainties.get(track)));
         }
         gaps.sort(Comparator.comparingInt(Swept.Gap::step));
-        return new Swept(sweep, columns, gaps);
+        return new Swept(sweep, columns, gaps, uncertain);
     }
 
     private void read(Optional<Bike> bike, int step, double[][] values) {

@@ -11,15 +11,18 @@ import rakeline.quantity.Quantity;
  * @param sweep as it was asked, the held target settled
  * @param columns one for each tracked measure
  * @param gaps steps without a value, in order, each with its reason
+ * @param uncertain which inputs are uncertain and by how much, in words; empty where that was not asked
  */
-public record Swept(Sweep sweep, List<Column> columns, List<Gap> gaps) {
+public record Swept(Sweep sweep, List<Column> columns, List<Gap> gaps, String uncertain) {
     /**
      * One tracked measure.
      *
      * @param values as many as there are steps; NaN is a gap
      * @param here its value on the bike as it is; NaN where it has none
+     * @param uncertainties standard, to first order, as many as there are steps; NaN where it has none or where that
+     *     would mislead; none where it was not asked
      */
-    public record Column(Quantity quantity, Numbers values, double here) {}
+    public record Column(Quantity quantity, Numbers values, double here, Numbers uncertainties) {}
 
     /**
      * A step without a value.

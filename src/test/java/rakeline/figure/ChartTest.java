@@ -22,4 +22,24 @@ class ChartTest {
         Chart chart = Samples.sweep();
         assertThat(chart.table(10_000)).isEqualTo(chart.table());
     }
+
+    @Test
+    void aBandIsAColumnBesideItsMeasure() {
+        Chart.Band band = new Chart.Band(rakeline.quantity.Numbers.of(1, Double.NaN), "Band");
+        rakeline.quantity.Numbers two = rakeline.quantity.Numbers.of(60, 61);
+        Chart chart = new Chart(
+                "",
+                Samples.OFFSET,
+                two,
+                60,
+                java.util.List.of(new Chart.Panel(Samples.TRAIL, two, 60, java.util.Optional.of(band))),
+                java.util.List.of(),
+                "",
+                java.util.List.of());
+        assertThat(chart.columns())
+                .extracting(Column::key)
+                .containsExactly(
+                        Samples.OFFSET.key(), Samples.TRAIL.key(), "standardUncertainty." + Samples.TRAIL.key());
+        assertThat(chart.bands()).containsExactly("Band");
+    }
 }

@@ -80,7 +80,20 @@ class OverlayTest {
         assertThat(BikeDrawing.planView(small, 15).marks().stream()
                         .filter(Drawing.Label.class::isInstance)
                         .map(mark -> ((Drawing.Label) mark).text()))
-                .anyMatch(text -> text.matches("toe room -?[\\d.]+ mm, least at [\\d.]+° of steer; they meet from .*"))
+                .anyMatch(text -> text.matches("the room is least at [\\d.]+° of steer; they meet from .*"))
                 .contains("turned 15.0°");
+    }
+
+    @Test
+    void aPlanViewDrawsTheRoomToScale() {
+        Drawing.Dimension room = BikeDrawing.planView(small, 15).marks().stream()
+                .filter(Drawing.Dimension.class::isInstance)
+                .map(Drawing.Dimension.class::cast)
+                .findFirst()
+                .orElseThrow();
+        double drawn = room.to().x() - room.from().x();
+        assertThat(room.text())
+                .isEqualTo("toe room "
+                        + rakeline.geometry.ToeMeasures.TOE_ROOM.quantity().formatWithUnit(drawn));
     }
 }

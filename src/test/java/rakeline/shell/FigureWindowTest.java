@@ -100,6 +100,22 @@ class FigureWindowTest {
         assertThat(window.model().page().dials()).isEmpty();
     }
 
+    @Test
+    void aHandleIsTakenAndMovedByKeysAsOneStep() {
+        FigureView chart = charts().get(0);
+        window.robot().focusAndWaitForFocusGain(chart);
+        window.robot().pressAndReleaseKeys(KeyEvent.VK_H, KeyEvent.VK_RIGHT, KeyEvent.VK_RIGHT);
+        window.await(
+                "it says where it stands",
+                () -> chart.getAccessibleContext()
+                        .getAccessibleDescription()
+                        .startsWith("Handle of the dial “Head angle”"));
+        assertThat(window.model().page().dials().get("head")).isGreaterThan(71.3);
+        window.robot().pressAndReleaseKeys(KeyEvent.VK_ESCAPE);
+        window.choose("Edit", "Undo");
+        assertThat(window.model().page().dials()).isEmpty();
+    }
+
     /** The first place halfway down a figure whose words are these. */
     private static Point placeThatSays(FigureView figure, String words) {
         int y = figure.getHeight() / 2;

@@ -392,4 +392,44 @@ class SweepTest {
                 .satisfies(refusal -> assertThat(List.of(words))
                         .allSatisfy(word -> assertThat(refusal).hasMessageContaining(word)));
     }
+
+    /** D: trail = (R cos α − f)/sin α; head angle 0.2°, offset 1, radius 2 (check-values 7), at each head angle. */
+    private static double offOfTrail(double headDeg) {
+        double alpha = Math.toRadians(headDeg);
+        double byHead = (47 * Math.cos(alpha) - 339) / Math.pow(Math.sin(alpha), 2) * Math.toRadians(0.2);
+        return Math.sqrt(byHead * byHead + 1 / Math.pow(Math.sin(alpha), 2) + 4 / Math.pow(Math.tan(alpha), 2));
+    }
+
+    private static Swept uncertain(rakeline.geometry.Bike bike, String key, double from, double to, double step) {
+        return new Sweep(
+                        rakeline.handling.Ride.of(bike),
+                        rakeline.geometry.Setting.of("frame.headAngleDeg"),
+                        Steps.of(from, to, step),
+                        Mode.REDRAW,
+                        java.util.Optional.empty(),
+                        java.util.List.of(Vocabulary.standard().tracked(key)))
+                .runWithUncertainty();
+    }
+
+    @Test
+    void theUncertaintyAlongASweepFollowsTheClosedFormOfTrailAtEachStep() {
+        Swept swept = uncertain(rakeline.geometry.Bikes.plain(), "trailMm", 68, 75, 1);
+        for (int step = 0; step < swept.sweep().steps().size(); step++) {
+            double closed = offOfTrail(swept.sweep().steps().at(step));
+            assertThat(swept.columns().get(0).uncertainties().at(step)).isCloseTo(closed, within(1e-6 * closed));
+        }
+    }
+
+    @Test
+    void anUncertaintyThatMisleadsIsWithheldWhereToeAndTyreBarelyMeet() {
+        Swept swept = uncertain(rakeline.geometry.Bikes.withFoot(), "toeContactSteerDeg", 62, 76, 0.1);
+        double[] values = swept.columns().get(0).values().stream().toArray();
+        double[] off = swept.columns().get(0).uncertainties().stream().toArray();
+        boolean withheld = java.util.stream.IntStream.range(0, values.length)
+                .anyMatch(i -> !Double.isNaN(values[i]) && Double.isNaN(off[i]));
+        boolean alone = java.util.stream.IntStream.range(0, values.length)
+                .anyMatch(i -> Double.isNaN(values[i]) && !Double.isNaN(off[i]));
+        assertThat(withheld).isTrue();
+        assertThat(alone).isFalse();
+    }
 }

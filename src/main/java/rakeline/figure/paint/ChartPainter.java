@@ -51,7 +51,8 @@ public final class ChartPainter extends FigurePainter {
         double x = data.getX() + (chart.here() - from) / perPx;
         boolean seen = x >= data.getX() && x <= data.getMaxX();
         return seen
-                ? Optional.of(new Grip(chart.x().key(), new Point2D.Double(x, data.getY()), true, perPx, 0))
+                ? Optional.of(
+                        new Grip(chart.x().key(), chart.here(), 0, new Point2D.Double(x, data.getY()), true, perPx, 0))
                 : Optional.empty();
     }
 
@@ -102,7 +103,11 @@ public final class ChartPainter extends FigurePainter {
 
     @Override
     List<String> notes(double width) {
-        return Stream.of(UprightLimits.notes(chart), LimitLines.notes(chart, width), GapNotes.of(chart).stream())
+        return Stream.of(
+                        chart.bands().stream(),
+                        UprightLimits.notes(chart),
+                        LimitLines.notes(chart, width),
+                        GapNotes.of(chart).stream())
                 .flatMap(notes -> notes)
                 .toList();
     }
@@ -118,7 +123,14 @@ public final class ChartPainter extends FigurePainter {
 
     private String value(Panel panel, int step) {
         double value = panel.values().at(step);
-        return Double.isFinite(value) ? panel.quantity().formatWithUnit(value) : "has no value" + because(panel, step);
+        return Double.isFinite(value) ? known(panel, step) : "has no value" + because(panel, step);
+    }
+
+    /** With how far it may be off, where that is known. */
+    static String known(Panel panel, int step) {
+        String value = panel.quantity().formatWithUnit(panel.values().at(step));
+        double off = panel.off(step);
+        return Double.isFinite(off) ? value + " ± " + panel.quantity().formatWithUnit(off) : value;
     }
 
     private String because(Panel panel, int step) {

@@ -1,8 +1,6 @@
 package rakeline.figure.paint;
 
 import java.awt.Graphics2D;
-import java.awt.geom.Line2D;
-import java.awt.geom.Point2D;
 import java.awt.geom.Rectangle2D;
 import java.util.Comparator;
 import java.util.List;
@@ -86,7 +84,7 @@ public final class DrawingPainter extends FigurePainter {
         sheet.words().words().forEach(word -> word.draw(pen, palette()));
     }
 
-    /** The ends of its dimensions that lie away from the bottom bracket, as drawn in an area. */
+    /** Its handles, and the ends of its dimensions that lie away from the bottom bracket, as drawn in an area. */
     public List<Grip> grips(Rectangle2D area) {
         Frame frame = frame(area);
         Drawing shown = shown(frame.body().getWidth());
@@ -96,29 +94,8 @@ public final class DrawingPainter extends FigurePainter {
                 frame.body().getY() + above,
                 frame.body().getWidth(),
                 Math.max(1, frame.body().getHeight() - above));
-        Placement placement = fitted(shown, body).placement();
-        return shown.marks().stream()
-                .filter(Dimension.class::isInstance)
-                .map(mark -> grip((Dimension) mark, placement, frame.scale(), area))
-                .toList();
-    }
-
-    private static Grip grip(Dimension dimension, Placement placement, double scale, Rectangle2D area) {
-        Line2D line = Outline.lineOf(dimension);
-        Point2D one = placement.toPx(new Drawing.Point(line.getX1(), line.getY1()));
-        Point2D other = placement.toPx(new Drawing.Point(line.getX2(), line.getY2()));
-        boolean first = Math.hypot(dimension.from().x(), dimension.from().y())
-                > Math.hypot(dimension.to().x(), dimension.to().y());
-        Point2D tip = first ? one : other;
-        Point2D foot = first ? other : one;
-        double length = Math.max(1e-9, tip.distance(foot));
-        double mmPerPx = 1 / (placement.pxPerMm() * scale);
-        return new Grip(
-                dimension.key(),
-                new Point2D.Double(area.getX() + scale * tip.getX(), area.getY() + scale * tip.getY()),
-                false,
-                mmPerPx * (tip.getX() - foot.getX()) / length,
-                mmPerPx * (tip.getY() - foot.getY()) / length);
+        Gripped gripped = new Gripped(fitted(shown, body).placement(), frame.scale(), area);
+        return shown.marks().stream().flatMap(mark -> gripped.of(mark).stream()).toList();
     }
 
     private record Sheet(Placement placement, DrawnWords words) {

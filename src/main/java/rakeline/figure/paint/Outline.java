@@ -85,8 +85,9 @@ final class Outline {
         if (mark instanceof Dimension dimension) {
             return Stream.of(boundsOf(dimension));
         }
-        Point at = ((Label) mark).at();
-        return Stream.of(new Rectangle2D.Double(at.x(), at.y(), 0, 0));
+        return mark instanceof Label label
+                ? Stream.of(new Rectangle2D.Double(label.at().x(), label.at().y(), 0, 0))
+                : Stream.empty();
     }
 
     private static Rectangle2D boundsOf(Dimension dimension) {

@@ -41,7 +41,10 @@ final class PanelPainter {
         List<Line2D> limits = limits().lines();
         List<Rectangle2D> names = bands.names(new Placer(layout.area(), limits));
         bands.draw(pen, palette, names);
-        layout.y().ifPresent(y -> drawCurve(pen, y));
+        if (layout.y().isPresent()) {
+            new UncertaintyBand(panel, chartLayout, layout, style).draw(pen, palette);
+            drawCurve(pen, layout.y().get());
+        }
         Placer placer = new Placer(
                 layout.area(),
                 Stream.of(limits.stream(), obstacles().stream(), bands.diagonals())

@@ -21,13 +21,20 @@ final class PanelRange {
     /** None where there is no value in view. */
     static Optional<Range> of(Panel panel, Steps steps, double here) {
         DoubleSummaryStatistics seen = DoubleStream.concat(
-                        steps.inView().mapToDouble(i -> panel.values().at(i)),
+                        steps.inView().boxed().flatMapToDouble(i -> ends(panel, i)),
                         steps.range().contains(here) ? DoubleStream.of(panel.here()) : DoubleStream.empty())
                 .filter(Double::isFinite)
                 .summaryStatistics();
         return seen.getCount() == 0
                 ? Optional.empty()
                 : Optional.of(aired(withLimits(panel.quantity(), opened(panel.quantity(), seen))));
+    }
+
+    /** The value at a step, and the edges of the band about it. */
+    private static DoubleStream ends(Panel panel, int step) {
+        double value = panel.values().at(step);
+        double off = panel.off(step);
+        return DoubleStream.of(value, value - off, value + off);
     }
 
     /** The limits that lie in a range. */

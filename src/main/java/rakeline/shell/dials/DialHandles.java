@@ -2,6 +2,7 @@ package rakeline.shell.dials;
 
 import java.util.Optional;
 import rakeline.engine.Control;
+import rakeline.figure.paint.Grip;
 import rakeline.shell.figures.Handles;
 import rakeline.shell.look.Numerals;
 import rakeline.shell.page.Bench;
@@ -23,18 +24,28 @@ public final class DialHandles implements Handles {
     }
 
     @Override
-    public Optional<Bound> bound(String key) {
-        return dial(key).map(dial -> new Bound(dial.label(), dial.value()));
+    public Optional<Bound> bound(Grip grip) {
+        return dial(grip.key())
+                .map(dial -> new Bound(
+                        "the dial “" + dial.label() + "”", dial.value(), dial.step(), shown(dial, dial.value())));
     }
 
     @Override
-    public void move(String key, double value) {
-        dial(key).ifPresent(dial -> {
+    public String whyNot(Grip grip) {
+        return "It cannot be dragged: no dial of this page is bound to " + grip.key();
+    }
+
+    private static String shown(Control.Dial dial, double value) {
+        return Numerals.withUnit(Numerals.show(value, dial.decimals()), dial.unit());
+    }
+
+    @Override
+    public void move(Grip grip, double value) {
+        dial(grip.key()).ifPresent(dial -> {
             Scale scale = Scale.of(dial);
             double to = scale.at(scale.nearest(Math.max(dial.min(), Math.min(dial.max(), value))));
             if (to != dial.value()) {
-                String shown = Numerals.withUnit(Numerals.show(to, dial.decimals()), dial.unit());
-                bench.dial(dial.name(), to, dial.label() + " " + shown);
+                bench.dial(dial.name(), to, dial.label() + " " + shown(dial, to));
             }
         });
     }

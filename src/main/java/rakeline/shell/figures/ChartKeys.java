@@ -6,22 +6,41 @@ import javax.swing.AbstractAction;
 import javax.swing.KeyStroke;
 import rakeline.figure.Chart;
 
-/** A figure by keys: left and right move the crosshair from step to step, plus and minus zoom, Escape returns. */
+/**
+ * A figure by keys: left and right move the crosshair from step to step, plus and minus zoom, Escape returns; H takes a
+ * handle, which the arrow keys then move.
+ */
 final class ChartKeys {
     private static final int LEAP = 10;
 
     private ChartKeys() {}
 
     static void install(FigureView chart) {
-        bind(chart, "RIGHT", () -> move(chart, 1));
-        bind(chart, "LEFT", () -> move(chart, -1));
+        bind(chart, "H", () -> chart.handle().next());
+        bind(chart, "RIGHT", () -> arrow(chart, 1, 0));
+        bind(chart, "LEFT", () -> arrow(chart, -1, 0));
+        bind(chart, "UP", () -> arrow(chart, 0, -1));
+        bind(chart, "DOWN", () -> arrow(chart, 0, 1));
         bind(chart, "PAGE_UP", () -> move(chart, LEAP));
         bind(chart, "PAGE_DOWN", () -> move(chart, -LEAP));
         bind(chart, "PLUS", () -> chart.zoom(1.25, Optional.empty()));
         bind(chart, "ADD", () -> chart.zoom(1.25, Optional.empty()));
         bind(chart, "MINUS", () -> chart.zoom(0.8, Optional.empty()));
         bind(chart, "SUBTRACT", () -> chart.zoom(0.8, Optional.empty()));
-        bind(chart, "ESCAPE", chart::whole);
+        bind(chart, "ESCAPE", () -> back(chart));
+    }
+
+    /** A handle that the keys hold goes first. */
+    private static void arrow(FigureView figure, int dx, int dy) {
+        if (!figure.handle().move(dx, dy) && dx != 0) {
+            move(figure, dx);
+        }
+    }
+
+    private static void back(FigureView figure) {
+        if (!figure.handle().letGo()) {
+            figure.whole();
+        }
     }
 
     private static void move(FigureView chart, int by) {

@@ -9,6 +9,7 @@ import java.awt.geom.AffineTransform;
 import java.awt.geom.Point2D;
 import java.util.Optional;
 import javax.swing.SwingUtilities;
+import rakeline.figure.paint.Grip;
 
 /** The pointer on a drawing: the wheel with Ctrl looks closer, a drag then moves the sheet, a double click returns. */
 final class DrawingHand extends MouseAdapter {
@@ -28,6 +29,15 @@ final class DrawingHand extends MouseAdapter {
         if (isClose()) {
             pen.transform(sheet);
         }
+    }
+
+    /** A place on the whole, as it is looked at. */
+    Grip seen(Grip grip) {
+        return grip.seen(sheet);
+    }
+
+    AffineTransform sheet() {
+        return sheet;
     }
 
     boolean isClose() {
@@ -66,7 +76,8 @@ final class DrawingHand extends MouseAdapter {
 
     @Override
     public void mousePressed(MouseEvent event) {
-        boolean holds = drawing.isDrawing() && isClose() && SwingUtilities.isLeftMouseButton(event);
+        boolean holds =
+                drawing.isDrawing() && isClose() && SwingUtilities.isLeftMouseButton(event) && !drawing.takes(event);
         held = holds ? Optional.of(event.getPoint()) : Optional.empty();
     }
 

@@ -42,6 +42,7 @@ public final class FigureView extends JPanel implements Heights.Flowing {
     private transient Optional<Rectangle2D> marked = Optional.empty();
     private final transient DrawingHand closer = new DrawingHand(this);
     private final transient GripHand gripping = new GripHand(this);
+    private final transient GripKeys handle = new GripKeys(this, gripping);
     private int measuredWidth = -1;
     private int measuredHeight;
 
@@ -102,8 +103,8 @@ public final class FigureView extends JPanel implements Heights.Flowing {
 
     /** Where it could be taken hold of, if it were drawn anew. */
     List<Grip> grips() {
-        if (painter.orElse(null) instanceof DrawingPainter drawing && !closer.isClose()) {
-            return drawing.grips(area());
+        if (painter.orElse(null) instanceof DrawingPainter drawing) {
+            return drawing.grips(area()).stream().map(closer::seen).toList();
         }
         return chartPainter().flatMap(chart -> chart.grip(area(), view)).stream()
                 .toList();
@@ -111,7 +112,12 @@ public final class FigureView extends JPanel implements Heights.Flowing {
 
     /** What it is drawn from: while this is the same, so is the drawing. */
     Object drawn() {
-        return List.of(painter, getSize(), view, closer.isClose());
+        return List.of(painter, getSize(), view, closer.sheet());
+    }
+
+    /** What the keys hold of it. */
+    GripKeys handle() {
+        return handle;
     }
 
     /** Whether a press takes hold of something. */
@@ -267,7 +273,7 @@ public final class FigureView extends JPanel implements Heights.Flowing {
             pen.fill(stretch);
         });
         draw((Graphics2D) pen.create(), area());
-        gripping.draw(pen, look);
+        gripping.draw(pen, look, handle.taken());
         if (isFocusOwner()) {
             pen.setColor(look.edge());
             pen.drawRect(0, 0, getWidth() - 1, getHeight() - 1);

@@ -15,10 +15,13 @@ import rakeline.shell.look.Look;
 
 /**
  * The pointer where a figure can be taken hold of: the line through a chart at the present value, and the ends of a
- * drawing's dimensions, as far as a dial of the page is bound to their number.
+ * drawing's dimensions, as far as a number that can be moved is bound to them.
  */
 final class GripHand extends MouseAdapter {
     private static final int REACH = 7;
+
+    /** Less than this is no difference between a number and what the figure shows of it. */
+    private static final double SAME = 1e-9;
 
     private final FigureView figure;
     private Optional<Held> held = Optional.empty();
@@ -41,14 +44,27 @@ final class GripHand extends MouseAdapter {
         return grips;
     }
 
+    /** What can be taken hold of before what cannot. */
     private Optional<Grip> near(MouseEvent event) {
-        return grips().stream()
+        List<Grip> near = grips().stream()
                 .filter(grip -> grip.isNear(event.getPoint(), REACH))
-                .findFirst();
+                .toList();
+        return near.stream()
+                .filter(grip -> bound(grip).isPresent())
+                .findFirst()
+                .or(() -> near.stream().findFirst());
     }
 
+    /** The number that a grip stands for, as long as the figure shows that very number. */
     private Optional<Handles.Bound> bound(Grip grip) {
-        return Handles.of(figure).flatMap(handles -> handles.bound(grip.key()));
+        return Handles.of(figure)
+                .flatMap(handles -> handles.bound(grip))
+                .filter(bound -> Double.isNaN(grip.value()) || Math.abs(bound.value() - grip.value()) < SAME);
+    }
+
+    /** What can be taken hold of, in the order of the figure. */
+    List<Grip> movable() {
+        return grips().stream().filter(grip -> bound(grip).isPresent()).toList();
     }
 
     /** Whether a press here takes hold of something. */
@@ -58,10 +74,13 @@ final class GripHand extends MouseAdapter {
 
     /** What is to be said of the place under the pointer, or nothing. */
     Optional<String> words(MouseEvent event) {
-        return near(event)
-                .map(grip -> bound(grip)
-                        .map(dial -> "Drag to move the dial “" + dial.label() + "”")
-                        .orElse("It cannot be dragged: no dial of this page is bound to " + grip.key()));
+        return near(event).flatMap(this::words);
+    }
+
+    private Optional<String> words(Grip grip) {
+        return bound(grip)
+                .map(bound -> "Drag to move " + bound.label())
+                .or(() -> Handles.of(figure).map(handles -> handles.whyNot(grip)));
     }
 
     @Override
@@ -82,7 +101,7 @@ final class GripHand extends MouseAdapter {
     public void mouseDragged(MouseEvent event) {
         held.ifPresent(hold -> Handles.of(figure)
                 .ifPresent(handles -> handles.move(
-                        hold.grip().key(),
+                        hold.grip(),
                         hold.grip()
                                 .moved(
                                         hold.value(),
@@ -96,17 +115,30 @@ final class GripHand extends MouseAdapter {
         held = Optional.empty();
     }
 
-    /** A ring at each grip that a dial is bound to. */
-    void draw(Graphics2D pen, Look look) {
+    /** A ring at each grip that a number is bound to, a disc at the one that the keys move. */
+    void draw(Graphics2D pen, Look look, Optional<Grip> taken) {
         pen.setStroke(new BasicStroke(look.px(2)));
+        grips().stream()
+                .filter(grip ->
+                        isTaken(grip, taken) || isHeld(grip) || bound(grip).isPresent())
+                .forEach(grip -> draw(pen, look, grip, isTaken(grip, taken) || isHeld(grip)));
+    }
+
+    private static boolean isTaken(Grip grip, Optional<Grip> taken) {
+        return taken.filter(grip::isOf).isPresent();
+    }
+
+    private boolean isHeld(Grip grip) {
+        return held.filter(hold -> grip.isOf(hold.grip())).isPresent();
+    }
+
+    private static void draw(Graphics2D pen, Look look, Grip grip, boolean full) {
         double radius = look.px(4);
-        grips().stream().filter(grip -> bound(grip).isPresent()).forEach(grip -> {
-            Ellipse2D ring =
-                    new Ellipse2D.Double(grip.at().getX() - radius, grip.at().getY() - radius, 2 * radius, 2 * radius);
-            pen.setColor(look.card());
-            pen.fill(ring);
-            pen.setColor(look.accent());
-            pen.draw(ring);
-        });
+        Ellipse2D ring =
+                new Ellipse2D.Double(grip.at().getX() - radius, grip.at().getY() - radius, 2 * radius, 2 * radius);
+        pen.setColor(full ? look.accent() : look.card());
+        pen.fill(ring);
+        pen.setColor(look.accent());
+        pen.draw(ring);
     }
 }

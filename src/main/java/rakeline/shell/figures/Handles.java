@@ -1,31 +1,46 @@
 package rakeline.shell.figures;
 
+import java.awt.Container;
 import java.util.Optional;
-import javax.swing.JRootPane;
-import javax.swing.SwingUtilities;
+import javax.swing.JComponent;
+import rakeline.figure.paint.Grip;
 
-/** The dials of a page, as a hand on a figure moves them. */
+/** The numbers that a hand on a figure moves: dials of a page, cells of the rack. */
 public interface Handles {
-    /** A dial that is bound to an input: its name, and where it stands. */
-    record Bound(String label, double value) {}
+    /**
+     * A number that a grip stands for.
+     *
+     * @param label as in {@code the dial “Head angle”}
+     * @param value where it stands
+     * @param step by which a key moves it
+     * @param shown the value with its unit
+     */
+    record Bound(String label, double value, double step, String shown) {}
 
-    /** The dial that is bound to an input; none where the page has none. */
-    Optional<Bound> bound(String key);
+    /** The number that a grip stands for; none where there is none. */
+    Optional<Bound> bound(Grip grip);
+
+    /** Why a grip stands for none, as a whole sentence. */
+    String whyNot(Grip grip);
 
     /** Moves it to the nearest of its places. */
-    void move(String key, double value);
+    void move(Grip grip, double value);
 
     /** The hand lets go. */
     void rest();
 
-    /** Says what hands on the figures of a window move. */
-    static void in(JRootPane window, Handles handles) {
-        window.putClientProperty(Handles.class, handles);
+    /** Says what hands on the figures in a component move. */
+    static void in(JComponent component, Handles handles) {
+        component.putClientProperty(Handles.class, handles);
     }
 
-    /** Those of the window in which a figure stands. */
+    /** Those of the nearest component that a figure stands in. */
     static Optional<Handles> of(FigureView figure) {
-        return Optional.ofNullable(SwingUtilities.getRootPane(figure))
-                .map(root -> (Handles) root.getClientProperty(Handles.class));
+        for (Container at = figure.getParent(); at != null; at = at.getParent()) {
+            if (at instanceof JComponent component && component.getClientProperty(Handles.class) != null) {
+                return Optional.of((Handles) component.getClientProperty(Handles.class));
+            }
+        }
+        return Optional.empty();
     }
 }

@@ -27,12 +27,13 @@ import rakeline.study.fit.Wanted;
  *
  * @param contact whose contact points are put on all; empty for each bike's own
  * @param stock parts that the hands are matched with; empty to leave stem and spacers as they are
+ * @param only the keys of the numbers that are compared; empty for all
  */
-record Pairing(List<Bike> bikes, RackSeat seat, Optional<Wanted> contact, Optional<Stock> stock) {
+record Pairing(List<Bike> bikes, RackSeat seat, Optional<Wanted> contact, Optional<Stock> stock, List<String> only) {
     private static final int OPTIONS = 10;
 
-    /** What a match found: the table of the options, and the bikes that they make. */
-    record Options(Figure table, List<Bike> bikes) {
+    /** What a match found for one bike: the table of the options, and the bikes that they make. */
+    record Options(Bike of, Figure table, List<Bike> bikes) {
         Options {
             bikes = List.copyOf(bikes);
         }
@@ -40,6 +41,7 @@ record Pairing(List<Bike> bikes, RackSeat seat, Optional<Wanted> contact, Option
 
     Pairing {
         bikes = List.copyOf(bikes);
+        only = List.copyOf(only);
     }
 
     /**
@@ -58,11 +60,11 @@ record Pairing(List<Bike> bikes, RackSeat seat, Optional<Wanted> contact, Option
                 List.of(seat.hands()),
                 contact.map(Wanted::from),
                 seat.rider().isPresent(),
-                List.of());
+                only);
         return List.of(
-                ComparisonTable.of(comparison),
+                ComparisonTable.brief(comparison),
                 BikeDrawing.sideView(rides, at),
-                LimitTable.of(rides, Left.of(Vocabulary.standard(), rides)));
+                LimitTable.brief(rides, Left.of(Vocabulary.standard(), rides)));
     }
 
     /** With the contact points, by stock parts unless the bike is the one whose points they are. */
@@ -81,17 +83,21 @@ record Pairing(List<Bike> bikes, RackSeat seat, Optional<Wanted> contact, Option
     }
 
     /**
-     * The best stock parts for the first bike.
+     * The best stock parts for each bike.
      *
      * @throws Refusal where contact points or parts are not chosen
      */
-    Options matched() {
+    List<Options> matched() {
         Wanted points = contact.orElseThrow(
-                () -> new Refusal("Choose whose contact points are wanted before parts are matched to them."));
+                () -> new Refusal("Choose whose contact points are wanted; then parts are matched to them."));
         Stock parts = stock.orElseThrow(() -> new Refusal("Choose the stock parts that may be put on the bike."));
-        Bike bike = bikes.get(0);
+        return bikes.stream().map(bike -> matched(bike, points, parts)).toList();
+    }
+
+    private Options matched(Bike bike, Wanted points, Stock parts) {
         Matched matched = new Match(bike, points, Geometry.of(bike, seat.hands()), parts).best(OPTIONS);
         return new Options(
+                bike,
                 MatchTable.brief(matched),
                 matched.options().stream().map(Option::named).toList());
     }

@@ -1,9 +1,7 @@
 package rakeline.shell.rack;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
 import javax.swing.Timer;
@@ -28,15 +26,11 @@ public final class RackDesk implements Bench.View {
 
     private final Bench bench;
     private final Host host;
-    private final RackReader reader = new RackReader();
     private final RackLoader loader;
     private final RackKeeper keeper;
     private final Timer rest = new Timer(REST_MILLIS, event -> save());
-    private final List<View> views = new ArrayList<>();
-    private RackModel model = RackModel.empty();
-    private RackSeat seat = RackSeat.EMPTY;
+    private final RackNow now = new RackNow();
     private RackHistory history = RackHistory.EMPTY;
-    private Map<String, RackReading> readings = Map.of();
 
     public RackDesk(Bench bench, Host host) {
         this.bench = bench;
@@ -49,39 +43,38 @@ public final class RackDesk implements Bench.View {
     /** Takes the columns, the unit and the unfinished bikes as they were kept. */
     public void recall() {
         RackView view = host.view();
+        RackModel columns = model();
         try {
-            model = view.columns().isEmpty() ? model : model.withColumns(view.columns());
+            columns = view.columns().isEmpty() ? columns : columns.withColumns(view.columns());
         } catch (Refusal unknown) {
             bench.noticeWhenOpened("The columns of the rack are the usual ones again: " + unknown.getMessage());
         }
         List<RackRow> rows = new ArrayList<>(
-                model.rows().stream().filter(row -> !row.path().isEmpty()).toList());
+                model().rows().stream().filter(row -> !row.path().isEmpty()).toList());
         rows.addAll(Unfinished.begun(view.unfinished()));
-        model = model.in(LengthUnit.of(view.lengths()).orElse(LengthUnit.MILLIMETRE))
-                .withRows(rows);
-        told();
+        now.become(columns.in(LengthUnit.of(view.lengths()).orElse(LengthUnit.MILLIMETRE))
+                .withRows(rows));
     }
 
     void watch(View view) {
-        views.add(view);
-        view.showRack();
+        now.watch(view);
     }
 
     /** Forgets all views, before others take their place. */
     public void unwatchAll() {
-        views.clear();
+        now.unwatchAll();
     }
 
     public RackModel model() {
-        return model;
+        return now.model();
     }
 
     RackSeat seat() {
-        return seat;
+        return now.seat();
     }
 
     RackReading reading(RackRow row) {
-        return readings.getOrDefault(row.id(), RackReading.NONE);
+        return now.reading(row);
     }
 
     RackFiles files() {
@@ -98,8 +91,8 @@ public final class RackDesk implements Bench.View {
     }
 
     @Override
-    public void show(PageModel now) {
-        loader.follow(now);
+    public void show(PageModel page) {
+        loader.follow(page);
     }
 
     /** Reads the files again; what is typed and not written yet stays. */
@@ -108,12 +101,12 @@ public final class RackDesk implements Bench.View {
     }
 
     private List<RackRow> begun() {
-        return model.rows().stream().filter(row -> row.path().isEmpty()).toList();
+        return model().rows().stream().filter(row -> row.path().isEmpty()).toList();
     }
 
     /** A bike as it was read, or as it stands here where it is not written yet; always with what waits. */
     private RackRow met(RackRow read) {
-        Optional<RackRow> here = model.row(read.id());
+        Optional<RackRow> here = model().row(read.id());
         boolean ahead =
                 here.filter(row -> keeper.isUnsaved(row) || keeper.isAtWork()).isPresent();
         return ahead
@@ -122,34 +115,17 @@ public final class RackDesk implements Bench.View {
                         .orElseGet(() -> Unfinished.on(read, host.view().unfinished()));
     }
 
-    private void told() {
-        compute();
-        List.copyOf(views).forEach(View::showRack);
-    }
-
-    private void compute() {
-        reader.read(model, seat, now -> {
-            readings = new HashMap<>(now);
-            List.copyOf(views).forEach(View::showRack);
-        });
-    }
-
-    private void put(String id, RackRow row) {
-        model = model.with(id, row);
-        told();
-    }
-
     /**
      * Types in a cell; it is written when the cell is left or the typing rests.
      *
      * @throws Refusal in one sentence where it cannot stand there
      */
     void type(String id, RackColumn column, String text) {
-        RackRow before = model.row(id).orElseThrow();
-        if (model.isShown(before, column, text)) {
+        RackRow before = model().row(id).orElseThrow();
+        if (model().isShown(before, column, text)) {
             return;
         }
-        UnaryOperator<RackRow> edit = model.edit(column, text);
+        UnaryOperator<RackRow> edit = model().edit(column, text);
         change(before, edit, id + " " + column.key());
         rest.restart();
     }
@@ -159,7 +135,7 @@ public final class RackDesk implements Bench.View {
         if (!after.equals(before)) {
             history = history.and(before, after, cell);
             keeper.edited(before.id(), edit);
-            put(before.id(), after);
+            now.put(before.id(), after);
         }
     }
 
@@ -178,7 +154,7 @@ public final class RackDesk implements Bench.View {
 
     private void keepUnfinished() {
         List<RackView.Unfinished> before = host.view().unfinished();
-        List<RackView.Unfinished> now = Unfinished.of(model.rows(), before);
+        List<RackView.Unfinished> now = Unfinished.of(model().rows(), before);
         if (!now.equals(before)) {
             host.keep(view -> view.withUnfinished(now));
         }
@@ -190,9 +166,9 @@ public final class RackDesk implements Bench.View {
      * @throws Refusal where one of them cannot stand; then nothing is pasted
      */
     void paste(int row, int column, String block) {
-        List<RackRow> pasted = model.paste(row, column, block);
+        List<RackRow> pasted = model().paste(row, column, block);
         for (RackRow after : pasted) {
-            change(model.row(after.id()).orElseThrow(), before -> after, "paste into " + after.id());
+            change(model().row(after.id()).orElseThrow(), before -> after, "paste into " + after.id());
         }
         leave();
     }
@@ -217,63 +193,59 @@ public final class RackDesk implements Bench.View {
     private void travel(RackHistory.Move move, String words) {
         history = move.history();
         RackRow to = move.step().to();
-        model.row(to.id()).ifPresent(now -> {
+        model().row(to.id()).ifPresent(row -> {
             RackRow moved =
-                    new RackRow(now.id(), now.path(), now.place(), to.name(), to.bike(), to.waiting(), now.trouble());
-            keeper.edited(now.id(), theirs -> {
+                    new RackRow(row.id(), row.path(), row.place(), to.name(), to.bike(), to.waiting(), row.trouble());
+            keeper.edited(row.id(), theirs -> {
                 throw new Refusal("it cannot be undone on numbers of another program.");
             });
-            put(now.id(), moved);
-            bench.say(words + " in " + now.name());
+            now.put(row.id(), moved);
+            bench.say(words + " in " + row.name());
             save();
         });
     }
 
     void rename(String id, String name) {
-        model.row(id).ifPresent(row -> change(row, before -> before.named(name), "name of " + id));
+        model().row(id).ifPresent(row -> change(row, before -> before.named(name), "name of " + id));
         leave();
     }
 
     /** Begins a bike without any number. */
     void begin() {
-        model = model.and(RackRow.begun(model.freshId(), model.freshName("New bike")));
-        told();
+        now.become(model().and(RackRow.begun(model().freshId(), model().freshName("New bike"))));
         save();
     }
 
     /** Takes bikes off the table; those with a path are to be taken off the page as well. */
     void drop(List<RackRow> rows) {
         leave(rows);
-        told();
         save();
     }
 
     private void leave(List<RackRow> rows) {
-        model = model.withRows(
-                model.rows().stream().filter(row -> !rows.contains(row)).toList());
+        now.become(model().withRows(model().rows().stream()
+                .filter(row -> !rows.contains(row))
+                .toList()));
         keeper.leave(rows.stream().filter(row -> !row.path().isEmpty()).toList());
     }
 
     void choose(List<String> columns) {
-        model = model.withColumns(columns);
+        now.become(model().withColumns(columns));
         host.keep(view -> view.withColumns(columns));
-        told();
     }
 
     public void in(LengthUnit unit) {
-        model = model.in(unit);
+        now.become(model().in(unit));
         host.keep(view -> view.withLengths(unit.symbol()));
-        told();
     }
 
     void seat(RackSeat other) {
-        seat = other;
-        told();
+        now.seat(other);
     }
 
     /** Ends what computes. */
     public void close() {
-        reader.close();
+        now.close();
     }
 
     /** What the loader says. */
@@ -283,7 +255,7 @@ public final class RackDesk implements Bench.View {
         public void parting(boolean elsewhere, List<String> paths) {
             keepUnfinished();
             history = elsewhere ? RackHistory.EMPTY : history;
-            leave(model.rows().stream()
+            leave(model().rows().stream()
                     .filter(row -> !row.path().isEmpty())
                     .filter(row -> elsewhere || !paths.contains(row.path()))
                     .toList());
@@ -295,8 +267,7 @@ public final class RackDesk implements Bench.View {
                     new ArrayList<>(read.stream().map(row -> met(row)).toList());
             rows.addAll(begun());
             keeper.read(read);
-            model = model.withRows(rows);
-            told();
+            now.become(model().withRows(rows));
         }
     }
 
@@ -304,20 +275,20 @@ public final class RackDesk implements Bench.View {
     private final class Told implements RackKeeper.Told {
         @Override
         public RackModel model() {
-            return model;
+            return now.model();
         }
 
         @Override
-        public void placed(String id, RackRow now) {
-            history = history.moved(id, now);
-            loader.moved(id, now.path());
-            put(id, now);
+        public void placed(String id, RackRow row) {
+            history = history.moved(id, row);
+            loader.moved(id, row.path());
+            now.put(id, row);
         }
 
         @Override
-        public void overtaken(String id, RackRow now) {
+        public void overtaken(String id, RackRow row) {
             history = RackHistory.EMPTY;
-            put(id, now);
+            now.put(id, row);
         }
     }
 }

@@ -106,11 +106,11 @@ record RackFiles(SafeFile disk, List<Path> folders) {
     }
 
     /** The paths of the files in the folders that end so, then of those that come with the program. */
-    List<String> named(String bundledIn, String ending) {
+    List<String> named(List<String> bundledIn, String ending) {
         List<String> paths = new ArrayList<>();
         folders.forEach(
                 folder -> disk.list(folder, ending).forEach(file -> paths.add(String.valueOf(file.getFileName()))));
-        paths.addAll(roots().bundledIn(bundledIn, ending));
+        bundledIn.forEach(folder -> paths.addAll(roots().bundledIn(folder, ending)));
         return paths.stream().distinct().toList();
     }
 

@@ -25,7 +25,7 @@ import rakeline.shell.page.Bench;
 
 /** The rack as it stands in the window: its controls, its table, and bikes side by side. */
 public final class RackPane extends JPanel implements RackDesk.View {
-    private static final String RIDERS = "demo-data/riders";
+    private static final List<String> RIDERS = List.of("demo-data/riders", "demo-data/customer");
     private static final String RIDER_FILE = ".rider.json";
     private static final String NUMBERS = "numbers";
     private static final String PAIRED = "paired";
@@ -134,7 +134,7 @@ public final class RackPane extends JPanel implements RackDesk.View {
         for (JToggleButton key : List.of(numbersKey, pairedKey)) {
             group.add(key);
             key.setName("rack " + key.getText());
-            key.addActionListener(event -> turn());
+            key.addItemListener(event -> turn());
             line.add(key);
         }
         numbersKey.setSelected(true);
@@ -142,6 +142,7 @@ public final class RackPane extends JPanel implements RackDesk.View {
 
     private void turn() {
         ((CardLayout) cards.getLayout()).show(cards, numbersKey.isSelected() ? NUMBERS : PAIRED);
+        paired.refresh();
     }
 
     private void reveal() {

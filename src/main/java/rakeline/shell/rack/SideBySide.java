@@ -6,7 +6,9 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
+import java.util.stream.IntStream;
 import javax.swing.JButton;
+import javax.swing.JCheckBox;
 import javax.swing.JComboBox;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
@@ -18,6 +20,7 @@ import rakeline.geometry.Bike;
 import rakeline.geometry.parts.Stock;
 import rakeline.quantity.Refusal;
 import rakeline.shell.figures.FigureView;
+import rakeline.shell.figures.Handles;
 import rakeline.shell.look.Look;
 import rakeline.shell.look.Scrolled;
 import rakeline.shell.look.Words;
@@ -25,7 +28,7 @@ import rakeline.study.fit.Wanted;
 
 /** Bikes of the rack compared, as built or at the same contact points, and matched to stock parts. */
 final class SideBySide extends JPanel {
-    private static final String PARTS = "demo-data/parts";
+    private static final List<String> PARTS = List.of("demo-data/parts", "demo-data/customer");
     private static final String PARTS_FILE = ".parts.json";
 
     private final transient Look look;
@@ -34,13 +37,17 @@ final class SideBySide extends JPanel {
     private final JComboBox<Choice<Optional<Wanted>>> contact = new JComboBox<>();
     private final JComboBox<Choice<Optional<Stock>>> parts = new JComboBox<>();
     private final JComboBox<BikeDrawing.At> at = new JComboBox<>(BikeDrawing.At.values());
+    private final JCheckBox only = new JCheckBox("Only the table's columns");
     private final JPanel taking;
     private final Shown shown;
     private final Runnable reveal;
     private transient Supplier<List<RackRow>> chosen = List::of;
     private boolean filling;
-    private boolean comparing;
+    private transient Runnable last = () -> {};
+    private transient Object question = "";
     private int asked;
+    private transient List<String> drawn = List.of();
+    private transient List<FigureView> views = List.of();
 
     /** Something to choose, in words. */
     private record Choice<T>(String words, T value) {
@@ -62,6 +69,7 @@ final class SideBySide extends JPanel {
         this.chosen = chosen;
         this.reveal = reveal;
         setBackground(look.paper());
+        Handles.in(this, new RackHandles(desk, () -> drawn));
         shown = new Shown(look);
         taking = new Lines(look);
         JScrollPane scroll = new JScrollPane(
@@ -77,7 +85,8 @@ final class SideBySide extends JPanel {
         above.add(taking, BorderLayout.SOUTH);
         add(above, BorderLayout.NORTH);
         add(scroll, BorderLayout.CENTER);
-        say("Select bikes on the table and press Compare; or choose contact points and parts and press Match.");
+        say(
+                "Select bikes on the table and press Compare, or press Match for the stock parts that put the same contact points on each.");
         listParts();
     }
 
@@ -86,15 +95,20 @@ final class SideBySide extends JPanel {
         line.labelled("Contact points", contact, "rack contact");
         line.labelled("Stock parts", parts, "rack parts");
         line.labelled("Drawn over each other at", at, "rack at");
+        only.setName("rack only");
+        only.setOpaque(false);
+        line.add(only);
         contact.addActionListener(event -> again());
         parts.addActionListener(event -> again());
         at.addActionListener(event -> again());
+        only.addActionListener(event -> again());
         return line;
     }
 
+    /** Asks what was asked last, of what is chosen now. */
     private void again() {
-        if (!filling && comparing) {
-            compare();
+        if (!filling) {
+            last.run();
         }
     }
 
@@ -132,6 +146,9 @@ final class SideBySide extends JPanel {
                     .findFirst()
                     .ifPresent(contact::setSelectedItem);
         });
+        if (isShowing()) {
+            last.run();
+        }
     }
 
     private static void offer(List<Choice<Optional<Wanted>>> all, String name, Supplier<Wanted> points) {
@@ -145,30 +162,48 @@ final class SideBySide extends JPanel {
     private Pairing pairing(List<Bike> bikes) {
         Choice<Optional<Wanted>> points = contact.getItemAt(Math.max(0, contact.getSelectedIndex()));
         Choice<Optional<Stock>> some = parts.getItemAt(Math.max(0, parts.getSelectedIndex()));
-        return new Pairing(bikes, desk.seat(), points == null ? Optional.empty() : points.value(), some.value());
+        List<String> keys = only.isSelected()
+                ? desk.model().columns().stream().map(RackColumn::key).toList()
+                : List.of();
+        return new Pairing(bikes, desk.seat(), points == null ? Optional.empty() : points.value(), some.value(), keys);
     }
 
-    private List<Bike> bikes(int fewest) {
-        List<Bike> selected =
-                chosen.get().stream().flatMap(row -> row.bike().stream()).toList();
-        return selected.size() >= fewest
-                ? selected
-                : desk.model().rows().stream()
-                        .flatMap(row -> row.bike().stream())
-                        .toList();
+    private List<RackRow> rows(int fewest) {
+        List<RackRow> selected = whole(chosen.get());
+        return selected.size() >= fewest ? selected : whole(desk.model().rows());
+    }
+
+    private static List<RackRow> whole(List<RackRow> rows) {
+        return rows.stream().filter(row -> row.bike().isPresent()).toList();
+    }
+
+    private static List<Bike> bikes(List<RackRow> rows) {
+        return rows.stream().flatMap(row -> row.bike().stream()).toList();
     }
 
     /** Puts the selected bikes side by side; all of them where fewer than two are selected. */
     void compare() {
-        comparing = true;
-        Pairing pairing = pairing(bikes(2));
-        BikeDrawing.At where = at.getItemAt(at.getSelectedIndex());
-        ask(() -> pairing.compared(where), this::showFigures);
+        last = this::putSideBySide;
+        last.run();
         reveal.run();
     }
 
-    /** What was asked last counts, also where an answer to something before comes later. */
-    private <T> void ask(Supplier<T> work, Consumer<T> answer) {
+    private void putSideBySide() {
+        List<RackRow> rows = rows(2);
+        Pairing pairing = pairing(bikes(rows));
+        BikeDrawing.At where = at.getItemAt(at.getSelectedIndex());
+        ask(List.of(pairing, where), () -> pairing.compared(where), figures -> {
+            drawn = rows.stream().map(RackRow::id).toList();
+            showFigures(figures);
+        });
+    }
+
+    /** The same is not asked twice; what was asked last counts, also where an answer to something before comes later. */
+    private <T> void ask(Object what, Supplier<T> work, Consumer<T> answer) {
+        if (what.equals(question)) {
+            return;
+        }
+        question = what;
         int number = ++asked;
         desk.host()
                 .aside(
@@ -185,49 +220,70 @@ final class SideBySide extends JPanel {
 
     private void showFigures(List<Figure> figures) {
         taking.removeAll();
-        shown.show(figures.stream().map(this::view).toList());
+        if (!isShown(figures)) {
+            views = figures.stream().map(figure -> new FigureView(look)).toList();
+            shown.show(views);
+        }
+        for (int i = 0; i < figures.size(); i++) {
+            views.get(i).show(figures.get(i));
+        }
+        shown.revalidate();
         revalidate();
     }
 
-    private FigureView view(Figure figure) {
-        FigureView view = new FigureView(look);
-        view.show(figure);
-        return view;
+    /** Whether figures of the same kinds are shown, so that a hand that holds one of them keeps it. */
+    private boolean isShown(List<Figure> figures) {
+        return figures.stream()
+                .map(Object::getClass)
+                .toList()
+                .equals(views.stream()
+                        .flatMap(view -> view.figure().stream())
+                        .map(Object::getClass)
+                        .toList());
     }
 
-    /** Matches the first of the selected bikes to the chosen contact points. */
+    /** Matches each of the selected bikes to the chosen contact points; all of them where none is selected. */
     void match() {
-        comparing = false;
-        List<Bike> bikes = bikes(1);
-        if (bikes.isEmpty()) {
-            say("The rack has no bike yet.");
-        } else {
-            Pairing pairing = pairing(bikes);
-            ask(pairing::matched, this::showOptions);
-        }
+        last = this::findParts;
+        last.run();
         reveal.run();
     }
 
-    private void showOptions(Pairing.Options options) {
-        showFigures(List.of(options.table()));
-        JComboBox<Integer> rank = new JComboBox<>();
-        for (int i = 1; i <= options.bikes().size(); i++) {
-            rank.addItem(i);
+    private void findParts() {
+        List<Bike> bikes = bikes(rows(1));
+        if (bikes.isEmpty()) {
+            question = "";
+            say("The rack has no bike yet.");
+        } else {
+            Pairing pairing = pairing(bikes);
+            ask(pairing, pairing::matched, this::showOptions);
         }
+    }
+
+    private void showOptions(List<Pairing.Options> found) {
+        showFigures(found.stream().map(Pairing.Options::table).toList());
+        JComboBox<Choice<Bike>> option = new JComboBox<>();
+        found.forEach(one -> IntStream.range(0, one.bikes().size())
+                .mapToObj(i -> new Choice<>(
+                        one.of().name() + ", " + (i + 1), one.bikes().get(i)))
+                .forEach(option::addItem));
         Lines line = (Lines) taking;
-        line.labelled("Option", rank, "rack option");
+        line.labelled("Option", option, "rack option");
         JButton take = new JButton("Put it on the rack");
         take.setName("rack take");
-        take.addActionListener(event -> {
-            Bike bike = options.bikes().get(rank.getSelectedIndex());
-            stock.create(List.of(bike), bike.name() + " put on the rack");
-        });
+        take.addActionListener(
+                event -> take(option.getItemAt(option.getSelectedIndex()).value()));
         line.add(take);
         revalidate();
     }
 
+    private void take(Bike bike) {
+        stock.create(List.of(bike), bike.name() + " put on the rack");
+    }
+
     private void say(String sentence) {
         taking.removeAll();
+        views = List.of();
         shown.show(List.of(Words.paragraph(sentence, look.body(), look.ink())));
         revalidate();
     }

@@ -30,11 +30,15 @@ class GripTest {
         return (ChartPainter) FigurePainter.of(chart, Palette.LIGHT, 1);
     }
 
-    private static Grip grip(String key) {
+    private static List<Grip> grips() {
         Ride ride = Ride.of(BikeFile.read(Roots.bundled().read(ROAD_XS, BikeFile.SIZE_LIMIT), ROAD_XS));
         DrawingPainter painter =
                 (DrawingPainter) FigurePainter.of(BikeDrawing.sideView(List.of(ride)), Palette.LIGHT, 1);
-        return painter.grips(AREA).stream()
+        return painter.grips(AREA);
+    }
+
+    private static Grip grip(String key) {
+        return grips().stream()
                 .filter(grip -> grip.key().equals(key))
                 .findFirst()
                 .orElseThrow();
@@ -80,5 +84,49 @@ class GripTest {
         Point2D far = new Point2D.Double(grip.at().getX() + 30, grip.at().getY());
         assertThat(grip.isNear(near, 7)).isTrue();
         assertThat(grip.isNear(far, 7)).isFalse();
+    }
+
+    private static Grip handle(String key) {
+        return grips().stream()
+                .filter(grip -> grip.key().equals(key) && !Double.isNaN(grip.value()))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    @Test
+    void theEndOfTheSteeringAxisGoesForwardWhereTheHeadAngleGetsSlacker() {
+        Grip grip = handle("frame.headAngleDeg");
+        assertThat(grip.moved(grip.value(), 10, 0)).isLessThan(grip.value());
+        assertThat(grip.moved(grip.value(), 0, 10)).isCloseTo(grip.value(), within(1e-9));
+    }
+
+    @Test
+    void theFrontAxleGoesForwardByTheOffsetOverTheSineOfTheHeadAngle() {
+        // D: at one height over ground the axle lies f / sin α ahead of the steering axis
+        Grip grip = handle("fork.offsetMm");
+        double mmPerPx = Math.abs(grip("frame.reachMm").perPxX());
+        double sine = Math.sin(Math.toRadians(handle("frame.headAngleDeg").value()));
+        assertThat(grip.perPxX()).isCloseTo(mmPerPx * sine, within(1e-4));
+    }
+
+    @Test
+    void stemSaddleCrankAndSpacersHaveHandlesToo() {
+        assertThat(grips().stream().filter(grip -> !Double.isNaN(grip.value())).map(Grip::key))
+                .contains(
+                        "cockpit.stemLengthMm",
+                        "cockpit.stemAngleDeg",
+                        "cockpit.spacersMm",
+                        "contact.sitXMm",
+                        "contact.sitYMm",
+                        "crank.lengthMm",
+                        "frame.seatAngleDeg");
+    }
+
+    @Test
+    void anArrowAcrossTheWayOfAHandleHasNoSenseOfItsOwn() {
+        Grip grip = handle("crank.lengthMm");
+        assertThat(grip.sense(1, 0)).isEqualTo(1);
+        assertThat(grip.sense(-1, 0)).isEqualTo(-1);
+        assertThat(grip.sense(0, 1)).isZero();
     }
 }

@@ -14,6 +14,7 @@ import rakeline.figure.Table;
 import rakeline.geometry.Bike;
 import rakeline.geometry.parts.Stock;
 import rakeline.quantity.Refusal;
+import rakeline.study.Vocabulary;
 import rakeline.study.fit.Wanted;
 
 class PairingTest {
@@ -24,9 +25,12 @@ class PairingTest {
     private final Stock parts = PartsFile.read(Roots.bundled().read(PARTS, PartsFile.SIZE_LIMIT), PARTS);
 
     private double difference(Optional<Stock> stock, String key) {
-        Pairing pairing = new Pairing(List.of(large, small), RackSeat.EMPTY, Optional.of(Wanted.of(large)), stock);
+        Pairing pairing =
+                new Pairing(List.of(large, small), RackSeat.EMPTY, Optional.of(Wanted.of(large)), stock, List.of());
         Table table = (Table) pairing.compared(BikeDrawing.At.BB).get(0);
-        int row = column(table, "key").shown().indexOf(key);
+        int row = column(table, "measure")
+                .shown()
+                .indexOf(Vocabulary.standard().quantity(key).heading());
         return column(table, "difference2").values().at(row);
     }
 
@@ -49,18 +53,34 @@ class PairingTest {
     }
 
     @Test
-    void aMatchGivesTheBikesThatItsOptionsMake() {
-        Pairing.Options options = new Pairing(
-                        List.of(small), RackSeat.EMPTY, Optional.of(Wanted.of(large)), Optional.of(parts))
+    void aMatchGivesForEachBikeTheBikesThatItsOptionsMake() {
+        List<Pairing.Options> options = new Pairing(
+                        List.of(small, large),
+                        RackSeat.EMPTY,
+                        Optional.of(Wanted.of(large)),
+                        Optional.of(parts),
+                        List.of())
                 .matched();
-        assertThat(options.bikes()).hasSize(10);
+        assertThat(options).extracting(one -> one.bikes().size()).containsExactly(10, 10);
+    }
+
+    @Test
+    void onlyTheNumbersAskedForAreCompared() {
+        Pairing pairing = new Pairing(
+                List.of(small, large),
+                RackSeat.EMPTY,
+                Optional.empty(),
+                Optional.empty(),
+                List.of("trailMm", "frame.stackMm"));
+        Table table = (Table) pairing.compared(BikeDrawing.At.BB).get(0);
+        assertThat(table.columns().get(0).shown()).containsExactly("Trail, mm", "Stack, mm");
     }
 
     @Test
     void aMatchWithoutContactPointsSaysWhatToChoose() {
-        Pairing pairing = new Pairing(List.of(small), RackSeat.EMPTY, Optional.empty(), Optional.of(parts));
+        Pairing pairing = new Pairing(List.of(small), RackSeat.EMPTY, Optional.empty(), Optional.of(parts), List.of());
         assertThatThrownBy(pairing::matched)
                 .isInstanceOf(Refusal.class)
-                .hasMessage("Choose whose contact points are wanted before parts are matched to them.");
+                .hasMessage("Choose whose contact points are wanted; then parts are matched to them.");
     }
 }
