@@ -89,7 +89,7 @@ class HandoutWindowTest {
     @Test
     void thePageOfInputsAndMeasuresComesWithTheProgram() {
         assertThat(new String(KeysPage.content(), StandardCharsets.UTF_8))
-                .contains("toeRoomMm", "Accepted".toLowerCase(java.util.Locale.ROOT), "16 CFR 1512.17(d)");
+                .contains("toeRoomMm", "Accepted: ", "16 CFR 1512.17(d)");
         assertThat(notice()).isEmpty();
     }
 }
