@@ -67,6 +67,14 @@ class KeyboardTest {
     }
 
     @Test
+    void theRackTakesTheKeysWhereItIsFilledWhileItIsEmpty() {
+        window.choose("Rack", "Rack");
+        window.await(
+                "the key that brings bikes has the keys",
+                () -> owner() != null && "rack bikes".equals(owner().getName()));
+    }
+
+    @Test
     void thePageTakesTheKeysBackWhenTheShelfCloses() {
         window.choose("View", "Shelf");
         awaitKeys(JList.class);

@@ -40,6 +40,7 @@ public final class RackPane extends JPanel implements RackDesk.View {
     private final JComboBox<Seated> rider = new JComboBox<>();
     private final JComboBox<Hands> hands = new JComboBox<>(Hands.values());
     private final JComboBox<LengthUnit> lengths = new JComboBox<>(LengthUnit.values());
+    private final JButton bikes = new JButton("Bikes…");
     private final JToggleButton numbersKey = new JToggleButton("Numbers");
     private final JToggleButton pairedKey = new JToggleButton("Side by side");
     private boolean filling;
@@ -84,7 +85,8 @@ public final class RackPane extends JPanel implements RackDesk.View {
         Lines line = new Lines(look);
         line.add(Words.line("Rack", look.strong(), look.ink()));
         line.add(summary);
-        line.add(bikesKey());
+        readyBikes();
+        line.add(bikes);
         line.add(key("Columns…", hand::chooseColumns));
         line.labelled("Lengths in", lengths, "rack lengths");
         line.labelled("Rider", rider, "rack rider");
@@ -116,17 +118,15 @@ public final class RackPane extends JPanel implements RackDesk.View {
         return button;
     }
 
-    private JButton bikesKey() {
-        JButton button = new JButton("Bikes…");
-        button.setName("rack bikes");
-        button.addActionListener(event -> {
+    private void readyBikes() {
+        bikes.setName("rack bikes");
+        bikes.addActionListener(event -> {
             JPopupMenu menu = new JPopupMenu();
             hand.onBikes()
                     .forEach(deed -> menu.add(deed.words())
                             .addActionListener(chosen -> deed.work().run()));
-            menu.show(button, 0, button.getHeight());
+            menu.show(bikes, 0, bikes.getHeight());
         });
-        return button;
     }
 
     private void turnKeys(Lines line) {
@@ -241,14 +241,15 @@ public final class RackPane extends JPanel implements RackDesk.View {
         return !numbers.table().isEditing() || numbers.table().getCellEditor().stopCellEditing();
     }
 
-    /** Goes to the table. */
+    /** Goes to the table; while that is empty, to where it is filled. */
     public void enter() {
         numbersKey.setSelected(true);
         turn();
-        if (numbers.table().getRowCount() > 0 && numbers.table().getSelectedRow() < 0) {
+        boolean isEmpty = numbers.table().getRowCount() == 0;
+        if (!isEmpty && numbers.table().getSelectedRow() < 0) {
             numbers.table().changeSelection(0, 0, false, false);
         }
-        numbers.table().requestFocusInWindow();
+        (isEmpty ? bikes : numbers.table()).requestFocusInWindow();
     }
 
     /** Goes to the first number of the last bike, so that what is typed next is that bike's. */
