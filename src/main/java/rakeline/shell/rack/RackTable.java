@@ -107,9 +107,16 @@ final class RackTable extends JTable {
     @Override
     protected boolean processKeyBinding(KeyStroke stroke, KeyEvent event, int condition, boolean pressed) {
         boolean other = event.isControlDown() || event.isAltDown() || event.isMetaDown();
-        boolean types = !other && event.getKeyChar() != KeyEvent.CHAR_UNDEFINED && event.getKeyChar() >= ' ';
-        putClientProperty("JTable.autoStartsEdit", types);
+        putClientProperty("JTable.autoStartsEdit", !other && isOfText(event));
         return super.processKeyBinding(stroke, event, condition, pressed);
+    }
+
+    /** Whether a key brings a letter; where the platform tells that only once it is typed, its code says as much. */
+    private static boolean isOfText(KeyEvent event) {
+        char letter = event.getKeyChar();
+        boolean isTold = letter != KeyEvent.CHAR_UNDEFINED && letter != 0;
+        int code = event.getKeyCode();
+        return isTold ? letter >= ' ' : code >= ' ' && code < KeyEvent.VK_DELETE && !event.isActionKey();
     }
 
     /** Typing replaces, F2 and a double click go on with what stands there. */
