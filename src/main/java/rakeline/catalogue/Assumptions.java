@@ -18,14 +18,12 @@ public final class Assumptions {
     /** Numbers that are only compared with. */
     private static final String CHECKS = "charted";
 
-    private static final String RIDER_ENDING = ".rider.json";
-
     private Assumptions() {}
 
     /** Those of the bike or rider that rows name by a path; none where there is no such file. */
     public static List<String> of(Roots roots, String path) {
         try {
-            return path.endsWith(RIDER_ENDING)
+            return path.endsWith(RiderFile.ENDING)
                     ? of(RiderFile.read(roots.read(path, RiderFile.SIZE_LIMIT), path))
                     : of(BikeFile.read(roots.read(path, BikeFile.SIZE_LIMIT), path));
         } catch (Refusal unreadable) {

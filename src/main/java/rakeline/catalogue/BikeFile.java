@@ -22,6 +22,9 @@ import rakeline.quantity.Refusal;
 /** Reads a bike file ({@code *.bike.json}), version 1. */
 public final class BikeFile {
     /** What the file's {@code format} says. */
+    /** How its files are called at the end. */
+    public static final String ENDING = ".bike.json";
+
     public static final String FORMAT = "rakeline/bike";
 
     /** The newest version that is read, and the one that is written. */

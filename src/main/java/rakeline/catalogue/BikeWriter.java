@@ -19,9 +19,6 @@ import rakeline.quantity.Input;
 
 /** Writes a bike file, so that reading it gives an equal bike: only what was given, numbers as the shortest decimals. */
 public final class BikeWriter {
-    /** What the names of bike files end in. */
-    public static final String ENDING = ".bike.json";
-
     private static final int LONGEST_NAME = 100;
     private static final ObjectWriter JSON = JsonMapper.builder()
             .enable(StreamWriteFeature.WRITE_BIGDECIMAL_AS_PLAIN)
@@ -33,7 +30,7 @@ public final class BikeWriter {
     /** A file's name for a bike of a name, such as every system takes. */
     public static String fileName(String name) {
         String safe = name.replaceAll("[\\\\/:*?\"<>|\\p{Cntrl}]", "-").strip().replaceAll("^\\.+|\\.+$", "");
-        return (safe.length() > LONGEST_NAME ? safe.substring(0, LONGEST_NAME) : safe) + ENDING;
+        return (safe.length() > LONGEST_NAME ? safe.substring(0, LONGEST_NAME) : safe) + BikeFile.ENDING;
     }
 
     /** The whole file, lines ended by line feeds. */

@@ -18,6 +18,9 @@ import rakeline.quantity.Refusal;
  */
 public final class DynamicsFile {
     /** What the file's {@code format} says. */
+    /** How its files are called at the end. */
+    public static final String ENDING = ".dynamics.json";
+
     public static final String FORMAT = "rakeline/dynamics";
 
     /** The newest version that is read. */

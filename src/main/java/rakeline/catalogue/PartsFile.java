@@ -30,6 +30,9 @@ import rakeline.quantity.Refusal;
  */
 public final class PartsFile {
     /** What the file's {@code format} says. */
+    /** How its files are called at the end. */
+    public static final String ENDING = ".parts.json";
+
     public static final String FORMAT = "rakeline/parts";
 
     /** The newest version that is read. */

@@ -25,6 +25,9 @@ import rakeline.rider.RiderInputs;
  */
 public final class RiderFile {
     /** What the file's {@code format} says. */
+    /** How its files are called at the end. */
+    public static final String ENDING = ".rider.json";
+
     public static final String FORMAT = "rakeline/rider";
 
     /** The newest version that is read. */

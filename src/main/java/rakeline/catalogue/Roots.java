@@ -66,7 +66,7 @@ public record Roots(List<Path> folders, Links links, Consumer<Path> reading) {
     }
 
     /** The names of the bundled files in a folder that end so, sorted. */
-    public List<String> bundledIn(String folder, String ending) {
+    public static List<String> bundledIn(String folder, String ending) {
         try {
             URI place = Roots.class.getResource(BUNDLED + folder).toURI();
             if (!place.getScheme().equals("jar")) {

@@ -37,13 +37,13 @@ final class CheckCommand extends Work {
     private static final Map<String, String> KINDS = Map.of(
             WorksheetFile.EXTENSION,
             WORKSHEET,
-            ".bike.json",
+            BikeFile.ENDING,
             BikeFile.FORMAT,
-            ".rider.json",
+            RiderFile.ENDING,
             RiderFile.FORMAT,
-            ".parts.json",
+            PartsFile.ENDING,
             PartsFile.FORMAT,
-            ".dynamics.json",
+            DynamicsFile.ENDING,
             DynamicsFile.FORMAT);
 
     private final Vocabulary vocabulary;

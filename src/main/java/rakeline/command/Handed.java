@@ -9,12 +9,9 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import picocli.CommandLine.Option;
 import rakeline.catalogue.Assumptions;
-import rakeline.catalogue.ExampleBike;
 import rakeline.catalogue.Roots;
 import rakeline.desk.Places;
 import rakeline.desk.SafeFile;
-import rakeline.figure.KeyDrawings;
-import rakeline.handling.Ride;
 import rakeline.handout.Imprint;
 import rakeline.handout.Knowledge;
 import rakeline.handout.Laid;
@@ -22,6 +19,7 @@ import rakeline.handout.Paper;
 import rakeline.handout.Pdf;
 import rakeline.handout.Sheet;
 import rakeline.help.Glossary;
+import rakeline.prelude.Pictures;
 import rakeline.quantity.Refusal;
 import rakeline.study.Vocabulary;
 
@@ -83,7 +81,6 @@ final class Handed {
         Roots roots =
                 new Roots(Stream.concat(folder.stream(), Stream.of(Places.here().worksheets()))
                         .toList());
-        return new Knowledge(
-                glossary::find, path -> Assumptions.of(roots, path), KeyDrawings.of(Ride.of(ExampleBike.read()))::find);
+        return new Knowledge(glossary::find, path -> Assumptions.of(roots, path), Pictures::ofKey);
     }
 }

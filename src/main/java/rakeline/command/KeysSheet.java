@@ -4,14 +4,13 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import rakeline.catalogue.ExampleBike;
 import rakeline.desk.Version;
 import rakeline.figure.BikeDrawing;
-import rakeline.figure.KeyDrawings;
 import rakeline.handling.Ride;
 import rakeline.handout.Block;
 import rakeline.handout.PageSheet;
 import rakeline.handout.Sheet;
+import rakeline.prelude.Pictures;
 import rakeline.quantity.Quantity;
 import rakeline.study.Vocabulary;
 
@@ -25,13 +24,11 @@ final class KeysSheet {
         Map<String, List<Quantity>> groups = new LinkedHashMap<>();
         quantities.forEach(quantity -> groups.computeIfAbsent(group(vocabulary, quantity), any -> new ArrayList<>())
                 .add(quantity));
-        Ride ride = Ride.of(ExampleBike.read());
-        KeyDrawings drawings = KeyDrawings.of(ride);
-        List<Block> blocks = new ArrayList<>(whole(ride));
+        List<Block> blocks = new ArrayList<>(whole(Pictures.example()));
         groups.forEach((group, members) -> {
             blocks.add(new Block.Heading(2, group));
             blocks.add(new Block.Explained(members.stream()
-                    .map(quantity -> PageSheet.entry(quantity, drawings.find(quantity.key())))
+                    .map(quantity -> PageSheet.entry(quantity, Pictures.ofKey(quantity.key())))
                     .toList()));
         });
         return new Sheet(

@@ -14,8 +14,6 @@ import rakeline.study.fit.Contender;
 
 /** Bikes side by side, with the differences against the first. */
 public final class ComparisonTable {
-    private static final String DIFFERENCE = "difference";
-    private static final String LARGER = "larger";
     private static final String STAR = " *";
     private static final String NO_STAR = "\u00a0\u00a0";
 
@@ -40,16 +38,17 @@ public final class ComparisonTable {
         List<Column> columns = new ArrayList<>();
         columns.add(words("measure", "Measure", rows, row -> row.quantity().heading()));
         for (int bike = 0; bike < comparison.contenders().size(); bike++) {
-            of(comparison, rows, bike).stream()
-                    .filter(column -> !column.key().startsWith(LARGER))
-                    .map(column -> column.key().startsWith(DIFFERENCE) ? starred(column, rows) : column)
-                    .forEach(columns::add);
+            columns.add(value(comparison, rows, bike));
+            if (bike > 0) {
+                columns.add(starred(difference(rows, bike), rows, bike));
+                columns.add(percent(rows, bike));
+                columns.add(uncertainty(rows, bike));
+            }
         }
         return new Table(title(comparison), columns, held(comparison, "a star"), comparison.cautions());
     }
 
-    private static Column starred(Column differences, List<Comparison.Row> rows) {
-        int bike = Integer.parseInt(differences.key().substring(DIFFERENCE.length())) - 1;
+    private static Column starred(Column differences, List<Comparison.Row> rows, int bike) {
         List<String> shown = IntStream.range(0, rows.size())
                 .mapToObj(i -> differences.shown().get(i) + (rows.get(i).isLarger(bike) ? STAR : NO_STAR))
                 .toList();
@@ -62,31 +61,46 @@ public final class ComparisonTable {
     }
 
     private static List<Column> of(Comparison comparison, List<Comparison.Row> rows, int bike) {
-        String place = String.valueOf(bike + 1);
-        Column value = numbers(
-                "bike" + place,
-                name(comparison, bike),
-                rows,
-                0,
-                row -> row.values().at(bike));
+        Column value = value(comparison, rows, bike);
         return bike == 0
                 ? List.of(value)
                 : List.of(
                         value,
-                        numbers(
-                                DIFFERENCE + place,
-                                "− first",
-                                rows,
-                                1,
-                                row -> row.differences().at(bike)),
-                        percent(place, rows, bike),
-                        numbers(
-                                "uncertainty" + place,
-                                "±",
-                                rows,
-                                1,
-                                row -> row.uncertainties().at(bike)),
-                        words(LARGER + place, LARGER, rows, row -> row.isLarger(bike) ? LARGER : ""));
+                        difference(rows, bike),
+                        percent(rows, bike),
+                        uncertainty(rows, bike),
+                        words("larger" + place(bike), "larger", rows, row -> row.isLarger(bike) ? "larger" : ""));
+    }
+
+    private static String place(int bike) {
+        return String.valueOf(bike + 1);
+    }
+
+    private static Column value(Comparison comparison, List<Comparison.Row> rows, int bike) {
+        return numbers(
+                "bike" + place(bike),
+                name(comparison, bike),
+                rows,
+                0,
+                row -> row.values().at(bike));
+    }
+
+    private static Column difference(List<Comparison.Row> rows, int bike) {
+        return numbers(
+                "difference" + place(bike),
+                "− first",
+                rows,
+                1,
+                row -> row.differences().at(bike));
+    }
+
+    private static Column uncertainty(List<Comparison.Row> rows, int bike) {
+        return numbers(
+                "uncertainty" + place(bike),
+                "±",
+                rows,
+                1,
+                row -> row.uncertainties().at(bike));
     }
 
     private static String name(Comparison comparison, int bike) {
@@ -128,12 +142,12 @@ public final class ComparisonTable {
         return new Column(key, label, "", values, shown);
     }
 
-    private static Column percent(String place, List<Comparison.Row> rows, int bike) {
+    private static Column percent(List<Comparison.Row> rows, int bike) {
         Numbers values = Numbers.generate(rows.size(), i -> rows.get(i).percent(bike));
         List<String> shown = IntStream.range(0, rows.size())
                 .mapToObj(i -> Double.isNaN(values.at(i)) ? "" : Decimals.fixed(values.at(i), 1))
                 .toList();
-        return new Column("percent" + place, "%", "", values, shown);
+        return new Column("percent" + place(bike), "%", "", values, shown);
     }
 
     private static Column words(

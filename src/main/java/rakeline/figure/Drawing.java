@@ -1,6 +1,8 @@
 package rakeline.figure;
 
 import java.util.List;
+import java.util.Optional;
+import rakeline.quantity.Quantity;
 
 /**
  * A drawing to scale, in millimetres, x to the right and y up.
@@ -60,6 +62,23 @@ public record Drawing(
      */
     public record Handle(Point at, String key, String label, double value, double perMmX, double perMmY, int overlay)
             implements Mark {
+        private static final double STILL = 1e-6;
+
+        /**
+         * At a place that moves with an input; the input follows what of a move lies along the way that the place takes.
+         *
+         * @param next where the place is when the input is larger by {@code step}
+         * @return empty where the place does not move
+         */
+        static Optional<Handle> moving(Quantity input, double value, Point at, Point next, double step, int overlay) {
+            double dx = (next.x() - at.x()) / step;
+            double dy = (next.y() - at.y()) / step;
+            double square = dx * dx + dy * dy;
+            return Math.sqrt(square) < STILL
+                    ? Optional.empty()
+                    : Optional.of(new Handle(at, input.key(), input.label(), value, dx / square, dy / square, overlay));
+        }
+
         @Override
         public Ink ink() {
             return Ink.FINE;

@@ -12,18 +12,22 @@ import rakeline.figure.Drawing.Mark;
 import rakeline.figure.Drawing.Path;
 import rakeline.geometry.Geometry;
 import rakeline.handling.Ride;
+import rakeline.quantity.Measure;
 import rakeline.study.Vocabulary;
 
 /** Small drawings of one bicycle, each with the one dimension that a key names. */
 public final class KeyDrawings {
+    private final Ride ride;
     private final Map<String, Drawing> drawings = new LinkedHashMap<>();
 
-    private KeyDrawings() {}
+    private KeyDrawings(Ride ride) {
+        this.ride = ride;
+    }
 
     /** Of a bicycle that has whatever is to be shown. */
     public static KeyDrawings of(Ride ride) {
         Geometry geometry = ride.geometry();
-        KeyDrawings all = new KeyDrawings();
+        KeyDrawings all = new KeyDrawings(ride);
         List<Mark> bike =
                 SideMarks.of(geometry, 0).stream().map(KeyDrawings::faded).toList();
         SideDimensions.of(geometry).forEach(mark -> all.add((Dimension) mark, bike));
@@ -60,10 +64,10 @@ public final class KeyDrawings {
         add(dimension.key(), bike, List.of(inked));
     }
 
-    /** What it measures is said beside the drawing. */
-    private static String number(Dimension dimension) {
-        String text = dimension.text();
-        return Vocabulary.standard().quantity(dimension.key()).unit().attach(text.substring(text.lastIndexOf(' ') + 1));
+    /** The number alone: what it measures is said beside the drawing. */
+    private String number(Dimension dimension) {
+        Measure<Ride> tracked = Vocabulary.standard().tracked(dimension.key());
+        return tracked.quantity().formatWithUnit(tracked.read(ride).orNaN());
     }
 
     private void add(String key, List<Mark> under, List<Mark> over) {

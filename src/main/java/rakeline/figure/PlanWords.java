@@ -33,7 +33,7 @@ final class PlanWords {
     static List<Mark> of(Ride ride, double steerDeg) {
         Geometry geometry = ride.geometry();
         List<Mark> marks = new ArrayList<>(turned(geometry, steerDeg));
-        marks.add(handle(geometry, steerDeg));
+        handle(geometry, steerDeg).ifPresent(marks::add);
         if (geometry.bike().hasGroup("crank") && geometry.bike().hasGroup("shoe")) {
             dimension(geometry).ifPresent(marks::add);
             marks.add(room(geometry));
@@ -67,14 +67,9 @@ final class PlanWords {
         return new Path(points, false, false, Ink.FINE, 0);
     }
 
-    private static Handle handle(Geometry geometry, double steerDeg) {
-        Drawing.Point at = tip(geometry, steerDeg);
+    private static Optional<Handle> handle(Geometry geometry, double steerDeg) {
         Drawing.Point next = tip(geometry, steerDeg + STEP);
-        double dx = (next.x() - at.x()) / STEP;
-        double dy = (next.y() - at.y()) / STEP;
-        double square = dx * dx + dy * dy;
-        Quantity steer = Inputs.RIDE_STEER.quantity();
-        return new Handle(at, steer.key(), steer.label(), steerDeg, dx / square, dy / square, 0);
+        return Handle.moving(Inputs.RIDE_STEER.quantity(), steerDeg, tip(geometry, steerDeg), next, STEP, 0);
     }
 
     private static Label angle(Geometry geometry, double steerDeg) {

@@ -78,14 +78,10 @@ final class SideDimensions {
                         "bar ahead",
                         reachLine + LINE,
                         cockpit.clamp().x()));
-        if (geometry.bike().hasGroup("contact")) {
-            saddle(reachLine);
-        }
+        geometry.sitPoint().ifPresent(sit -> saddle(sit, reachLine));
     }
 
-    private void saddle(double line) {
-        Point sit = new Point(
-                geometry.bike().get(Inputs.CONTACT_SIT_X), geometry.bike().get(Inputs.CONTACT_SIT_Y));
+    private void saddle(Point sit, double line) {
         level(Measures.SADDLE_SETBACK.quantity(), "saddle behind", line, sit.x());
         behind(Inputs.CONTACT_SIT_Y.quantity(), "saddle up", sit.x(), 0, sit.y(), 0);
     }

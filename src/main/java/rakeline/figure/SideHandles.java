@@ -3,7 +3,6 @@ package rakeline.figure;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
-import java.util.stream.Stream;
 import rakeline.figure.Drawing.Handle;
 import rakeline.figure.Drawing.Mark;
 import rakeline.geometry.Bike;
@@ -19,24 +18,19 @@ import rakeline.quantity.Refusal;
 /** Where the inputs of a side view can be taken hold of: each at the place that it moves, when it is redrawn. */
 final class SideHandles {
     private static final double STEP = 0.01;
-    private static final double STILL = 1e-6;
     private static final double NOSE = 120;
 
     private static final List<Held> HELD = List.of(
             new Held(Inputs.HEAD_ANGLE, geometry -> Optional.of(axisOnTheGround(geometry.side()))),
-            new Held(Inputs.FORK_OFFSET, geometry -> Optional.of(frontAxle(geometry.side()))),
-            new Held(Inputs.CHAINSTAY, geometry -> Optional.of(rearAxle(geometry.side()))),
+            new Held(Inputs.FORK_OFFSET, geometry -> Optional.of(geometry.side().frontAxle())),
+            new Held(Inputs.CHAINSTAY, geometry -> Optional.of(geometry.side().rearAxle())),
             new Held(Inputs.SEAT_ANGLE, geometry -> Optional.of(seat(geometry.bike()))),
-            new Held(
-                    Inputs.CRANK_LENGTH,
-                    geometry -> in("crank", geometry, bike -> new Point(bike.get(Inputs.CRANK_LENGTH), 0))),
+            new Held(Inputs.CRANK_LENGTH, SideHandles::pedal),
             new Held(Inputs.STEM_LENGTH, geometry -> geometry.cockpit().map(Cockpit::clamp)),
             new Held(Inputs.STEM_ANGLE, geometry -> geometry.cockpit().map(SideHandles::middleOfStem)),
             new Held(Inputs.SPACERS, geometry -> geometry.cockpit().map(Cockpit::stemRoot)),
-            new Held(
-                    Inputs.CONTACT_SIT_X,
-                    geometry -> in("contact", geometry, bike -> sit(bike).plus(new Point(NOSE, -6)))),
-            new Held(Inputs.CONTACT_SIT_Y, geometry -> in("contact", geometry, SideHandles::sit)));
+            new Held(Inputs.CONTACT_SIT_X, geometry -> geometry.sitPoint().map(sit -> sit.plus(new Point(NOSE, -6)))),
+            new Held(Inputs.CONTACT_SIT_Y, Geometry::sitPoint));
 
     private SideHandles() {}
 
@@ -49,11 +43,11 @@ final class SideHandles {
 
     static List<Mark> of(Geometry geometry, int overlay) {
         return HELD.stream()
-                .flatMap(held -> handle(held, geometry.bike(), overlay).stream())
+                .<Mark>flatMap(held -> handle(held, geometry.bike(), overlay).stream())
                 .toList();
     }
 
-    private static Optional<Mark> handle(Held held, Bike bike, int overlay) {
+    private static Optional<Handle> handle(Held held, Bike bike, int overlay) {
         double value = bike.get(held.input());
         try {
             return held.at(bike)
@@ -66,40 +60,21 @@ final class SideHandles {
         }
     }
 
-    /** The input follows what of a move lies along the way that the place takes. */
-    private static Optional<Mark> handle(Input input, double value, Point at, Point next, int overlay) {
-        double dx = (next.x() - at.x()) / STEP;
-        double dy = (next.y() - at.y()) / STEP;
-        double square = dx * dx + dy * dy;
-        return Math.sqrt(square) < STILL
-                ? Optional.empty()
-                : Optional.of(new Handle(
-                        new Drawing.Point(at.x(), at.y()),
-                        input.key(),
-                        input.quantity().label(),
-                        value,
-                        dx / square,
-                        dy / square,
-                        overlay));
+    private static Optional<Handle> handle(Input input, double value, Point at, Point next, int overlay) {
+        return Handle.moving(input.quantity(), value, on(at), on(next), STEP, overlay);
     }
 
-    private static Optional<Point> in(String group, Geometry geometry, Function<Bike, Point> place) {
-        return Stream.of(geometry.bike())
-                .filter(bike -> bike.hasGroup(group))
-                .map(place)
-                .findFirst();
+    private static Drawing.Point on(Point point) {
+        return new Drawing.Point(point.x(), point.y());
+    }
+
+    private static Optional<Point> pedal(Geometry geometry) {
+        Bike bike = geometry.bike();
+        return bike.hasGroup("crank") ? Optional.of(new Point(bike.get(Inputs.CRANK_LENGTH), 0)) : Optional.empty();
     }
 
     private static Point axisOnTheGround(SideView side) {
         return new Point(side.frontAxleXMm() + side.trailMm(), -side.bbHeightMm());
-    }
-
-    private static Point frontAxle(SideView side) {
-        return new Point(side.frontAxleXMm(), side.frontAxleYMm());
-    }
-
-    private static Point rearAxle(SideView side) {
-        return new Point(side.rearAxleXMm(), side.rearAxleYMm());
     }
 
     /** Where the seat axis reaches the height of the stack. */
@@ -112,9 +87,5 @@ final class SideHandles {
         return new Point(
                 (cockpit.stemRoot().x() + cockpit.clamp().x()) / 2,
                 (cockpit.stemRoot().y() + cockpit.clamp().y()) / 2);
-    }
-
-    private static Point sit(Bike bike) {
-        return new Point(bike.get(Inputs.CONTACT_SIT_X), bike.get(Inputs.CONTACT_SIT_Y));
     }
 }

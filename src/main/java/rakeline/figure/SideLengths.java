@@ -38,8 +38,8 @@ final class SideLengths {
         bike = geometry.bike();
         side = geometry.side();
         seat = SeatAxis.of(bike);
-        rear = new Point(side.rearAxleXMm(), side.rearAxleYMm());
-        front = new Point(side.frontAxleXMm(), side.frontAxleYMm());
+        rear = side.rearAxle();
+        front = side.frontAxle();
     }
 
     static Map<String, List<Mark>> of(Geometry geometry) {
@@ -124,20 +124,21 @@ final class SideLengths {
         if (bike.hasGroup("crank")) {
             length(Inputs.CRANK_LENGTH.quantity(), bb, new Point(bike.get(Inputs.CRANK_LENGTH), 0), -BESIDE);
         }
-        if (bike.hasGroup("contact")) {
-            Point sit = new Point(bike.get(Inputs.CONTACT_SIT_X), bike.get(Inputs.CONTACT_SIT_Y));
-            length(Inputs.CONTACT_SIT_X.quantity(), sit, new Point(0, sit.y()), BESIDE);
-            length(Measures.SADDLE_HEIGHT.quantity(), bb, sit, BESIDE);
-            geometry.cockpit().ifPresent(cockpit -> {
-                Point low = new Point(sit.x(), cockpit.clamp().y());
-                length(Measures.SADDLE_TO_BAR.quantity(), sit, low, 0);
-                marks.get(Measures.SADDLE_TO_BAR.key()).add(path(Ink.DASHED, low, cockpit.clamp()));
-            });
-            geometry.handPoint().ifPresent(hand -> {
-                Point end = new Point(hand.at().x(), sit.y());
-                length(Measures.SADDLE_TO_HAND.quantity(), sit, end, BESIDE);
-            });
-        }
+        geometry.sitPoint().ifPresent(this::saddle);
+    }
+
+    private void saddle(Point sit) {
+        length(Inputs.CONTACT_SIT_X.quantity(), sit, new Point(0, sit.y()), BESIDE);
+        length(Measures.SADDLE_HEIGHT.quantity(), bb, sit, BESIDE);
+        geometry.cockpit().ifPresent(cockpit -> {
+            Point low = new Point(sit.x(), cockpit.clamp().y());
+            length(Measures.SADDLE_TO_BAR.quantity(), sit, low, 0);
+            marks.get(Measures.SADDLE_TO_BAR.key()).add(path(Ink.DASHED, low, cockpit.clamp()));
+        });
+        geometry.handPoint().ifPresent(hand -> {
+            Point end = new Point(hand.at().x(), sit.y());
+            length(Measures.SADDLE_TO_HAND.quantity(), sit, end, BESIDE);
+        });
     }
 
     private Point onGround(double x) {

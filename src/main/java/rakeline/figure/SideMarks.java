@@ -43,21 +43,13 @@ final class SideMarks {
         side.frame();
         side.fork();
         side.cockpit();
-        side.saddle();
+        geometry.sitPoint().ifPresent(side::saddle);
         side.crank();
         return List.copyOf(side.marks);
     }
 
     private double groundY() {
         return -side.bbHeightMm();
-    }
-
-    private Point rearAxle() {
-        return new Point(side.rearAxleXMm(), side.rearAxleYMm());
-    }
-
-    private Point frontAxle() {
-        return new Point(side.frontAxleXMm(), side.frontAxleYMm());
     }
 
     private void ground() {
@@ -69,8 +61,8 @@ final class SideMarks {
     }
 
     private void wheels() {
-        wheel(rearAxle(), bike.get(Inputs.REAR_RADIUS), bike.get(Inputs.REAR_TYRE));
-        wheel(frontAxle(), side.frontRadiusMm(), bike.get(Inputs.FRONT_TYRE));
+        wheel(side.rearAxle(), bike.get(Inputs.REAR_RADIUS), bike.get(Inputs.REAR_TYRE));
+        wheel(side.frontAxle(), side.frontRadiusMm(), bike.get(Inputs.FRONT_TYRE));
         if (bike.has(Inputs.MUDGUARD_GAP)) {
             mudguard(side.frontRadiusMm() + bike.get(Inputs.MUDGUARD_GAP));
         }
@@ -87,7 +79,7 @@ final class SideMarks {
         List<Point> arc = new ArrayList<>();
         for (int degree = 60; degree <= 215; degree += 5) {
             double round = Math.toRadians(degree);
-            arc.add(frontAxle().plus(new Point(radius * Math.cos(round), radius * Math.sin(round))));
+            arc.add(side.frontAxle().plus(new Point(radius * Math.cos(round), radius * Math.sin(round))));
         }
         path(Ink.FINE, false, arc);
     }
@@ -100,8 +92,8 @@ final class SideMarks {
         line(Ink.BOLD, bb, side.onAxis(-headTube() + USUAL_JUNCTION));
         line(Ink.BOLD, headJunction, seatJunction);
         line(Ink.BOLD, bb, seatTubeTop(seatJunction));
-        line(Ink.BOLD, bb, rearAxle());
-        line(Ink.BOLD, rearAxle(), seatJunction);
+        line(Ink.BOLD, bb, side.rearAxle());
+        line(Ink.BOLD, side.rearAxle(), seatJunction);
         line(Ink.BOLD, side.onAxis(0), headBottom);
         circle(Ink.BOLD, bb, 20);
     }
@@ -122,7 +114,7 @@ final class SideMarks {
         double lower = bike.has(Inputs.LOWER_STACK) ? bike.get(Inputs.LOWER_STACK) : 0;
         Point crown = side.onAxis(-headTube() - lower);
         line(Ink.BOLD, side.onAxis(-headTube()), crown);
-        line(Ink.BOLD, crown, frontAxle());
+        line(Ink.BOLD, crown, side.frontAxle());
         line(Ink.DASHED, side.onAxis(90), new Point(axisOnGround(), groundY()));
         touches();
     }
@@ -163,11 +155,7 @@ final class SideMarks {
         path(Ink.FINE, false, bend);
     }
 
-    private void saddle() {
-        if (!bike.hasGroup("contact")) {
-            return;
-        }
-        Point sit = new Point(bike.get(Inputs.CONTACT_SIT_X), bike.get(Inputs.CONTACT_SIT_Y));
+    private void saddle(Point sit) {
         Point nose = sit.plus(new Point(0.55 * SADDLE_LENGTH, -6));
         Point tail = sit.plus(new Point(-0.45 * SADDLE_LENGTH, 4));
         path(Ink.BOLD, false, List.of(tail, sit, nose));

@@ -59,6 +59,13 @@ public final class Geometry {
         return cockpit().map(cockpit -> HandPoint.of(bike, side, cockpit, hands));
     }
 
+    /** Where the rider is to sit; empty where it is not given. */
+    public Optional<Point> sitPoint() {
+        return bike.hasGroup("contact")
+                ? Optional.of(new Point(bike.get(Inputs.CONTACT_SIT_X), bike.get(Inputs.CONTACT_SIT_Y)))
+                : Optional.empty();
+    }
+
     /** The top tube; empty where it is not given. */
     public Optional<TopTube> topTube() {
         return bike.hasGroup("frame.topTube") ? Optional.of(TopTube.of(bike, side)) : Optional.empty();

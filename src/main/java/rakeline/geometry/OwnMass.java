@@ -42,7 +42,7 @@ public record OwnMass(double massKg, double centreXMm) {
     public static Point usualFork(Geometry geometry) {
         SideView side = geometry.side();
         Point barEnd = geometry.cockpit().map(Cockpit::clamp).orElseGet(() -> side.onAxis(0));
-        Point axle = new Point(side.frontAxleXMm(), side.frontAxleYMm());
+        Point axle = side.frontAxle();
         return axle.plus(barEnd.minus(axle).times(FORK_ALONG));
     }
 

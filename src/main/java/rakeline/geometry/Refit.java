@@ -63,7 +63,7 @@ public record Refit(Bike bike, double pitchDeg, Point sitMiss, Point handMiss) {
     private static Refit turn(Bike old, Bike drawn) {
         SideView side = SideView.of(old);
         Point axle = exchangedAxle(old, drawn, side);
-        Point rear = new Point(side.rearAxleXMm(), side.rearAxleYMm());
+        Point rear = side.rearAxle();
         double pitch = pitchRad(axle.minus(rear), drawn.get(Inputs.FRONT_RADIUS) - drawn.get(Inputs.REAR_RADIUS));
         Bike turned = pitch == 0 ? drawn : drawn.replace(turnedNumbers(old, drawn, rear, pitch));
         return new Refit(

@@ -50,6 +50,14 @@ public record SideView(
                 axisLength);
     }
 
+    public Point rearAxle() {
+        return new Point(rearAxleXMm, rearAxleYMm);
+    }
+
+    public Point frontAxle() {
+        return new Point(frontAxleXMm, frontAxleYMm);
+    }
+
     /** BB to the front axle, true length. */
     public double frontCentreMm() {
         return Math.sqrt(frontAxleXMm * frontAxleXMm + frontAxleYMm * frontAxleYMm);

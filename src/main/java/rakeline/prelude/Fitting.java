@@ -4,6 +4,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import rakeline.catalogue.Bundled;
 import rakeline.catalogue.PartsFile;
 import rakeline.figure.ComparisonTable;
 import rakeline.figure.LimitTable;
@@ -20,9 +21,6 @@ import rakeline.study.fit.Wanted;
 
 /** What a row may call by its bare name to fit bikes to a rider. */
 public final class Fitting {
-    private static final List<String> STOCKS = List.of("demo-data/parts", "demo-data/customer");
-    private static final String STOCK_FILE = ".parts.json";
-
     private Fitting() {}
 
     /** The stock parts of a file, looked for where bikes are. */
@@ -32,13 +30,7 @@ public final class Fitting {
 
     /** The bundled stock parts to choose from, for {@code pick}. */
     public static List<Listed<Stock>> stocks() {
-        return STOCKS.stream()
-                .flatMap(folder -> Surroundings.current().roots().bundledIn(folder, STOCK_FILE).stream())
-                .map(path -> {
-                    Stock stock = parts(path);
-                    return new Listed<>(path, stock.name(), stock, Fitting::parts);
-                })
-                .toList();
+        return Listed.of(Bundled.PARTS.paths(), Fitting::parts, Stock::name);
     }
 
     /** Starts a match: {@code match(bike).to(other).with(parts).table()}. */

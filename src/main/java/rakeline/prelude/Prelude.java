@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
 import rakeline.catalogue.BikeFile;
+import rakeline.catalogue.Bundled;
 import rakeline.figure.BikeDrawing;
 import rakeline.figure.Drawing;
 import rakeline.figure.MeasureTable;
@@ -63,8 +64,6 @@ public final class Prelude {
             .toList();
 
     private static final int DIAL_STEPS = 100;
-    private static final String BIKES = "demo-data/bikes";
-    private static final String BIKE_FILE = ".bike.json";
 
     private Prelude() {}
 
@@ -112,13 +111,7 @@ public final class Prelude {
     /** The bikes to choose from: those on the worksheet's rack, or where it has none, the bundled ones. */
     public static List<Listed<Bike>> bikes() {
         List<String> rack = Surroundings.current().rack();
-        List<String> paths = rack.isEmpty() ? Surroundings.current().roots().bundledIn(BIKES, BIKE_FILE) : rack;
-        return paths.stream()
-                .map(path -> {
-                    Bike bike = bike(path);
-                    return new Listed<>(path, bike.name(), bike, Prelude::bike);
-                })
-                .toList();
+        return Listed.of(rack.isEmpty() ? Bundled.BIKES.paths() : rack, Prelude::bike, Bike::name);
     }
 
     /** A picker: a choice that a person makes; only as the whole initialiser of a variable. */

@@ -3,6 +3,7 @@ package rakeline.prelude;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import rakeline.catalogue.Bundled;
 import rakeline.catalogue.RiderFile;
 import rakeline.figure.BikeDrawing;
 import rakeline.figure.Drawing;
@@ -20,9 +21,6 @@ import rakeline.study.Vocabulary;
 
 /** What a row may call about riders, and about the rides that they make of bikes. */
 public final class Riders {
-    private static final List<String> RIDERS = List.of("demo-data/riders", "demo-data/customer");
-    private static final String RIDER_FILE = ".rider.json";
-
     private Riders() {}
 
     /** The rider of a file, looked for in the worksheet's folder, your Rakeline folder and among what is bundled. */
@@ -32,13 +30,7 @@ public final class Riders {
 
     /** The bundled riders to choose from, for {@code pick}. */
     public static List<Listed<Rider>> riders() {
-        return RIDERS.stream()
-                .flatMap(folder -> Surroundings.current().roots().bundledIn(folder, RIDER_FILE).stream())
-                .map(path -> {
-                    Rider rider = rider(path);
-                    return new Listed<>(path, rider.name(), rider, Riders::rider);
-                })
-                .toList();
+        return Listed.of(Bundled.RIDERS.paths(), Riders::rider, Rider::name);
     }
 
     /** A rider on a bike, hands on the hoods; the rider's shoe and contact points stand in place of the bike's. */

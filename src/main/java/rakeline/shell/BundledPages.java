@@ -1,20 +1,9 @@
 package rakeline.shell;
 
-import java.io.IOException;
-import java.net.URI;
-import java.net.URISyntaxException;
-import java.net.URL;
-import java.nio.file.FileSystem;
-import java.nio.file.FileSystems;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Stream;
 import rakeline.catalogue.Roots;
-import rakeline.quantity.Refusal;
 import rakeline.worksheet.Worksheet;
 import rakeline.worksheet.WorksheetFile;
 
@@ -25,7 +14,7 @@ final class BundledPages {
 
     static final String FIRST_STEPS = "worksheets/first-steps" + WorksheetFile.EXTENSION;
 
-    private static final String FOLDER = "/rakeline/bundled/worksheets";
+    private static final String FOLDER = "worksheets";
 
     private BundledPages() {}
 
@@ -43,11 +32,7 @@ final class BundledPages {
 
     /** All of them, by title. */
     static List<Entry> list() {
-        URL folder = BundledPages.class.getResource(FOLDER);
-        if (folder == null) {
-            return List.of();
-        }
-        return names(folder).stream()
+        return Roots.bundledIn(FOLDER, WorksheetFile.EXTENSION).stream()
                 .map(BundledPages::entry)
                 .sorted(Comparator.comparing(Entry::title))
                 .toList();
@@ -56,28 +41,5 @@ final class BundledPages {
     private static Entry entry(String name) {
         Worksheet page = read(name);
         return new Entry(name, page.title(), page.audience());
-    }
-
-    private static List<String> names(URL folder) {
-        try {
-            URI uri = folder.toURI();
-            if (!"jar".equals(uri.getScheme())) {
-                return names(Path.of(uri));
-            }
-            try (FileSystem jar = FileSystems.newFileSystem(uri, Map.of())) {
-                return names(jar.getPath(FOLDER));
-            }
-        } catch (IOException | URISyntaxException e) {
-            throw new Refusal("The bundled worksheets cannot be listed: " + e.getMessage() + ".", e);
-        }
-    }
-
-    private static List<String> names(Path folder) throws IOException {
-        try (Stream<Path> files = Files.list(folder)) {
-            return files.map(file -> file.getFileName().toString())
-                    .filter(name -> name.endsWith(WorksheetFile.EXTENSION))
-                    .map(name -> "worksheets/" + name)
-                    .toList();
-        }
     }
 }

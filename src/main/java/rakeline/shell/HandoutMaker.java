@@ -8,14 +8,10 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
-import java.util.function.Function;
 import java.util.function.Supplier;
 import rakeline.catalogue.Assumptions;
-import rakeline.catalogue.ExampleBike;
 import rakeline.catalogue.Roots;
 import rakeline.desk.Version;
-import rakeline.figure.KeyDrawings;
-import rakeline.handling.Ride;
 import rakeline.handout.Imprint;
 import rakeline.handout.Knowledge;
 import rakeline.handout.Laid;
@@ -24,6 +20,7 @@ import rakeline.handout.Paper;
 import rakeline.handout.Pdf;
 import rakeline.handout.RunPage;
 import rakeline.help.Glossary;
+import rakeline.prelude.Pictures;
 import rakeline.shell.look.Look;
 import rakeline.shell.page.Bench;
 import rakeline.shell.page.PageModel;
@@ -153,8 +150,7 @@ final class HandoutMaker implements Bench.View {
         Vocabulary vocabulary = Vocabulary.standard();
         Glossary glossary = Glossary.of(vocabulary.quantities(), vocabulary.constants());
         Roots roots = vault.roots(now.origin().folder());
-        Function<String, List<String>> assumptions = path -> Assumptions.of(roots, path);
-        return new Knowledge(glossary::find, assumptions, KeyDrawings.of(Ride.of(ExampleBike.read()))::find);
+        return new Knowledge(glossary::find, path -> Assumptions.of(roots, path), Pictures::ofKey);
     }
 
     private String write(Path file, Laid laid) {

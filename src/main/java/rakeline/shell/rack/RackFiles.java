@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.concurrent.atomic.AtomicReference;
 import rakeline.catalogue.BikeFile;
 import rakeline.catalogue.BikeWriter;
+import rakeline.catalogue.Bundled;
 import rakeline.catalogue.Roots;
 import rakeline.desk.SafeFile;
 import rakeline.desk.Stamp;
@@ -83,10 +84,10 @@ record RackFiles(SafeFile disk, List<Path> folders) {
     }
 
     private Path free(Path folder, String fileName) {
-        String stem = fileName.substring(0, fileName.length() - BikeWriter.ENDING.length());
+        String stem = fileName.substring(0, fileName.length() - BikeFile.ENDING.length());
         Path file = folder.resolve(fileName);
         for (int i = 2; disk.exists(file); i++) {
-            file = folder.resolve(stem + "-" + i + BikeWriter.ENDING);
+            file = folder.resolve(stem + "-" + i + BikeFile.ENDING);
         }
         return file;
     }
@@ -105,12 +106,12 @@ record RackFiles(SafeFile disk, List<Path> folders) {
         return create(BikeWriter.fileName(bike.name()), bike);
     }
 
-    /** The paths of the files in the folders that end so, then of those that come with the program. */
-    List<String> named(List<String> bundledIn, String ending) {
+    /** The paths of the files of a kind in the folders, then of those that come with the program. */
+    List<String> of(Bundled kind) {
         List<String> paths = new ArrayList<>();
-        folders.forEach(
-                folder -> disk.list(folder, ending).forEach(file -> paths.add(String.valueOf(file.getFileName()))));
-        bundledIn.forEach(folder -> paths.addAll(roots().bundledIn(folder, ending)));
+        folders.forEach(folder ->
+                disk.list(folder, kind.ending()).forEach(file -> paths.add(String.valueOf(file.getFileName()))));
+        paths.addAll(kind.paths());
         return paths.stream().distinct().toList();
     }
 

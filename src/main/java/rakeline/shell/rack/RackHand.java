@@ -7,7 +7,9 @@ import java.util.Optional;
 import javax.swing.JList;
 import javax.swing.JOptionPane;
 import javax.swing.JScrollPane;
+import rakeline.catalogue.BikeFile;
 import rakeline.catalogue.BikeWriter;
+import rakeline.catalogue.Bundled;
 import rakeline.geometry.Bike;
 import rakeline.quantity.Refusal;
 import rakeline.shell.look.Ask;
@@ -97,7 +99,7 @@ public final class RackHand {
 
     /** Lets the person choose among the bikes that come with the program. */
     public void addBundled() {
-        List<String> paths = RackStock.bundled();
+        List<String> paths = Bundled.BIKES.paths();
         List<String> names =
                 paths.stream().map(path -> RackStock.bundled(path).name()).toList();
         JList<String> list = new JList<>(names.toArray(String[]::new));
@@ -116,7 +118,7 @@ public final class RackHand {
     }
 
     public void addFiles() {
-        take(desk.host().filesToOpen("Bikes", BikeWriter.ENDING));
+        take(desk.host().filesToOpen("Bikes", BikeFile.ENDING));
     }
 
     /** Takes files in: bikes onto the rack, a chart through its preview. */

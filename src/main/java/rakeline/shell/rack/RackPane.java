@@ -15,6 +15,7 @@ import javax.swing.JList;
 import javax.swing.JPanel;
 import javax.swing.JPopupMenu;
 import javax.swing.JToggleButton;
+import rakeline.catalogue.Bundled;
 import rakeline.catalogue.RiderFile;
 import rakeline.geometry.Hands;
 import rakeline.rider.Rider;
@@ -25,8 +26,6 @@ import rakeline.shell.page.Bench;
 
 /** The rack as it stands in the window: its controls, its table, and bikes side by side. */
 public final class RackPane extends JPanel implements RackDesk.View {
-    private static final List<String> RIDERS = List.of("demo-data/riders", "demo-data/customer");
-    private static final String RIDER_FILE = ".rider.json";
     private static final String NUMBERS = "numbers";
     private static final String PAIRED = "paired";
 
@@ -167,7 +166,7 @@ public final class RackPane extends JPanel implements RackDesk.View {
         RackFiles files = desk.files();
         desk.host()
                 .aside(
-                        () -> files.named(RIDERS, RIDER_FILE).stream()
+                        () -> files.of(Bundled.RIDERS).stream()
                                 .map(path -> RiderFile.read(files.roots().read(path, RiderFile.SIZE_LIMIT), path))
                                 .toList(),
                         all -> fill(() -> {

@@ -22,7 +22,6 @@ import rakeline.shell.page.Bench;
 
 /** Bikes coming onto the rack and going from it, each one step of the page. To be used on the event thread. */
 final class RackStock {
-    private static final List<String> BUNDLED = List.of("demo-data/bikes", "demo-data/customer");
     static final String CSV = ".csv";
 
     private final Bench bench;
@@ -31,13 +30,6 @@ final class RackStock {
     RackStock(Bench bench, RackDesk desk) {
         this.bench = bench;
         this.desk = desk;
-    }
-
-    /** The paths of the bikes that come with the program. */
-    static List<String> bundled() {
-        return BUNDLED.stream()
-                .flatMap(folder -> Roots.bundled().bundledIn(folder, BikeWriter.ENDING).stream())
-                .toList();
     }
 
     /** A bike that comes with the program. */

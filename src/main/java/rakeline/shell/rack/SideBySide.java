@@ -13,6 +13,7 @@ import javax.swing.JComboBox;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import javax.swing.ScrollPaneConstants;
+import rakeline.catalogue.Bundled;
 import rakeline.catalogue.PartsFile;
 import rakeline.figure.BikeDrawing;
 import rakeline.figure.Figure;
@@ -28,9 +29,6 @@ import rakeline.study.fit.Wanted;
 
 /** Bikes of the rack compared, as built or at the same contact points, and matched to stock parts. */
 final class SideBySide extends JPanel {
-    private static final List<String> PARTS = List.of("demo-data/parts", "demo-data/customer");
-    private static final String PARTS_FILE = ".parts.json";
-
     private final transient Look look;
     private final transient RackDesk desk;
     private final transient RackStock stock;
@@ -117,7 +115,7 @@ final class SideBySide extends JPanel {
         RackFiles files = desk.files();
         desk.host()
                 .aside(
-                        () -> files.named(PARTS, PARTS_FILE).stream()
+                        () -> files.of(Bundled.PARTS).stream()
                                 .map(path -> PartsFile.read(files.roots().read(path, PartsFile.SIZE_LIMIT), path))
                                 .toList(),
                         all -> fill(
