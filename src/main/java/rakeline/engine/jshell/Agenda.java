@@ -40,14 +40,17 @@ final class Agenda {
         forced.clear();
     }
 
-    /** Takes the topmost. */
+    /** The topmost. */
     PageRow next(Layout page) {
-        PageRow row = page.rows().stream()
+        return page.rows().stream()
                 .filter(each -> pending.contains(each.id()))
                 .findFirst()
                 .orElseThrow();
+    }
+
+    /** A row is being dealt with. */
+    void take(PageRow row) {
         pending.remove(row.id());
-        return row;
     }
 
     /** Whether a row that was taken runs even where it is set to wait. */

@@ -135,22 +135,27 @@ final class PageRun {
     }
 
     private void plan(List<String> ids, Set<String> rewritten) {
-        boolean startsOver = ids.stream().anyMatch(succession::keepsState);
         plan.rerun(ids, rewritten);
-        if (startsOver) {
+    }
+
+    /** Deals with the topmost of the rows that are to run, or puts a worker in place in which it can. */
+    void runNext() {
+        PageRow row = agenda.next(standing.page());
+        if (succession.keepsState(row)) {
             succession.renewWorker();
+        } else {
+            agenda.take(row);
+            deal(row);
+            listener.accept(agenda.oneDone());
         }
     }
 
-    /** Deals with the topmost of the rows that are to run. */
-    void runNext() {
-        PageRow row = agenda.next(standing.page());
+    private void deal(PageRow row) {
         if (holdsBack(row, agenda.takeForced(row.id()))) {
             withdrawImports(row);
         } else {
             run(row);
         }
-        listener.accept(agenda.oneDone());
     }
 
     /** Whether the row does not run, which is said then. */

@@ -90,8 +90,8 @@ final class Succession {
     }
 
     /** Static fields of a class are what they were at first only in a worker that has not loaded it. */
-    boolean keepsState(String id) {
-        return stateful(standing.page().row(id)).anyMatch(loaded::contains);
+    boolean keepsState(PageRow row) {
+        return stateful(row).anyMatch(loaded::contains);
     }
 
     /** Puts another worker in place, as often as rows come out otherwise in it than they stood. */

@@ -99,6 +99,14 @@ class EditsTest {
     }
 
     @Test
+    void aStaticFieldBeginsAnewWhereAnImportHasRowsBelowItRunAgain() throws InterruptedException {
+        for (String edited : new String[] {"int a = 1;", "int a = 2;"}) {
+            page.run("class Bin { static int count; }", edited, "import java.time.*;", "Bin.count += 1;");
+        }
+        assertThat(page.value("r4")).isEqualTo("1");
+    }
+
+    @Test
     void aRowThatIsAskedToRunKnowsNoImportBelowIt() throws InterruptedException {
         page.run(Pages.of(
                 Pages.row("early", "Duration.ofSeconds(1)"),

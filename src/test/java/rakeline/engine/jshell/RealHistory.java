@@ -5,6 +5,7 @@ import java.io.IOException;
 import java.net.InetAddress;
 import java.net.ServerSocket;
 import java.net.Socket;
+import java.net.SocketTimeoutException;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -80,12 +81,15 @@ final class RealHistory {
             latch.setSoTimeout(PATIENCE_MILLIS);
             String id = insertLatch(deed, latch.getLocalPort());
             page.session().show(history.now());
-            if (runs(id)) {
-                breakOff(deed.kind(), latch);
+            boolean calls = comesToItsCall(id);
+            if (calls && !breakOff(deed.kind(), latch)) {
+                page.settle();
+                return Optional.of("row " + id + " has not called, it is " + page.row(id));
             }
             page.settle();
+            Set<String> broken = calls ? Set.of(id) : Set.of();
             boolean stops = deed.kind() == Deed.Kind.STOP;
-            Optional<String> wrong = wrong(stops ? Set.of(id) : Set.of(), stops ? Set.of() : Set.of(id));
+            Optional<String> wrong = stops ? wrong(broken, Set.of()) : wrong(Set.of(), broken);
             history = before;
             page.run(history.now());
             return wrong.or(() -> wrong(Set.of(), Set.of()));
@@ -109,13 +113,14 @@ final class RealHistory {
                 + 1;
     }
 
-    /** Whether the row comes to run at all. */
-    private boolean runs(String id) {
-        return FakePage.fresh(reading, history.now(), Set.of(id), Set.of()).stream()
+    /** Whether the row runs, and nothing before its call ends it. */
+    private boolean comesToItsCall(String id) {
+        return FakePage.fresh(reading, history.now(), Set.of(), Set.of()).stream()
                 .anyMatch(outcome -> outcome.id().equals(id) && outcome.state() == State.STOPPED);
     }
 
-    private void breakOff(Deed.Kind kind, ServerSocket latch) throws IOException {
+    /** Whether the row has called, so that it could be broken off. */
+    private boolean breakOff(Deed.Kind kind, ServerSocket latch) throws IOException {
         try (Socket called = latch.accept()) {
             long pid = new DataInputStream(called.getInputStream()).readLong();
             if (kind == Deed.Kind.STOP) {
@@ -123,6 +128,9 @@ final class RealHistory {
             } else {
                 ProcessHandle.of(pid).ifPresent(ProcessHandle::destroyForcibly);
             }
+            return true;
+        } catch (SocketTimeoutException e) {
+            return false;
         }
     }
 
