@@ -80,6 +80,6 @@ public final class Assumptions {
     private static String words(Input input, double value) {
         String label = input.quantity().label();
         String small = label.substring(0, 1).toLowerCase(java.util.Locale.ROOT) + label.substring(1);
-        return small + " " + input.quantity().unit().attach(Decimals.shortest(Math.rint(value * 1000) / 1000));
+        return small + " " + input.quantity().unit().attach(Decimals.shown(Math.rint(value * 1000) / 1000));
     }
 }

@@ -90,7 +90,7 @@ public final class PageSheet {
 
     private static String value(Control control) {
         if (control instanceof Control.Dial dial) {
-            return Decimals.shortest(dial.value()) + unit(dial);
+            return Decimals.shown(dial.value()) + unit(dial);
         }
         Control.Picker picker = (Control.Picker) control;
         int place = picker.paths().indexOf(picker.chosen());
@@ -99,7 +99,7 @@ public final class PageSheet {
 
     private static String range(Control control) {
         if (control instanceof Control.Dial dial) {
-            return Decimals.shortest(dial.min()) + " to " + Decimals.shortest(dial.max()) + unit(dial);
+            return Decimals.shown(dial.min()) + " to " + Decimals.shown(dial.max()) + unit(dial);
         }
         return ((Control.Picker) control).paths().size() + " choices";
     }
@@ -160,7 +160,7 @@ public final class PageSheet {
         } else if (result instanceof Result.Text text) {
             values.add(code ? new Block.Named(name, text.text()) : new Block.Words(Block.Tone.PLAIN, text.text()));
         } else if (result instanceof Result.Value value) {
-            values.add(new Block.Named(name, value.text()));
+            values.add(new Block.Named(name, value.said(name)));
         }
     }
 

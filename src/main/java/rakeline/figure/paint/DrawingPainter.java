@@ -41,7 +41,8 @@ public final class DrawingPainter extends FigurePainter {
 
     @Override
     double bodyHeight(double width) {
-        Rectangle2D mm = Outline.bounds(shown(width));
+        double across = Outline.bounds(shown(width)).getWidth();
+        Rectangle2D mm = Outline.bounds(Spread.at((width - 2 * MARGIN) / Math.max(1, across), shown(width)));
         double height = (width - 2 * MARGIN) * mm.getHeight() / Math.max(1, mm.getWidth());
         double drawn =
                 Math.min(TALLEST * width, Math.max(LOWEST, height + 2 * MARGIN + 2 * Lettering.SMALL.lineHeight()));
@@ -74,10 +75,9 @@ public final class DrawingPainter extends FigurePainter {
     }
 
     private void paintMarks(Graphics2D pen, Rectangle2D body) {
-        Drawing shown = shown(body.getWidth());
-        Sheet sheet = fitted(shown, body);
+        Sheet sheet = fitted(shown(body.getWidth()), body);
         MarkPainter painter = new MarkPainter(sheet.placement(), palette(), assignment);
-        shown.marks().stream()
+        sheet.drawing().marks().stream()
                 .filter(mark -> !(mark instanceof Label))
                 .sorted(Comparator.comparing(DrawingPainter::isReference).thenComparing(DrawingPainter::layer))
                 .forEach(mark -> painter.draw(pen, mark));
@@ -94,11 +94,14 @@ public final class DrawingPainter extends FigurePainter {
                 frame.body().getY() + above,
                 frame.body().getWidth(),
                 Math.max(1, frame.body().getHeight() - above));
-        Gripped gripped = new Gripped(fitted(shown, body).placement(), frame.scale(), area);
-        return shown.marks().stream().flatMap(mark -> gripped.of(mark).stream()).toList();
+        Sheet sheet = fitted(shown, body);
+        Gripped gripped = new Gripped(sheet.placement(), frame.scale(), area);
+        return sheet.drawing().marks().stream()
+                .flatMap(mark -> gripped.of(mark).stream())
+                .toList();
     }
 
-    private record Sheet(Placement placement, DrawnWords words) {
+    private record Sheet(Drawing drawing, Placement placement, DrawnWords words) {
         int count() {
             return words.words().size();
         }
@@ -109,30 +112,39 @@ public final class DrawingPainter extends FigurePainter {
      * in any size, the largest that has as many as can be.
      */
     private static Sheet fitted(Drawing drawing, Rectangle2D body) {
-        Rectangle2D mm = Outline.bounds(drawing);
         long wanted = DrawnWords.count(drawing);
         Rectangle2D area = inset(body, MARGIN);
         for (int i = 0; i < ROUNDS; i++) {
-            area = withRoomOutside(drawing, area, body, Placement.fitting(mm, area));
+            area = withRoomOutside(Laid.of(drawing, area), area, body);
         }
-        Sheet best = sheet(drawing, mm, area, body);
+        Sheet best = sheet(drawing, area, body);
         for (int i = 0; i < FITS && best.count() < wanted; i++) {
             area = inset(area, 0.03 * Math.min(body.getWidth(), body.getHeight()));
-            Sheet smaller = sheet(drawing, mm, area, body);
+            Sheet smaller = sheet(drawing, area, body);
             best = smaller.count() > best.count() ? smaller : best;
         }
         return best;
     }
 
-    private static Sheet sheet(Drawing drawing, Rectangle2D mm, Rectangle2D area, Rectangle2D body) {
-        Placement placement = Placement.fitting(mm, area);
-        return new Sheet(placement, DrawnWords.placed(drawing, placement, body));
+    private static Sheet sheet(Drawing drawing, Rectangle2D area, Rectangle2D body) {
+        Laid laid = Laid.of(drawing, area);
+        return new Sheet(laid.drawing(), laid.placement(), DrawnWords.placed(laid.drawing(), laid.placement(), body));
+    }
+
+    /** A drawing as large as an area lets it be, its dimensions as far apart as that scale asks for. */
+    private record Laid(Drawing drawing, Placement placement) {
+        static Laid of(Drawing drawing, Rectangle2D area) {
+            Placement rough = Placement.fitting(Outline.bounds(drawing), area);
+            Drawing spread = Spread.at(rough.pxPerMm(), drawing);
+            Placement finer = Placement.fitting(Outline.bounds(spread), area);
+            Drawing apart = Spread.at(finer.pxPerMm(), drawing);
+            return new Laid(apart, Placement.fitting(Outline.bounds(apart), area));
+        }
     }
 
     /** The area, smaller on each side by what words in their first places would stand out from the body there. */
-    private static Rectangle2D withRoomOutside(
-            Drawing drawing, Rectangle2D area, Rectangle2D body, Placement placement) {
-        Rectangle2D reach = DrawnWords.firstPlaces(drawing, placement)
+    private static Rectangle2D withRoomOutside(Laid laid, Rectangle2D area, Rectangle2D body) {
+        Rectangle2D reach = DrawnWords.firstPlaces(laid.drawing(), laid.placement())
                 .reduce(Rectangle2D::createUnion)
                 .orElse(area);
         Rectangle2D sheet = inset(body, 1);

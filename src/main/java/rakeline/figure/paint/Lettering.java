@@ -63,11 +63,6 @@ record Lettering(Typefaces face, double size) {
         return List.copyOf(kept);
     }
 
-    /** A number with a true minus sign. */
-    static String number(String text) {
-        return text.startsWith("-") ? "−" + text.substring(1) : text;
-    }
-
     /** Draws one line from its left end; y is its upper edge. */
     void draw(Graphics2D pen, Color colour, String words, double x, double y) {
         pen.setFont(font(words));

@@ -38,7 +38,7 @@ record LimitLines(List<Limit> limits, PanelLayout layout, double sheetWidth, Pal
     }
 
     static String note(Quantity quantity, Limit limit) {
-        String value = Lettering.number(quantity.unit().attach(Decimals.shortest(limit.value())));
+        String value = quantity.unit().attach(Decimals.shown(limit.value()));
         return quantity.label() + " " + value + ", " + limit.label()
                 + (limit.source().isBlank() ? "." : ": " + limit.source() + ".");
     }
