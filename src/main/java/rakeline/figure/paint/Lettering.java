@@ -21,6 +21,9 @@ record Lettering(Typefaces face, double size) {
     static final Lettering SMALL = new Lettering(Typefaces.TEXT, 12);
     static final Lettering FIGURES = new Lettering(Typefaces.FIGURES, 12);
 
+    /** How much wider strong words may come out in a reader without our typefaces. */
+    static final double WIDER = 1.07;
+
     private static final FontRenderContext MEASURED = new FontRenderContext(null, true, true);
     private static final String MORE = "…";
 

@@ -21,7 +21,8 @@ record PanelLabel(List<String> name, List<String> value) {
     }
 
     double width() {
-        return Math.max(SWATCH_WIDTH, Math.max(Lettering.STRONG.width(name), Lettering.SMALL.width(value)));
+        return Math.max(
+                SWATCH_WIDTH, Math.max(Lettering.WIDER * Lettering.STRONG.width(name), Lettering.SMALL.width(value)));
     }
 
     double height() {
