@@ -53,7 +53,7 @@ public final class StabilityChart {
                                 modes,
                                 m -> m.capsize().re()),
                         panel(
-                                growth("casteringRePerS", "Caster growth"),
+                                growth("casteringRePerS", "Castering growth"),
                                 modes,
                                 m -> m.castering().re())),
                 List.of(),
@@ -111,11 +111,11 @@ public final class StabilityChart {
             String key, String label, List<Modes> modes, java.util.function.Function<Modes, Root> root) {
         return Stream.of(
                 column(
-                        rate(key + "RePerS", label + " re", "Growth."),
+                        rate(key + "RePerS", label + ", real", "Growth."),
                         modes,
                         m -> root.apply(m).re()),
                 column(
-                        rate(key + "ImPerS", label + " im", "Angular frequency."),
+                        rate(key + "ImPerS", label + ", imaginary", "Angular frequency."),
                         modes,
                         m -> root.apply(m).im()));
     }

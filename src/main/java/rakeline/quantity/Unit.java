@@ -33,8 +33,8 @@ public enum Unit {
     }
 
     /**
-     * The unit that a name of a row ends in, as {@code trailMm} does; none where it ends in no unit. A single letter is
-     * none: it may as well be a size.
+     * The unit that a name of a row ends in, as {@code trailMm} does; none where it ends in no unit, or in so much per
+     * unit. A single letter is none: it may as well be a size.
      */
     public static Optional<Unit> of(String name) {
         return Arrays.stream(values())
@@ -45,7 +45,10 @@ public enum Unit {
 
     private boolean ends(String name) {
         int before = name.length() - keySuffix.length() - 1;
-        return before >= 0 && name.endsWith(keySuffix) && !Character.isUpperCase(name.charAt(before));
+        return before >= 0
+                && name.endsWith(keySuffix)
+                && !Character.isUpperCase(name.charAt(before))
+                && !name.substring(0, before + 1).endsWith("Per");
     }
 
     /** How many decimals its numbers usually have. */

@@ -26,6 +26,11 @@ class NamedTest {
     }
 
     @Test
+    void soMuchPerMillimetreIsNoLength() {
+        assertThat(Unit.of("trailPerMm")).isEmpty();
+    }
+
+    @Test
     void aUnitAloneIsAName() {
         assertThat(Unit.of("Mm")).isEmpty();
     }

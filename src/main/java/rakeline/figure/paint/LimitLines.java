@@ -10,9 +10,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import rakeline.figure.Chart;
 import rakeline.figure.paint.ChartLayout.PanelLayout;
-import rakeline.quantity.Decimals;
 import rakeline.quantity.Limit;
-import rakeline.quantity.Quantity;
 
 /** Thin lines at a measure's limits, each with its name and source where the panel has room for them. */
 record LimitLines(List<Limit> limits, PanelLayout layout, double sheetWidth, Palette palette) {
@@ -27,15 +25,15 @@ record LimitLines(List<Limit> limits, PanelLayout layout, double sheetWidth, Pal
     /** Along a line, an even number. */
     private static final int PLACES = 16;
 
-    /** The limits that a chart of that width has no room to name in full in its panels, as notes beneath it. */
-    static Stream<String> notes(Chart chart, double width) {
+    /** The limits that a chart of that width has no room to name in full in its panels. */
+    static Stream<LimitNotes.Limited> unnamed(Chart chart, double width) {
         Steps steps = Steps.of(chart, View.WHOLE);
         return chart.panels().stream()
                 .flatMap(panel -> PanelRange.of(panel, steps, chart.here()).stream()
                         .map(range -> PanelRange.limitsIn(panel.quantity(), range))
                         .filter(limits -> !haveRoom(limits, width))
                         .flatMap(List::stream)
-                        .map(limit -> note(panel.quantity(), limit)));
+                        .map(limit -> new LimitNotes.Limited(panel.quantity(), limit)));
     }
 
     /** Whether the panel names them with their sources: it is wide, they are few, and none takes half of it. */
@@ -47,12 +45,6 @@ record LimitLines(List<Limit> limits, PanelLayout layout, double sheetWidth, Pal
 
     private static String inFull(Limit limit) {
         return limit.source().isBlank() ? limit.label() : limit.label() + " · " + limit.source();
-    }
-
-    static String note(Quantity quantity, Limit limit) {
-        String value = quantity.unit().attach(Decimals.shown(limit.value()));
-        return quantity.label() + " " + value + ", " + limit.label()
-                + (limit.source().isBlank() ? "." : ": " + limit.source() + ".");
     }
 
     void draw(Graphics2D pen, Placer placer) {
