@@ -15,8 +15,8 @@ import rakeline.quantity.Unit;
 /** Eigenvalues over speed, hands off: growth of the three modes and the frequency of weave. */
 public final class StabilityChart {
     /** What the model leaves out, as every figure of it says. */
-    public static final String LEFT_OUT = "Linear model: small angles, hands off, rigid rider, knife-edge tyres without"
-            + " slip or compliance, no friction or air. Self-stability hands off is not handling.";
+    public static final String LEFT_OUT = "Linear model: small angles, hands off, rigid rider, thin tyres that neither"
+            + " slip nor give, no friction or air. Self-stability hands off is not handling.";
 
     private static final Quantity.Draft SPEED = Quantity.of(
                     "speedMps", "Speed", Unit.METRE_PER_SECOND, "Steady forward speed.")

@@ -94,7 +94,7 @@ public record Quantity(
     public List<String> facts() {
         List<String> facts = new ArrayList<>();
         if (!accepted.equals(Range.ANY)) {
-            facts.add("Accepted: " + Decimals.signed(accepted.toString()) + " " + unit.symbol());
+            facts.add("Accepted: " + unit.attach(Decimals.signed(accepted.toString())));
         }
         if (!Double.isNaN(uncertaintyOrNaN)) {
             facts.add("Usual standard uncertainty: " + unit.attach(Decimals.shortest(uncertaintyOrNaN)));

@@ -49,7 +49,8 @@ class NamedKeysTest {
     @ParameterizedTest
     @MethodSource("written")
     void aPageNamesOnlyKeysThatThereAre(Path file) throws IOException {
-        String text = OF_A_ROW.matcher(Files.readString(file, StandardCharsets.UTF_8)).replaceAll("{{");
+        String text =
+                OF_A_ROW.matcher(Files.readString(file, StandardCharsets.UTF_8)).replaceAll("{{");
         Set<String> own = new HashSet<>(Pattern.compile("\\b(?:double|int|var) (\\w+)")
                 .matcher(text)
                 .results()

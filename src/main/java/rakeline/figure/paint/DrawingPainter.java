@@ -16,7 +16,7 @@ public final class DrawingPainter extends FigurePainter {
     private static final double LOWEST = 140;
     private static final double NARROWEST = 150;
     private static final double TALLEST = 0.9;
-    private static final int ROUNDS = 3;
+    private static final int ROUNDS = 6;
     private static final int FITS = 12;
 
     /** In px; a narrower sheet leaves out the dimensions in faint ink, whose numbers stand in the table. */
