@@ -16,6 +16,10 @@ public final class DrawingPainter extends FigurePainter {
     private static final double LOWEST = 140;
     private static final double NARROWEST = 150;
     private static final double TALLEST = 0.9;
+
+    /** The height, in widths, of a sheet that is never too low. */
+    private static final double ENDLESS = 4;
+
     private static final int ROUNDS = 6;
     private static final int FITS = 12;
 
@@ -39,14 +43,14 @@ public final class DrawingPainter extends FigurePainter {
         return width < ROOMY ? brief : drawing;
     }
 
+    /** As wide as it may be, and as high as it then is with the words around it. */
     @Override
     double bodyHeight(double width) {
-        double across = Outline.bounds(shown(width)).getWidth();
-        Rectangle2D mm = Outline.bounds(Spread.at((width - 2 * MARGIN) / Math.max(1, across), shown(width)));
-        double height = (width - 2 * MARGIN) * mm.getHeight() / Math.max(1, mm.getWidth());
-        double drawn =
-                Math.min(TALLEST * width, Math.max(LOWEST, height + 2 * MARGIN + 2 * Lettering.SMALL.lineHeight()));
-        return key.height(width) + drawn;
+        Rectangle2D endless = new Rectangle2D.Double(0, 0, width, ENDLESS * width);
+        Laid laid = Laid.of(shown(width), roomy(shown(width), endless));
+        Rectangle2D drawn = DrawnWords.firstPlaces(laid.drawing(), laid.placement())
+                .reduce(laid.px(), Rectangle2D::createUnion);
+        return key.height(width) + Math.min(TALLEST * width, Math.max(LOWEST, drawn.getHeight() + 2 * MARGIN));
     }
 
     @Override
@@ -56,7 +60,7 @@ public final class DrawingPainter extends FigurePainter {
 
     @Override
     double leastBodyHeight(double width) {
-        return Math.min(LOWEST, bodyHeight(width));
+        return LOWEST;
     }
 
     @Override
@@ -113,10 +117,7 @@ public final class DrawingPainter extends FigurePainter {
      */
     private static Sheet fitted(Drawing drawing, Rectangle2D body) {
         long wanted = DrawnWords.count(drawing);
-        Rectangle2D area = inset(body, MARGIN);
-        for (int i = 0; i < ROUNDS; i++) {
-            area = withRoomOutside(Laid.of(drawing, area), area, body);
-        }
+        Rectangle2D area = roomy(drawing, body);
         Sheet best = sheet(drawing, area, body);
         for (int i = 0; i < FITS && best.count() < wanted; i++) {
             area = inset(area, 0.03 * Math.min(body.getWidth(), body.getHeight()));
@@ -126,6 +127,15 @@ public final class DrawingPainter extends FigurePainter {
         return best;
     }
 
+    /** The part of a sheet that leaves room for words around what is drawn in it. */
+    private static Rectangle2D roomy(Drawing drawing, Rectangle2D sheet) {
+        Rectangle2D area = inset(sheet, MARGIN);
+        for (int i = 0; i < ROUNDS; i++) {
+            area = withRoomOutside(Laid.of(drawing, area), area, sheet);
+        }
+        return area;
+    }
+
     private static Sheet sheet(Drawing drawing, Rectangle2D area, Rectangle2D body) {
         Laid laid = Laid.of(drawing, area);
         return new Sheet(laid.drawing(), laid.placement(), DrawnWords.placed(laid.drawing(), laid.placement(), body));
@@ -133,6 +143,14 @@ public final class DrawingPainter extends FigurePainter {
 
     /** A drawing as large as an area lets it be, its dimensions as far apart as that scale asks for. */
     private record Laid(Drawing drawing, Placement placement) {
+        /** What it covers on the sheet, its words aside. */
+        Rectangle2D px() {
+            return placement
+                    .toPx()
+                    .createTransformedShape(Outline.bounds(drawing))
+                    .getBounds2D();
+        }
+
         static Laid of(Drawing drawing, Rectangle2D area) {
             Placement rough = Placement.fitting(Outline.bounds(drawing), area);
             Drawing spread = Spread.at(rough.pxPerMm(), drawing);
