@@ -48,8 +48,8 @@ public final class DrawingPainter extends FigurePainter {
     double bodyHeight(double width) {
         Rectangle2D endless = new Rectangle2D.Double(0, 0, width, ENDLESS * width);
         Laid laid = Laid.of(shown(width), roomy(shown(width), endless));
-        Rectangle2D drawn = DrawnWords.firstPlaces(laid.drawing(), laid.placement())
-                .reduce(laid.px(), Rectangle2D::createUnion);
+        Rectangle2D drawn =
+                DrawnWords.firstPlaces(laid.drawing(), laid.placement()).reduce(laid.px(), Rectangle2D::createUnion);
         return key.height(width) + Math.min(TALLEST * width, Math.max(LOWEST, drawn.getHeight() + 2 * MARGIN));
     }
 
@@ -60,7 +60,7 @@ public final class DrawingPainter extends FigurePainter {
 
     @Override
     double leastBodyHeight(double width) {
-        return LOWEST;
+        return Math.min(LOWEST, TALLEST * width);
     }
 
     @Override
