@@ -128,7 +128,7 @@ final class PanelPainter {
                 .orElse(layout.area().getCenterY());
     }
 
-    /** What words in the panel should not lie on: the curve, and the line of the present value. */
+    /** What words in the panel should not lie on: the curve, the line of the present value, limits of what is swept. */
     private List<Line2D> obstacles() {
         List<Line2D> lines = new ArrayList<>();
         Rectangle2D area = layout.area();
@@ -136,6 +136,9 @@ final class PanelPainter {
         if (Double.isFinite(here)) {
             lines.add(new Line2D.Double(here, area.getY(), here, area.getMaxY()));
         }
+        PanelRange.limitsIn(chart.x(), chartLayout.x()).stream()
+                .map(limit -> chartLayout.toX(limit.value()))
+                .forEach(x -> lines.add(new Line2D.Double(x, area.getY(), x, area.getMaxY())));
         int[] seen = steps.inView().filter(this::has).toArray();
         int stride = Math.max(1, seen.length / CURVE_SAMPLES);
         for (int i = 0; i < seen.length - 1; i += stride) {
