@@ -94,7 +94,8 @@ public final class PageSheet {
         if (control instanceof Control.Dial dial) {
             return Decimals.shown(dial.min()) + " to " + Decimals.shown(dial.max()) + unit(dial);
         }
-        return ((Control.Picker) control).paths().size() + " choices";
+        int choices = ((Control.Picker) control).paths().size();
+        return choices == 1 ? "1 choice" : choices + " choices";
     }
 
     private static String unit(Control.Dial dial) {
