@@ -20,8 +20,11 @@ public final class Assumptions {
 
     private Assumptions() {}
 
-    /** Those of the bike or rider that rows name by a path; none where there is no such file. */
+    /** Those of the bike or rider that rows name by a path; lists of parts assume nothing. */
     public static List<String> of(Roots roots, String path) {
+        if (path.endsWith(PartsFile.ENDING)) {
+            return List.of();
+        }
         try {
             return path.endsWith(RiderFile.ENDING)
                     ? of(RiderFile.read(roots.read(path, RiderFile.SIZE_LIMIT), path))
@@ -80,6 +83,6 @@ public final class Assumptions {
     private static String words(Input input, double value) {
         String label = input.quantity().label();
         String small = label.substring(0, 1).toLowerCase(java.util.Locale.ROOT) + label.substring(1);
-        return small + " " + input.quantity().unit().attach(Decimals.shortest(Math.rint(value * 1000) / 1000));
+        return small + " " + input.quantity().unit().attach(Decimals.shown(Math.rint(value * 1000) / 1000));
     }
 }

@@ -3,6 +3,7 @@ package rakeline.command;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.IntStream;
 import rakeline.figure.Column;
 import rakeline.quantity.Quantity;
 import rakeline.study.Hold;
@@ -50,6 +51,6 @@ final class FigureJson {
     private static List<?> values(Column column) {
         return column.isNumeric()
                 ? column.values().stream().mapToObj(Console::orNull).toList()
-                : column.shown();
+                : IntStream.range(0, column.size()).mapToObj(column::field).toList();
     }
 }

@@ -11,6 +11,7 @@ import rakeline.figure.Drawing;
 import rakeline.figure.Figure;
 import rakeline.figure.MapFigure;
 import rakeline.figure.Table;
+import rakeline.quantity.Decimals;
 import rakeline.worksheet.Row;
 
 /** A page that has run as plain values for JSON. */
@@ -35,7 +36,7 @@ final class PageJson {
     private static Map<String, Object> note(Row note, Prose prose) {
         Map<String, Object> json = new LinkedHashMap<>();
         json.put("id", note.id());
-        json.put("text", prose.fill(note.text()).text());
+        json.put("text", Decimals.typed(prose.fill(note.text()).text()));
         return json;
     }
 

@@ -108,7 +108,7 @@ public record Difference(String words, String before, String after) {
 
     private static Map<String, String> shown(Map<String, Double> dials) {
         Map<String, String> shown = new LinkedHashMap<>();
-        dials.forEach((name, value) -> shown.put(name, Decimals.shortest(value)));
+        dials.forEach((name, value) -> shown.put(name, Decimals.shown(value)));
         return shown;
     }
 

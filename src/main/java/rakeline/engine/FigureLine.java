@@ -7,6 +7,7 @@ import java.util.function.IntPredicate;
 import java.util.stream.IntStream;
 import rakeline.figure.Column;
 import rakeline.figure.Figure;
+import rakeline.quantity.Decimals;
 import rakeline.quantity.Refusal;
 
 /** Which line of a figure's numbers is meant. */
@@ -63,7 +64,7 @@ final class FigureLine {
         OptionalDouble number = number(words);
         IntPredicate matches = first.isNumeric() && number.isPresent()
                 ? line -> isSame(first.values().at(line), number.getAsDouble())
-                : line -> first.shown().get(line).equals(words);
+                : line -> Decimals.typed(first.shown().get(line)).equals(Decimals.typed(words));
         return IntStream.range(0, first.size())
                 .filter(matches)
                 .findFirst()
@@ -75,8 +76,9 @@ final class FigureLine {
     }
 
     private static OptionalDouble number(String words) {
-        return words.matches("-?\\d+(\\.\\d+)?")
-                ? OptionalDouble.of(Double.parseDouble(words))
+        String typed = Decimals.typed(words);
+        return typed.matches("-?\\d+(\\.\\d+)?")
+                ? OptionalDouble.of(Double.parseDouble(typed))
                 : OptionalDouble.empty();
     }
 }

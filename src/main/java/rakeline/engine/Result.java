@@ -3,6 +3,7 @@ package rakeline.engine;
 import java.util.List;
 import rakeline.figure.Drawing;
 import rakeline.figure.Figure;
+import rakeline.quantity.Named;
 
 /** What a row shows. */
 public sealed interface Result {
@@ -18,6 +19,11 @@ public sealed interface Result {
     record Value(String text, double number, List<Drawing> drawings) implements Result {
         public Value {
             drawings = List.copyOf(drawings);
+        }
+
+        /** As people read it under the name that its row gives it: a number with the decimals of its unit. */
+        public String said(String name) {
+            return Double.isFinite(number) ? new Named(name, number).said() : text;
         }
 
         /** A value without drawings. */

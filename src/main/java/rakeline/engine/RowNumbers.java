@@ -11,6 +11,7 @@ import rakeline.figure.Chart;
 import rakeline.figure.Column;
 import rakeline.figure.Figure;
 import rakeline.quantity.Decimals;
+import rakeline.quantity.Named;
 import rakeline.quantity.Nearest;
 import rakeline.quantity.Numbers;
 import rakeline.quantity.Refusal;
@@ -46,7 +47,7 @@ final class RowNumbers {
         Outcome row = fresh(row(parts.group(1).strip(), part));
         String name = part.isEmpty() ? parts.group(1).strip() : part;
         if (row.numbers().containsKey(name)) {
-            return words(row.numbers().get(name), decimals);
+            return words(name, row.numbers().get(name), decimals);
         }
         Optional<String> line = Optional.ofNullable(parts.group(3)).map(String::strip);
         return part.isEmpty() ? whole(row, decimals) : part(row, part, line, decimals);
@@ -77,13 +78,13 @@ final class RowNumbers {
             return text.text();
         }
         if (result instanceof Result.Value value) {
-            return Double.isNaN(value.number()) ? value.text() : words(value.number(), decimals);
+            return Double.isNaN(value.number()) ? value.text() : words(row.name(), value.number(), decimals);
         }
         throw new Refusal("names a figure; say which of its numbers, as " + row.name() + ".trailMm.");
     }
 
-    private static String words(double number, int decimals) {
-        return decimals == AS_SHOWN ? Decimals.shortest(number) : Decimals.fixed(number, decimals);
+    private static String words(String name, double number, int decimals) {
+        return decimals == AS_SHOWN ? new Named(name, number).number() : Decimals.fixed(number, decimals);
     }
 
     private static String part(Outcome row, String key, Optional<String> line, int decimals) {

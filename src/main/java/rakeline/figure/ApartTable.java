@@ -57,8 +57,8 @@ public final class ApartTable {
         List<String> heads = new ArrayList<>();
         apart.changes()
                 .forEach((setting, value) -> heads.add(setting.quantity().label() + " "
-                        + Decimals.shortest(setting.valueIn(apart.present().bike())) + " → "
-                        + setting.quantity().unit().attach(Decimals.shortest(value))));
+                        + Decimals.shown(setting.valueIn(apart.present().bike())) + " → "
+                        + setting.quantity().unit().attach(Decimals.shown(value))));
         return heads;
     }
 

@@ -47,7 +47,7 @@ public final class BikesTable {
 
     private static List<String> shown(Numbers values) {
         return values.stream()
-                .mapToObj(value -> Double.isNaN(value) ? "–" : Decimals.shortest(Math.rint(value * 1e3) / 1e3))
+                .mapToObj(value -> Double.isNaN(value) ? "–" : Decimals.shown(Math.rint(value * 1e3) / 1e3))
                 .toList();
     }
 

@@ -42,7 +42,7 @@ public record Column(String key, String label, String unit, Numbers values, List
                 quantity.unit().symbol(),
                 values,
                 IntStream.range(0, values.size())
-                        .mapToObj(i -> Decimals.shortest(Math.rint(values.at(i) * 1e6) / 1e6))
+                        .mapToObj(i -> Decimals.shown(Math.rint(values.at(i) * 1e6) / 1e6))
                         .toList());
     }
 
@@ -56,6 +56,22 @@ public record Column(String key, String label, String unit, Numbers values, List
 
     public int size() {
         return shown.size();
+    }
+
+    /** A cell for another program: a number in full precision, nothing for a gap, words that begin with a number typed. */
+    public String field(int row) {
+        if (row >= size()) {
+            return "";
+        }
+        return isNumeric() ? number(values.at(row)) : typed(shown.get(row));
+    }
+
+    private static String number(double value) {
+        return Double.isFinite(value) ? Decimals.shortest(value) : "";
+    }
+
+    private static String typed(String words) {
+        return words.startsWith("−") ? Decimals.typed(words) : words;
     }
 
     /** Label and unit, as in {@code Trail, mm}. */

@@ -5,7 +5,6 @@ import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
-import rakeline.quantity.Decimals;
 
 /**
  * A figure's columns as comma-separated values: a header of keys, then one record a row, each ended by a line feed;
@@ -30,20 +29,7 @@ public final class Csv {
     }
 
     private static String record(List<Column> columns, int row) {
-        return columns.stream().map(column -> quoted(field(column, row))).collect(Collectors.joining(",", "", "\n"));
-    }
-
-    private static String field(Column column, int row) {
-        if (row >= column.size()) {
-            return "";
-        }
-        return column.isNumeric()
-                ? number(column.values().at(row))
-                : column.shown().get(row);
-    }
-
-    private static String number(double value) {
-        return Double.isFinite(value) ? Decimals.shortest(value) : "";
+        return columns.stream().map(column -> quoted(column.field(row))).collect(Collectors.joining(",", "", "\n"));
     }
 
     private static String quoted(String field) {

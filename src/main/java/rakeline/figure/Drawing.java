@@ -48,7 +48,12 @@ public record Drawing(
 
     /** A dimension between two points, its line offset at right angles to them by so many millimetres (left of from→to). */
     public record Dimension(Point from, Point to, double offset, String text, String key, Ink ink, int overlay)
-            implements Mark {}
+            implements Mark {
+        /** The same, its line elsewhere. */
+        public Dimension offsetBy(double newOffset) {
+            return new Dimension(from, to, newOffset, text, key, ink, overlay);
+        }
+    }
 
     /** Words at a point, centred under it. */
     public record Label(Point at, String text, Ink ink, int overlay) implements Mark {}
@@ -99,7 +104,12 @@ public record Drawing(
         List<Mark> most = marks.stream()
                 .filter(mark -> !(mark instanceof Dimension && mark.ink() == Ink.FAINT))
                 .toList();
-        return new Drawing(kind, title, most, columns, held, cautions);
+        return withMarks(most);
+    }
+
+    /** The same with other marks. */
+    public Drawing withMarks(List<Mark> others) {
+        return new Drawing(kind, title, others, columns, held, cautions);
     }
 
     /** The names of the bikes, in the order of their overlay; empty where they are not named. */

@@ -3,12 +3,14 @@ package rakeline.figure;
 import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import rakeline.quantity.Decimals;
 
 /** A figure's columns as one plain HTML table, as word processors take it from the clipboard. */
 public final class HtmlTable {
     private HtmlTable() {}
 
-    /** Title as caption, headings, then the cells as they are read. */
+    /** Title as caption, headings, then the cells as they are read, negative numbers with the hyphen that
+     * spreadsheets take. */
     public static String write(Figure figure) {
         List<Column> columns = figure.columns();
         int rows = columns.stream().mapToInt(Column::size).max().orElse(0);
@@ -27,7 +29,7 @@ public final class HtmlTable {
     }
 
     private static String cell(Column column, int row) {
-        String words = row < column.size() ? safe(column.shown().get(row)) : "";
+        String words = row < column.size() ? safe(Decimals.typed(column.shown().get(row))) : "";
         return (column.isNumeric() ? "<td align=\"right\">" : "<td>") + words + "</td>";
     }
 

@@ -69,7 +69,7 @@ public final class LimitTable {
         String side = limit.side() == Limit.Side.AT_LEAST ? "≥ " : "≤ ";
         return Double.isNaN(limit.value())
                 ? limit.label()
-                : side + Decimals.shortest(limit.value()) + ", " + limit.label();
+                : side + Decimals.shown(limit.value()) + ", " + limit.label();
     }
 
     private static Column numbers(String key, String label, List<Left> rows, Function<Left, Double> cell) {

@@ -138,6 +138,6 @@ public final class ReconcileTable {
     }
 
     private static String shown(double value) {
-        return Decimals.shortest(Math.rint(value * MICRO) / MICRO);
+        return Decimals.shown(Math.rint(value * MICRO) / MICRO);
     }
 }

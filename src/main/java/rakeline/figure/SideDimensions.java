@@ -70,19 +70,18 @@ final class SideDimensions {
     }
 
     private void above() {
-        double reachLine = Math.max(side.stackMm() + 60, highest() + 50);
-        level(Inputs.REACH.quantity(), "reach", reachLine, side.reachMm());
+        level(Inputs.REACH.quantity(), "reach", NEAR, side.reachMm());
         geometry.cockpit()
                 .ifPresent(cockpit -> level(
                         Measures.BAR_X.quantity(),
                         "bar ahead",
-                        reachLine + LINE,
+                        NEAR + LINE,
                         cockpit.clamp().x()));
-        geometry.sitPoint().ifPresent(sit -> saddle(sit, reachLine));
+        geometry.sitPoint().ifPresent(this::saddle);
     }
 
-    private void saddle(Point sit, double line) {
-        level(Measures.SADDLE_SETBACK.quantity(), "saddle behind", line, sit.x());
+    private void saddle(Point sit) {
+        level(Measures.SADDLE_SETBACK.quantity(), "saddle behind", NEAR, sit.x());
         behind(Inputs.CONTACT_SIT_Y.quantity(), "saddle up", sit.x(), 0, sit.y(), 0);
     }
 
@@ -106,9 +105,10 @@ final class SideDimensions {
 
     private double highest() {
         double bar = geometry.handPoint().map(hand -> hand.at().y()).orElse(0.0);
+        double top = Math.max(bar, side.stackMm() + 10);
         return geometry.bike().hasGroup("contact")
-                ? Math.max(bar, geometry.bike().get(Inputs.CONTACT_SIT_Y))
-                : bar;
+                ? Math.max(top, geometry.bike().get(Inputs.CONTACT_SIT_Y))
+                : top;
     }
 
     private void measured(Measure<Geometry> measure, Point from, Point to, double offset) {
@@ -121,9 +121,10 @@ final class SideDimensions {
         add(quantity, words, height, new Point(x, height), new Point(x, 0), 0);
     }
 
-    /** From above BB, ahead or behind. */
-    private void level(Quantity quantity, String words, double y, double x) {
-        add(quantity, words, Math.abs(x), new Point(Math.min(0, x), y), new Point(Math.max(0, x), y), 0);
+    /** From above BB, ahead or behind, over all that is solid. */
+    private void level(Quantity quantity, String words, double offset, double x) {
+        double y = highest();
+        add(quantity, words, Math.abs(x), new Point(Math.min(0, x), y), new Point(Math.max(0, x), y), offset);
     }
 
     private void add(Quantity quantity, String words, double value, Point from, Point to, double offset) {

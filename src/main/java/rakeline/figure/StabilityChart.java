@@ -15,8 +15,8 @@ import rakeline.quantity.Unit;
 /** Eigenvalues over speed, hands off: growth of the three modes and the frequency of weave. */
 public final class StabilityChart {
     /** What the model leaves out, as every figure of it says. */
-    public static final String LEFT_OUT = "Linear model: small angles, hands off, rigid rider, knife-edge tyres without"
-            + " slip or compliance, no friction or air. Self-stability hands off is not handling.";
+    public static final String LEFT_OUT = "Linear model: small angles, hands off, rigid rider, thin tyres that neither"
+            + " slip nor give, no friction or air. Self-stability hands off is not handling.";
 
     private static final Quantity.Draft SPEED = Quantity.of(
                     "speedMps", "Speed", Unit.METRE_PER_SECOND, "Steady forward speed.")
@@ -53,7 +53,7 @@ public final class StabilityChart {
                                 modes,
                                 m -> m.capsize().re()),
                         panel(
-                                growth("casteringRePerS", "Caster growth"),
+                                growth("casteringRePerS", "Castering growth"),
                                 modes,
                                 m -> m.castering().re())),
                 List.of(),
@@ -111,11 +111,11 @@ public final class StabilityChart {
             String key, String label, List<Modes> modes, java.util.function.Function<Modes, Root> root) {
         return Stream.of(
                 column(
-                        rate(key + "RePerS", label + " re", "Growth."),
+                        rate(key + "RePerS", label + ", real", "Growth."),
                         modes,
                         m -> root.apply(m).re()),
                 column(
-                        rate(key + "ImPerS", label + " im", "Angular frequency."),
+                        rate(key + "ImPerS", label + ", imaginary", "Angular frequency."),
                         modes,
                         m -> root.apply(m).im()));
     }

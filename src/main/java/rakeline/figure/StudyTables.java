@@ -33,13 +33,13 @@ public final class StudyTables {
 
     private static List<Column> nearest(Sought sought, Sought.Nearest nearest) {
         return List.of(
-                Column.ofSteps(sought.seek().over().setting().quantity(), Numbers.of(nearest.at())),
+                found(sought.seek().over().setting().quantity(), Numbers.of(nearest.at())),
                 Column.of(sought.seek().target().measure().quantity(), Numbers.of(nearest.value())));
     }
 
     private static List<Column> solutions(Sought sought) {
         List<Column> columns = new ArrayList<>();
-        columns.add(Column.ofSteps(sought.seek().over().setting().quantity(), sought.values()));
+        columns.add(found(sought.seek().over().setting().quantity(), sought.values()));
         columns.add(solvedFor(sought, sought.seek().target().measure()));
         sought.seek()
                 .hold()
@@ -61,9 +61,14 @@ public final class StudyTables {
         return new Table(solved.title() + ". " + solved.sentence(), columns, solved.held(), solved.cautions());
     }
 
+    /** What was solved for: a decimal more than it is usually known to. */
+    private static Column found(Quantity quantity, Numbers values) {
+        return Column.of(quantity, values, quantity.decimals() + 1);
+    }
+
     private static Column value(Solved solved, List<Solved.Place> places, int span) {
         Quantity quantity = solved.solve().spans().get(span).setting().quantity();
-        return Column.ofSteps(quantity, numbers(places, place -> place.values().at(span)));
+        return found(quantity, numbers(places, place -> place.values().at(span)));
     }
 
     private static Column reached(Solved solved, List<Solved.Place> places, int index) {

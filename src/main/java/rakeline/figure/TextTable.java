@@ -4,10 +4,11 @@ import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import rakeline.quantity.Decimals;
 
 /**
  * A figure as plain text for a terminal: title, aligned columns under headings, what was held, cautions. Numbers stand
- * to the right of their column, words to the left; lines end with a line feed.
+ * to the right of their column, words to the left; lines end with a line feed. A negative number begins with a hyphen.
  */
 public final class TextTable {
     private static final String BETWEEN = "  ";
@@ -16,9 +17,9 @@ public final class TextTable {
 
     /** The whole text; parts that the figure does not have are left out. */
     public static String write(Figure figure) {
-        return Stream.of(heading(figure.title()), body(figure.columns()), foot(figure))
+        return Decimals.typed(Stream.of(heading(figure.title()), body(figure.columns()), foot(figure))
                 .filter(part -> !part.isEmpty())
-                .collect(Collectors.joining("\n"));
+                .collect(Collectors.joining("\n")));
     }
 
     private static String heading(String title) {

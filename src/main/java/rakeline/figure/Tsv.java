@@ -3,7 +3,6 @@ package rakeline.figure;
 import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
-import rakeline.quantity.Decimals;
 
 /** A figure's columns as a spreadsheet takes them from the clipboard: headings, then a line a row, fields parted by tabs. */
 public final class Tsv {
@@ -23,18 +22,7 @@ public final class Tsv {
     }
 
     private static String line(List<Column> columns, int row) {
-        return columns.stream().map(column -> field(column, row)).collect(Collectors.joining("\t", "", "\n"));
-    }
-
-    private static String field(Column column, int row) {
-        if (row >= column.size()) {
-            return "";
-        }
-        if (!column.isNumeric()) {
-            return plain(column.shown().get(row));
-        }
-        double value = column.values().at(row);
-        return Double.isFinite(value) ? Decimals.shortest(value) : "";
+        return columns.stream().map(column -> plain(column.field(row))).collect(Collectors.joining("\t", "", "\n"));
     }
 
     /** Nothing in a field may end it. */

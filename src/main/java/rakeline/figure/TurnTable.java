@@ -47,7 +47,7 @@ public final class TurnTable {
                 "Steer and radius are kinematic, rider in the bicycle's plane, tyres without slip; torque and force are"
                         + " linear, for small angles.");
         if (turn.beyondLinear()) {
-            cautions.add("The steering angle is beyond " + Decimals.shortest(SteadyTurn.LINEAR_TO_DEG)
+            cautions.add("The steering angle is beyond " + Decimals.shown(SteadyTurn.LINEAR_TO_DEG)
                     + "°: torque and force are far from small angles.");
         }
         if (ride.mount().restsOnDefaults()) {

@@ -176,7 +176,7 @@ public final class Bike {
     }
 
     private String show(Input input) {
-        return Decimals.shortest(Math.round(get(input) * 100) / 100.0);
+        return Decimals.shown(Math.round(get(input) * 100) / 100.0);
     }
 
     private void followTyre(Map<Input, Double> changes, Input radius, Input beadSeat, Input tyre) {

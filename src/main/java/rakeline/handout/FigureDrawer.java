@@ -23,20 +23,28 @@ import rakeline.figure.paint.Palette;
  * are vectors and its words are words.
  */
 final class FigureDrawer implements SVGDrawer {
+    /** The least part of their size that letters keep. */
+    private static final double LEAST_SCALE = 0.85;
+
+    private static final double STEP = 1.06;
+
     private final List<Figure> figures;
     private final FigureLetters letters;
     private final double scale;
+    private final double usualHeight;
     private final double mostHeight;
 
     /**
      * @param figures in the order of their elements, whose ids end in their number
      * @param scale 1 for text of 12 px
+     * @param usualHeight of the tallest figure whose letters stay near their size in it, in CSS px
      * @param mostHeight what a page has room for, in CSS px
      */
-    FigureDrawer(List<Figure> figures, Faces faces, double scale, double mostHeight) {
+    FigureDrawer(List<Figure> figures, Faces faces, double scale, double usualHeight, double mostHeight) {
         this.scale = scale;
         this.figures = figures;
         this.letters = new FigureLetters(faces);
+        this.usualHeight = usualHeight;
         this.mostHeight = mostHeight;
     }
 
@@ -48,8 +56,17 @@ final class FigureDrawer implements SVGDrawer {
         double width = box.getContainingBlock() == null
                 ? Layout.FIGURE_WIDTH
                 : box.getContainingBlock().getContentWidth() / dotsPerPx;
-        double height = Math.min(painter.preferredSize(width).height, mostHeight);
-        return new Drawn(painter, width, height, dotsPerPx);
+        return new Drawn(painter, width, height(painter, width), dotsPerPx);
+    }
+
+    /** Higher than usual where its letters would else be too small to read. */
+    private double height(FigurePainter painter, double width) {
+        double wanted = painter.preferredSize(width).height;
+        double height = Math.min(wanted, usualHeight);
+        while (height < Math.min(wanted, mostHeight) && painter.scaleIn(width, height) < LEAST_SCALE * scale) {
+            height = Math.min(Math.min(wanted, mostHeight), STEP * height);
+        }
+        return height;
     }
 
     @Override

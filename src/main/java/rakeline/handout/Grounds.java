@@ -86,9 +86,13 @@ final class Grounds {
     List<String> held() {
         return run.figures().stream()
                 .filter(figure -> !figure.held().isBlank())
-                .map(figure -> (figure.title().isBlank() ? "A figure" : figure.title()) + ": " + figure.held())
+                .map(figure -> titleOf(figure) + ": " + figure.held())
                 .distinct()
                 .toList();
+    }
+
+    private static String titleOf(Figure figure) {
+        return figure.title().isBlank() ? "A figure" : figure.title().replaceFirst("[.]$", "");
     }
 
     /** Cautions of figures and quantities, each once. */

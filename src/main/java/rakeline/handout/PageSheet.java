@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 import rakeline.engine.Control;
 import rakeline.engine.Outcome;
 import rakeline.engine.Prose;
@@ -56,32 +57,24 @@ public final class PageSheet {
     private void controls() {
         List<Control> controls = run.controls();
         if (!controls.isEmpty()) {
-            blocks.add(new Block.Shown(new Table(
-                    "Where dials and pickers stood",
-                    List.of(
-                            words(
-                                    "what",
-                                    "What",
-                                    controls.stream().map(PageSheet::label).toList()),
-                            words(
-                                    "value",
-                                    "Stood at",
-                                    controls.stream().map(PageSheet::value).toList()),
-                            words(
-                                    "range",
-                                    "Of",
-                                    controls.stream().map(PageSheet::range).toList()),
-                            words(
-                                    "name",
-                                    "In the code",
-                                    controls.stream().map(Control::name).toList())),
-                    "",
-                    List.of())));
+            blocks.add(new Block.Shown(new Table("Where dials and pickers stood", columns(controls), "", List.of())));
         }
     }
 
-    private static Column words(String key, String label, List<String> words) {
-        return Column.ofWords(key, label, words);
+    /** What they are called in the code is for those who see it. */
+    private List<Column> columns(List<Control> controls) {
+        List<Column> columns = new ArrayList<>(List.of(
+                words("what", "What", controls, PageSheet::label),
+                words("value", "Stood at", controls, PageSheet::value),
+                words("range", "Of", controls, PageSheet::range)));
+        if (code) {
+            columns.add(words("name", "In the code", controls, Control::name));
+        }
+        return columns;
+    }
+
+    private static Column words(String key, String label, List<Control> controls, Function<Control, String> words) {
+        return Column.ofWords(key, label, controls.stream().map(words).toList());
     }
 
     private static String label(Control control) {
@@ -90,7 +83,7 @@ public final class PageSheet {
 
     private static String value(Control control) {
         if (control instanceof Control.Dial dial) {
-            return Decimals.shortest(dial.value()) + unit(dial);
+            return Decimals.shown(dial.value()) + unit(dial);
         }
         Control.Picker picker = (Control.Picker) control;
         int place = picker.paths().indexOf(picker.chosen());
@@ -99,9 +92,10 @@ public final class PageSheet {
 
     private static String range(Control control) {
         if (control instanceof Control.Dial dial) {
-            return Decimals.shortest(dial.min()) + " to " + Decimals.shortest(dial.max()) + unit(dial);
+            return Decimals.shown(dial.min()) + " to " + Decimals.shown(dial.max()) + unit(dial);
         }
-        return ((Control.Picker) control).paths().size() + " choices";
+        int choices = ((Control.Picker) control).paths().size();
+        return choices == 1 ? "1 choice" : choices + " choices";
     }
 
     private static String unit(Control.Dial dial) {
@@ -160,7 +154,7 @@ public final class PageSheet {
         } else if (result instanceof Result.Text text) {
             values.add(code ? new Block.Named(name, text.text()) : new Block.Words(Block.Tone.PLAIN, text.text()));
         } else if (result instanceof Result.Value value) {
-            values.add(new Block.Named(name, value.text()));
+            values.add(new Block.Named(name, value.said(name)));
         }
     }
 

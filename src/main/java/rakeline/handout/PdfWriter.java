@@ -33,7 +33,8 @@ final class PdfWriter {
 
     private static final double PX_PER_MM = 96 / 25.4;
     private static final double CLOSE_SCALE = 0.75;
-    private static final double MOST_OF_A_PAGE = 0.37;
+    private static final double USUAL_PART_OF_A_PAGE = 0.37;
+    private static final double MOST_OF_A_PAGE = 0.8;
 
     /** Sizes of type that a sheet for one page is tried in, the largest first, each with the least figure for it. */
     private static final List<Size> CLOSE =
@@ -47,8 +48,13 @@ final class PdfWriter {
      *
      * @param typePt of running text on one page
      * @param figureMm the greatest height of a figure
+     * @param tallMm that of one with too much in it for the other
      */
-    private record Size(double typePt, double figureMm) {
+    private record Size(double typePt, double figureMm, double tallMm) {
+        Size(double typePt, double figureMm) {
+            this(typePt, figureMm, figureMm);
+        }
+
         String style() {
             return "body.close { font-size: " + typePt + "pt; }";
         }
@@ -69,10 +75,11 @@ final class PdfWriter {
         return laid.form() == Sheet.Form.ONE_PAGE ? writer.onOnePage() : writer.onPages();
     }
 
-    /** Two figures to a page, and some words, where they are that tall. */
+    /** Two figures to a page, and some words, where their letters can be read at that height. */
     private Pdf onPages() {
-        double tallest = MOST_OF_A_PAGE * paper.heightMm();
-        return written(new Size(CLOSE.get(CLOSE.size() - 1).typePt(), tallest), Integer.MAX_VALUE)
+        double usual = USUAL_PART_OF_A_PAGE * paper.heightMm();
+        double most = MOST_OF_A_PAGE * paper.heightMm();
+        return written(new Size(CLOSE.get(CLOSE.size() - 1).typePt(), usual, most), Integer.MAX_VALUE)
                 .orElseThrow();
     }
 
@@ -149,7 +156,7 @@ final class PdfWriter {
 
     private FigureDrawer figures(Faces faces, Size size) {
         double scale = laid.form() == Sheet.Form.ONE_PAGE ? CLOSE_SCALE : 1;
-        return new FigureDrawer(laid.figures(), faces, scale, size.figureMm() * PX_PER_MM);
+        return new FigureDrawer(laid.figures(), faces, scale, size.figureMm() * PX_PER_MM, size.tallMm() * PX_PER_MM);
     }
 
     private Pdf finished(PDDocument document, Faces faces) throws IOException {

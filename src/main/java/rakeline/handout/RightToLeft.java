@@ -4,32 +4,71 @@ import com.openhtmltopdf.bidi.BidiReorderer;
 import com.openhtmltopdf.bidi.BidiSplitter;
 import com.openhtmltopdf.bidi.BidiTextRun;
 import java.text.Bidi;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
-/** Puts scripts that run from right to left in order, as Java does it, and joins Arabic letters. */
+/**
+ * Puts scripts that run from right to left in order, as Java does it, and joins Arabic letters. The library lays the
+ * runs of a line one after another as its paragraph runs, so that a number inside such words of a line that runs left to
+ * right would come to stand on their wrong side: there the words and their numbers are one run, ordered within.
+ */
 final class RightToLeft implements BidiSplitter, BidiReorderer {
-    private Bidi paragraph = new Bidi("", Bidi.DIRECTION_LEFT_TO_RIGHT);
+    private List<BidiTextRun> runs = List.of();
 
     @Override
     public void setParagraph(String words, byte direction) {
-        paragraph = new Bidi(words, direction == RTL ? Bidi.DIRECTION_RIGHT_TO_LEFT : Bidi.DIRECTION_LEFT_TO_RIGHT);
+        boolean rightToLeft = direction == RTL;
+        Bidi bidi = new Bidi(words, rightToLeft ? Bidi.DIRECTION_RIGHT_TO_LEFT : Bidi.DIRECTION_LEFT_TO_RIGHT);
+        runs = rightToLeft ? visual(bidi).map(run -> run(bidi, run, run)).toList() : islands(bidi);
     }
 
     @Override
     public int countTextRuns() {
-        return paragraph.getRunCount();
+        return runs.size();
     }
 
     @Override
     public BidiTextRun getVisualRun(int place) {
-        int runs = paragraph.getRunCount();
-        byte[] levels = new byte[runs];
-        Integer[] order = IntStream.range(0, runs).boxed().toArray(Integer[]::new);
-        IntStream.range(0, runs).forEach(run -> levels[run] = (byte) paragraph.getRunLevel(run));
-        Bidi.reorderVisually(levels, 0, order, 0, runs);
-        int run = order[place];
-        int start = paragraph.getRunStart(run);
-        return new BidiTextRun(start, paragraph.getRunLimit(run) - start, levels[run] % 2 == 1 ? RTL : LTR);
+        return runs.get(place);
+    }
+
+    /** The runs, the leftmost first. */
+    private static Stream<Integer> visual(Bidi bidi) {
+        int count = bidi.getRunCount();
+        byte[] levels = new byte[count];
+        Integer[] order = IntStream.range(0, count).boxed().toArray(Integer[]::new);
+        IntStream.range(0, count).forEach(run -> levels[run] = (byte) bidi.getRunLevel(run));
+        Bidi.reorderVisually(levels, 0, order, 0, count);
+        return Arrays.stream(order);
+    }
+
+    /** The runs of a paragraph that runs left to right, with all that lies deeper as one. */
+    private static List<BidiTextRun> islands(Bidi bidi) {
+        List<BidiTextRun> runs = new ArrayList<>();
+        int first = 0;
+        for (int run = 0; run < bidi.getRunCount(); run++) {
+            boolean ends =
+                    run + 1 == bidi.getRunCount() || bidi.getRunLevel(run) == 0 || bidi.getRunLevel(run + 1) == 0;
+            if (ends) {
+                runs.add(run(bidi, first, run));
+                first = run + 1;
+            }
+        }
+        return List.copyOf(runs);
+    }
+
+    private static BidiTextRun run(Bidi bidi, int from, int to) {
+        int start = bidi.getRunStart(from);
+        boolean rightToLeft = from < to || isRightToLeft(bidi, from);
+        return new BidiTextRun(start, bidi.getRunLimit(to) - start, rightToLeft ? RTL : LTR);
+    }
+
+    private static boolean isRightToLeft(Bidi bidi, int run) {
+        return bidi.getRunLevel(run) % 2 == 1;
     }
 
     @Override
@@ -40,8 +79,19 @@ final class RightToLeft implements BidiSplitter, BidiReorderer {
 
     @Override
     public String reorderRTLTextToLTR(String words) {
-        StringBuilder reversed = new StringBuilder(words).reverse();
-        return reversed.codePoints()
+        Bidi bidi = new Bidi(words, Bidi.DIRECTION_RIGHT_TO_LEFT);
+        return visual(bidi)
+                .map(run -> {
+                    String part = words.substring(bidi.getRunStart(run), bidi.getRunLimit(run));
+                    return isRightToLeft(bidi, run) ? turned(part) : part;
+                })
+                .collect(Collectors.joining());
+    }
+
+    private static String turned(String words) {
+        return new StringBuilder(words)
+                .reverse()
+                .codePoints()
                 .map(RightToLeft::mirrored)
                 .collect(StringBuilder::new, StringBuilder::appendCodePoint, StringBuilder::append)
                 .toString();

@@ -42,7 +42,7 @@ public record Quantity(
     /** Starts a declaration. */
     public static Draft of(String key, String label, Unit unit, String definition) {
         Draft.Head head = new Draft.Head(key, label, unit, definition);
-        return new Draft(head, "", Range.ANY, 1, Double.NaN, "", List.of(), "");
+        return new Draft(head, "", Range.ANY, unit.decimals(), Double.NaN, "", List.of(), "");
     }
 
     /** The same quantity under another key and label. */
@@ -82,7 +82,7 @@ public record Quantity(
 
     /** As someone would say it: with the digits that were given, at most two decimals more than usual, and the unit. */
     public String said(double value) {
-        return unit.attach(Decimals.shortest(value, decimals + 2));
+        return unit.attach(Decimals.shown(value, decimals + 2));
     }
 
     /** Label and unit, as a table heading: {@code Trail, mm}. */
@@ -94,13 +94,13 @@ public record Quantity(
     public List<String> facts() {
         List<String> facts = new ArrayList<>();
         if (!accepted.equals(Range.ANY)) {
-            facts.add("Accepted: " + accepted + " " + unit.symbol());
+            facts.add("Accepted: " + unit.attach(Decimals.signed(accepted.toString())));
         }
         if (!Double.isNaN(uncertaintyOrNaN)) {
             facts.add("Usual standard uncertainty: " + unit.attach(Decimals.shortest(uncertaintyOrNaN)));
         }
         limits.forEach(limit -> facts.add((limit.bounds() ? "Limit: " : "Compare: ")
-                + unit.attach(Decimals.shortest(limit.value())) + ", " + limit.label() + " (" + limit.source() + ")"));
+                + unit.attach(Decimals.shown(limit.value())) + ", " + limit.label() + " (" + limit.source() + ")"));
         Stream.of(Map.entry("Caution: ", caution), Map.entry("Source: ", source))
                 .filter(fact -> !fact.getValue().isBlank())
                 .forEach(fact -> facts.add(fact.getKey() + fact.getValue()));

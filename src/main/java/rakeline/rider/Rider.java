@@ -132,6 +132,6 @@ public final class Rider {
     }
 
     private String show(Input input) {
-        return Decimals.shortest(get(input));
+        return Decimals.shown(get(input));
     }
 }

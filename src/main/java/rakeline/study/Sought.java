@@ -70,6 +70,6 @@ public record Sought(Seek seek, List<Solution> solutions, List<Stretch> stretche
     }
 
     private String shown(double value) {
-        return seek.over().setting().quantity().unit().attach(Decimals.shortest(Math.rint(value * 1e6) / 1e6));
+        return seek.over().setting().quantity().unit().attach(Decimals.shown(Math.rint(value * 1e6) / 1e6));
     }
 }

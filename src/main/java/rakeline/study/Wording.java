@@ -21,7 +21,7 @@ final class Wording {
 
     /** As in {@code head angle 69 to 74°}. */
     static String range(Quantity quantity, double from, double to) {
-        return lower(quantity.label()) + " " + Decimals.shortest(from, quantity.decimals() + 2) + " to "
+        return lower(quantity.label()) + " " + Decimals.shown(from, quantity.decimals() + 2) + " to "
                 + quantity.said(to);
     }
 

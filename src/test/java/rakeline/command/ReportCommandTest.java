@@ -3,6 +3,7 @@ package rakeline.command;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -14,6 +15,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import rakeline.handout.Conformance;
 
 /** {@code rakeline report}. */
 @Tag("slow")
@@ -52,6 +54,17 @@ class ReportCommandTest {
                 "match", SECOND, "--to", FIRST, "--rider", RIDER, "--parts", STEMS, "--top", "1", "--json");
         double off = match.json().at("/options/0/distanceMm").doubleValue();
         assertThat(report().data()).contains(String.format(java.util.Locale.ROOT, ">%.1f mm<", off));
+    }
+
+    @Test
+    void itsHtmlIsValid() {
+        assertThat(Conformance.said(report().data().getBytes(StandardCharsets.UTF_8)))
+                .isEmpty();
+    }
+
+    @Test
+    void itsNumbersHaveTheMinusSign() {
+        assertThat(report().data()).contains(">−").doesNotContainPattern(">-\\d");
     }
 
     @Test

@@ -146,7 +146,12 @@ class LaidTest {
 
     @Test
     void whereTheDialStoodIsSaid() {
-        assertThat(words(page, "td")).contains("Head angle\n70.5°\n69 to 74°\nhead");
+        assertThat(words(page, "td")).contains("Head angle\n70.5°\n69 to 74°").doesNotContain("\nhead\n");
+    }
+
+    @Test
+    void whatADialIsCalledInTheCodeIsSaidBesideTheCode() {
+        assertThat(words(parsed(Sheets.page(true).lay().xhtml()), "td")).contains("Head angle\n70.5°\n69 to 74°\nhead");
     }
 
     @Test

@@ -23,4 +23,17 @@ class RightToLeftTest {
     void aParagraphRunsAsItsFirstLetterDoes() {
         assertThat(new RightToLeft().getBaseDirection("שלום abc")).isEqualTo(BidiSplitter.RTL);
     }
+
+    @Test
+    void aNumberAmongWordsThatRunLeftwardKeepsItsDigits() {
+        assertThat(new RightToLeft().reorderRTLTextToLTR("שלום 12.5 עולם")).isEqualTo("םלוע 12.5 םולש");
+    }
+
+    @Test
+    void wordsWithANumberAreOneRunInALineThatRunsRightward() {
+        RightToLeft order = new RightToLeft();
+        order.setParagraph("abc שלום 123 עולם def", BidiSplitter.LTR);
+        assertThat(order.countTextRuns()).isEqualTo(3);
+        assertThat(order.getVisualRun(1).getLength()).isEqualTo("שלום 123 עולם".length());
+    }
 }

@@ -34,7 +34,7 @@ class GlossaryTest {
     @Test
     void anEntryGivesRangeUncertaintyAndConstant() {
         assertThat(GLOSSARY.entry(GLOSSARY.find("HEAD_ANGLE").orElseThrow()))
-                .contains("Accepted: 50..85 °", "Usual standard uncertainty: 0.2°", "In a snippet: HEAD_ANGLE");
+                .contains("Accepted: 50..85°", "Usual standard uncertainty: 0.2°", "In a snippet: HEAD_ANGLE");
     }
 
     @Test

@@ -18,7 +18,7 @@ class ChartsTest {
     void eachChartedNumberHasARow() {
         Table table = reconcile(AGREES);
         assertThat(table.rows()).isEqualTo(1);
-        assertThat(table.columns().get(3).shown()).containsExactly("-0.29");
+        assertThat(table.columns().get(3).shown()).containsExactly("−0.29");
         assertThat(table.columns().get(5).shown()).containsExactly("yes");
     }
 

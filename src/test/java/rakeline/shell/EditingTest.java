@@ -186,6 +186,12 @@ class EditingTest {
         press(KeyEvent.VK_SHIFT, KeyEvent.VK_F1);
         assertThat(window.frame().dialog("guide").list("topics").selection())
                 .containsExactly("Head angle · frame.headAngleDeg");
+        assertThat(window.frame()
+                        .dialog("guide")
+                        .panel("topic drawing")
+                        .target()
+                        .isShowing())
+                .isTrue();
         window.frame().dialog("guide").close();
     }
 

@@ -379,7 +379,7 @@ class WindowTest {
         window.robot().pressAndReleaseKey(KeyEvent.VK_RIGHT);
         window.robot().waitForIdle();
         assertThat(chart.getAccessibleContext().getAccessibleDescription())
-                .isEqualTo("Head angle 71.3°, Trail 65.1 mm, Wheelbase 971.0 mm, Toe room -23.0 mm");
+                .isEqualTo("Head angle 71.3°, Trail 65.1 mm, Wheelbase 971.0 mm, Toe room −23.0 mm");
     }
 
     @Test

@@ -59,7 +59,7 @@ record Caption(String title, String held, List<String> notes, List<String> cauti
     }
 
     private List<String> titleLines(double width) {
-        return Lettering.TITLE.lines(title, width, TITLE_LINES);
+        return Lettering.TITLE.lines(title, width / Lettering.WIDER, TITLE_LINES);
     }
 
     double heldHeight(double width) {
@@ -80,7 +80,7 @@ record Caption(String title, String held, List<String> notes, List<String> cauti
     }
 
     private static double heldIndent() {
-        return Lettering.STRONG.width(HELD) + BETWEEN;
+        return Lettering.WIDER * Lettering.STRONG.width(HELD) + BETWEEN;
     }
 
     private static double blockHeight(String block, double width) {

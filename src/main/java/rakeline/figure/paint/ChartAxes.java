@@ -77,7 +77,7 @@ record ChartAxes(Chart chart, ChartLayout layout, Palette palette, Optional<Rect
         pen.setColor(palette.soft());
         pen.setStroke(new BasicStroke(palette.line(1.2)));
         pen.draw(new Line2D.Double(x, data.getY() - 3, x, data.getMaxY()));
-        String text = Lettering.number(chart.x().formatWithUnit(chart.here()));
+        String text = chart.x().formatWithUnit(chart.here());
         double top = data.getY() - 4 - Lettering.STRONG.lineHeight();
         Lettering.STRONG.drawCentred(pen, palette.ink(), text, x, top);
     }

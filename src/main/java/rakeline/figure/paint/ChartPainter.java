@@ -103,11 +103,7 @@ public final class ChartPainter extends FigurePainter {
 
     @Override
     List<String> notes(double width) {
-        return Stream.of(
-                        chart.bands().stream(),
-                        UprightLimits.notes(chart),
-                        LimitLines.notes(chart, width),
-                        GapNotes.of(chart).stream())
+        return Stream.of(chart.bands().stream(), LimitNotes.of(chart, width), GapNotes.of(chart).stream())
                 .flatMap(notes -> notes)
                 .toList();
     }

@@ -34,13 +34,13 @@ record Crosshair(Chart chart, ChartLayout layout, Palette palette, int step) {
     }
 
     private String xText() {
-        return Lettering.number(chart.x().formatWithUnit(chart.steps().at(step)));
+        return chart.x().formatWithUnit(chart.steps().at(step));
     }
 
     private void drawValue(Graphics2D pen, Panel panel, PanelLayout place, double x) {
         double value = panel.values().at(step);
         boolean known = Double.isFinite(value);
-        String text = known ? Lettering.number(ChartPainter.known(panel, step)) : "no value";
+        String text = known ? ChartPainter.known(panel, step) : "no value";
         double y = known ? place.toY(value) : place.area().getY();
         double width = Lettering.STRONG.width(text) + 2 * PAD;
         double left = x + 8 + width <= place.area().getMaxX() ? x + 8 : x - 8 - width;

@@ -16,7 +16,11 @@ public final class DrawingPainter extends FigurePainter {
     private static final double LOWEST = 140;
     private static final double NARROWEST = 150;
     private static final double TALLEST = 0.9;
-    private static final int ROUNDS = 3;
+
+    /** The height, in widths, of a sheet that is never too low. */
+    private static final double ENDLESS = 4;
+
+    private static final int ROUNDS = 6;
     private static final int FITS = 12;
 
     /** In px; a narrower sheet leaves out the dimensions in faint ink, whose numbers stand in the table. */
@@ -39,13 +43,14 @@ public final class DrawingPainter extends FigurePainter {
         return width < ROOMY ? brief : drawing;
     }
 
+    /** As wide as it may be, and as high as it then is with the words around it. */
     @Override
     double bodyHeight(double width) {
-        Rectangle2D mm = Outline.bounds(shown(width));
-        double height = (width - 2 * MARGIN) * mm.getHeight() / Math.max(1, mm.getWidth());
-        double drawn =
-                Math.min(TALLEST * width, Math.max(LOWEST, height + 2 * MARGIN + 2 * Lettering.SMALL.lineHeight()));
-        return key.height(width) + drawn;
+        Rectangle2D endless = new Rectangle2D.Double(0, 0, width, ENDLESS * width);
+        Laid laid = Laid.of(shown(width), roomy(shown(width), endless));
+        Rectangle2D drawn =
+                DrawnWords.firstPlaces(laid.drawing(), laid.placement()).reduce(laid.px(), Rectangle2D::createUnion);
+        return key.height(width) + Math.min(TALLEST * width, Math.max(LOWEST, drawn.getHeight() + 2 * MARGIN));
     }
 
     @Override
@@ -55,7 +60,7 @@ public final class DrawingPainter extends FigurePainter {
 
     @Override
     double leastBodyHeight(double width) {
-        return Math.min(LOWEST, bodyHeight(width));
+        return Math.min(LOWEST, TALLEST * width);
     }
 
     @Override
@@ -74,10 +79,9 @@ public final class DrawingPainter extends FigurePainter {
     }
 
     private void paintMarks(Graphics2D pen, Rectangle2D body) {
-        Drawing shown = shown(body.getWidth());
-        Sheet sheet = fitted(shown, body);
+        Sheet sheet = fitted(shown(body.getWidth()), body);
         MarkPainter painter = new MarkPainter(sheet.placement(), palette(), assignment);
-        shown.marks().stream()
+        sheet.drawing().marks().stream()
                 .filter(mark -> !(mark instanceof Label))
                 .sorted(Comparator.comparing(DrawingPainter::isReference).thenComparing(DrawingPainter::layer))
                 .forEach(mark -> painter.draw(pen, mark));
@@ -94,11 +98,14 @@ public final class DrawingPainter extends FigurePainter {
                 frame.body().getY() + above,
                 frame.body().getWidth(),
                 Math.max(1, frame.body().getHeight() - above));
-        Gripped gripped = new Gripped(fitted(shown, body).placement(), frame.scale(), area);
-        return shown.marks().stream().flatMap(mark -> gripped.of(mark).stream()).toList();
+        Sheet sheet = fitted(shown, body);
+        Gripped gripped = new Gripped(sheet.placement(), frame.scale(), area);
+        return sheet.drawing().marks().stream()
+                .flatMap(mark -> gripped.of(mark).stream())
+                .toList();
     }
 
-    private record Sheet(Placement placement, DrawnWords words) {
+    private record Sheet(Drawing drawing, Placement placement, DrawnWords words) {
         int count() {
             return words.words().size();
         }
@@ -109,30 +116,53 @@ public final class DrawingPainter extends FigurePainter {
      * in any size, the largest that has as many as can be.
      */
     private static Sheet fitted(Drawing drawing, Rectangle2D body) {
-        Rectangle2D mm = Outline.bounds(drawing);
         long wanted = DrawnWords.count(drawing);
-        Rectangle2D area = inset(body, MARGIN);
-        for (int i = 0; i < ROUNDS; i++) {
-            area = withRoomOutside(drawing, area, body, Placement.fitting(mm, area));
-        }
-        Sheet best = sheet(drawing, mm, area, body);
+        Rectangle2D area = roomy(drawing, body);
+        Sheet best = sheet(drawing, area, body);
         for (int i = 0; i < FITS && best.count() < wanted; i++) {
             area = inset(area, 0.03 * Math.min(body.getWidth(), body.getHeight()));
-            Sheet smaller = sheet(drawing, mm, area, body);
+            Sheet smaller = sheet(drawing, area, body);
             best = smaller.count() > best.count() ? smaller : best;
         }
         return best;
     }
 
-    private static Sheet sheet(Drawing drawing, Rectangle2D mm, Rectangle2D area, Rectangle2D body) {
-        Placement placement = Placement.fitting(mm, area);
-        return new Sheet(placement, DrawnWords.placed(drawing, placement, body));
+    /** The part of a sheet that leaves room for words around what is drawn in it. */
+    private static Rectangle2D roomy(Drawing drawing, Rectangle2D sheet) {
+        Rectangle2D area = inset(sheet, MARGIN);
+        for (int i = 0; i < ROUNDS; i++) {
+            area = withRoomOutside(Laid.of(drawing, area), area, sheet);
+        }
+        return area;
+    }
+
+    private static Sheet sheet(Drawing drawing, Rectangle2D area, Rectangle2D body) {
+        Laid laid = Laid.of(drawing, area);
+        return new Sheet(laid.drawing(), laid.placement(), DrawnWords.placed(laid.drawing(), laid.placement(), body));
+    }
+
+    /** A drawing as large as an area lets it be, its dimensions as far apart as that scale asks for. */
+    private record Laid(Drawing drawing, Placement placement) {
+        /** What it covers on the sheet, its words aside. */
+        Rectangle2D px() {
+            return placement
+                    .toPx()
+                    .createTransformedShape(Outline.bounds(drawing))
+                    .getBounds2D();
+        }
+
+        static Laid of(Drawing drawing, Rectangle2D area) {
+            Placement rough = Placement.fitting(Outline.bounds(drawing), area);
+            Drawing spread = Spread.at(rough.pxPerMm(), drawing);
+            Placement finer = Placement.fitting(Outline.bounds(spread), area);
+            Drawing apart = Spread.at(finer.pxPerMm(), drawing);
+            return new Laid(apart, Placement.fitting(Outline.bounds(apart), area));
+        }
     }
 
     /** The area, smaller on each side by what words in their first places would stand out from the body there. */
-    private static Rectangle2D withRoomOutside(
-            Drawing drawing, Rectangle2D area, Rectangle2D body, Placement placement) {
-        Rectangle2D reach = DrawnWords.firstPlaces(drawing, placement)
+    private static Rectangle2D withRoomOutside(Laid laid, Rectangle2D area, Rectangle2D body) {
+        Rectangle2D reach = DrawnWords.firstPlaces(laid.drawing(), laid.placement())
                 .reduce(Rectangle2D::createUnion)
                 .orElse(area);
         Rectangle2D sheet = inset(body, 1);

@@ -119,6 +119,11 @@ public abstract sealed class FigurePainter permits ChartPainter, TablePainter, D
         return new Frame(fitting, width, new Rectangle2D.Double(MARGIN, top, inner, Math.max(1, height)));
     }
 
+    /** The scale at which it is drawn in an area of that size: its own, or less where it does not fit. */
+    public final double scaleIn(double width, double height) {
+        return frame(new Rectangle2D.Double(0, 0, width, height)).scale();
+    }
+
     /** Where the words say what was held, as drawn in an area; empty where nothing is said. */
     public final Rectangle2D heldArea(Rectangle2D area) {
         Frame frame = frame(area);

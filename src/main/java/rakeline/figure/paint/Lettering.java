@@ -21,6 +21,9 @@ record Lettering(Typefaces face, double size) {
     static final Lettering SMALL = new Lettering(Typefaces.TEXT, 12);
     static final Lettering FIGURES = new Lettering(Typefaces.FIGURES, 12);
 
+    /** How much wider strong words may come out in a reader without our typefaces. */
+    static final double WIDER = 1.07;
+
     private static final FontRenderContext MEASURED = new FontRenderContext(null, true, true);
     private static final String MORE = "…";
 
@@ -61,11 +64,6 @@ record Lettering(Typefaces face, double size) {
         List<String> kept = new ArrayList<>(all.subList(0, most));
         kept.set(most - 1, shortened(kept.get(most - 1), width));
         return List.copyOf(kept);
-    }
-
-    /** A number with a true minus sign. */
-    static String number(String text) {
-        return text.startsWith("-") ? "−" + text.substring(1) : text;
     }
 
     /** Draws one line from its left end; y is its upper edge. */

@@ -10,9 +10,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import rakeline.figure.Chart;
 import rakeline.figure.paint.ChartLayout.PanelLayout;
-import rakeline.quantity.Decimals;
 import rakeline.quantity.Limit;
-import rakeline.quantity.Quantity;
 
 /** Thin lines at a measure's limits, each with its name and source where the panel has room for them. */
 record LimitLines(List<Limit> limits, PanelLayout layout, double sheetWidth, Palette palette) {
@@ -21,26 +19,32 @@ record LimitLines(List<Limit> limits, PanelLayout layout, double sheetWidth, Pal
     private static final int MOST_LINES = 3;
     private static final double INSET = 6;
 
-    /** The limits that a chart of that width has no room to name in full in its panels, as notes beneath it. */
-    static Stream<String> notes(Chart chart, double width) {
+    /** The most that words with a source take of a chart's width. */
+    private static final double SHORT = 0.45;
+
+    /** Along a line, an even number. */
+    private static final int PLACES = 16;
+
+    /** The limits that a chart of that width has no room to name in full in its panels. */
+    static Stream<LimitNotes.Limited> unnamed(Chart chart, double width) {
         Steps steps = Steps.of(chart, View.WHOLE);
         return chart.panels().stream()
                 .flatMap(panel -> PanelRange.of(panel, steps, chart.here()).stream()
                         .map(range -> PanelRange.limitsIn(panel.quantity(), range))
                         .filter(limits -> !haveRoom(limits, width))
                         .flatMap(List::stream)
-                        .map(limit -> note(panel.quantity(), limit)));
+                        .map(limit -> new LimitNotes.Limited(panel.quantity(), limit)));
     }
 
-    /** Whether the panel names them with their sources. */
+    /** Whether the panel names them with their sources: it is wide, they are few, and none takes half of it. */
     private static boolean haveRoom(List<Limit> limits, double width) {
-        return width >= WIDE && limits.size() <= FEW;
+        return width >= WIDE
+                && limits.size() <= FEW
+                && limits.stream().allMatch(limit -> Lettering.SMALL.width(inFull(limit)) < SHORT * width);
     }
 
-    static String note(Quantity quantity, Limit limit) {
-        String value = Lettering.number(quantity.unit().attach(Decimals.shortest(limit.value())));
-        return quantity.label() + " " + value + ", " + limit.label()
-                + (limit.source().isBlank() ? "." : ": " + limit.source() + ".");
+    private static String inFull(Limit limit) {
+        return limit.source().isBlank() ? limit.label() : limit.label() + " · " + limit.source();
     }
 
     void draw(Graphics2D pen, Placer placer) {
@@ -71,7 +75,7 @@ record LimitLines(List<Limit> limits, PanelLayout layout, double sheetWidth, Pal
         return new float[] {2, 2};
     }
 
-    /** In a place that is clear of the curve if there is one, in one line or in several. */
+    /** In a place that is clear of the curve if there is one, in one line or in several; else the curve is broken. */
     private void drawName(Graphics2D pen, Placer placer, Limit limit) {
         double y = layout.toY(limit.value());
         List<String> wide = lines(words(limit), Double.POSITIVE_INFINITY);
@@ -79,15 +83,21 @@ record LimitLines(List<Limit> limits, PanelLayout layout, double sheetWidth, Pal
         List<String> name = lines(limit.label(), Double.POSITIVE_INFINITY);
         if (!drawn(pen, wide, placer.placeClear(boxes(wide, y)))
                 && !drawn(pen, narrow, placer.placeClear(boxes(narrow, y)))
-                && !drawn(pen, wide, placer.place(boxes(wide, y)))) {
-            drawn(pen, name, placer.place(boxes(name, y)));
+                && !drawnOver(pen, wide, placer.place(boxes(wide, y)))) {
+            drawnOver(pen, name, placer.place(boxes(name, y)));
         }
     }
 
     private String words(Limit limit) {
-        return haveRoom(limits, sheetWidth) && !limit.source().isBlank()
-                ? limit.label() + " · " + limit.source()
-                : limit.label();
+        return haveRoom(limits, sheetWidth) ? inFull(limit) : limit.label();
+    }
+
+    private boolean drawnOver(Graphics2D pen, List<String> lines, Optional<Rectangle2D> place) {
+        place.ifPresent(box -> {
+            pen.setColor(palette.card());
+            pen.fill(box);
+        });
+        return drawn(pen, lines, place);
     }
 
     private List<String> lines(String words, double width) {
@@ -106,10 +116,18 @@ record LimitLines(List<Limit> limits, PanelLayout layout, double sheetWidth, Pal
         double room = layout.area().getWidth() - width - 2 * INSET;
         List<Rectangle2D> boxes = new ArrayList<>();
         for (double top : new double[] {y - height - 3, y + 4, y - 1.6 * height, y + 0.7 * height}) {
-            for (double share : new double[] {0, 1, 0.5, 0.25, 0.75}) {
-                boxes.add(new Rectangle2D.Double(layout.area().getX() + INSET + share * room, top, width, height));
+            for (int place = 0; place <= PLACES; place++) {
+                double left = layout.area().getX() + INSET + share(place) * room;
+                boxes.add(new Rectangle2D.Double(left, top, width, height));
             }
         }
         return boxes;
+    }
+
+    /** From both ends of the line toward its middle. */
+    private static double share(int place) {
+        int pair = place / 2;
+        double in = (double) pair / PLACES;
+        return place % 2 == 0 ? in : 1 - in;
     }
 }

@@ -28,9 +28,7 @@ record MapLegend(MapLayout layout, MapLevels levels, Palette palette) {
 
     private String here() {
         double here = layout.map().here();
-        return Double.isFinite(here)
-                ? Lettering.number(layout.map().measure().formatWithUnit(here)) + " here"
-                : "no value here";
+        return Double.isFinite(here) ? layout.map().measure().formatWithUnit(here) + " here" : "no value here";
     }
 
     /** The highest on top. */

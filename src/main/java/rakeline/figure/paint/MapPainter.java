@@ -203,6 +203,6 @@ final class MapPainter extends FigurePainter {
     }
 
     private String valueOf(Limit limit) {
-        return Lettering.number(map.measure().unit().attach(Decimals.shortest(limit.value())));
+        return map.measure().unit().attach(Decimals.shown(limit.value()));
     }
 }

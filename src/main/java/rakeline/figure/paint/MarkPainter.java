@@ -127,6 +127,17 @@ record MarkPainter(Placement placement, Palette palette, Assignment assignment) 
         drawArrow(pen, to, -x, -y, inward);
     }
 
+    /** A dimension's line on the sheet, as far as its arrows reach. */
+    static Line2D withArrows(Line2D mm, Placement placement) {
+        Point2D from = placement.toPx(new Point(mm.getX1(), mm.getY1()));
+        Point2D to = placement.toPx(new Point(mm.getX2(), mm.getY2()));
+        double length = from.distance(to);
+        double beyond = length == 0 ? 0 : arrowBeyond(length) / length;
+        double x = beyond * (to.getX() - from.getX());
+        double y = beyond * (to.getY() - from.getY());
+        return new Line2D.Double(from.getX() - x, from.getY() - y, to.getX() + x, to.getY() + y);
+    }
+
     /** How far arrows reach beyond the ends of a dimension's line of that length, in px. */
     static double arrowBeyond(double length) {
         return length > 3 * ARROW ? 0 : TAIL;

@@ -9,6 +9,7 @@ import java.awt.geom.PathIterator;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 import rakeline.figure.Drawing;
 import rakeline.figure.Drawing.Circle;
@@ -101,29 +102,42 @@ final class Outline {
     static List<Line2D> pieces(Drawing drawing, Placement placement) {
         List<Line2D> pieces = new ArrayList<>();
         for (Mark mark : drawing.marks()) {
-            shapeOf(mark).forEach(shape -> addPieces(pieces, shape, placement));
+            shapeOf(mark).ifPresent(shape -> addPieces(pieces, shape, placement));
         }
+        pieces.addAll(dimensions(drawing, placement));
         return pieces;
     }
 
-    private static Stream<Shape> shapeOf(Mark mark) {
+    private static Optional<Shape> shapeOf(Mark mark) {
         if (mark instanceof Path path) {
-            return Stream.of(of(path));
+            return Optional.of(of(path));
         }
-        if (mark instanceof Circle circle) {
-            return Stream.of(of(circle));
-        }
-        return mark instanceof Dimension dimension ? linesOf(dimension) : Stream.empty();
+        return mark instanceof Circle circle ? Optional.of(of(circle)) : Optional.empty();
     }
 
-    private static Stream<Shape> linesOf(Dimension dimension) {
+    /** The lines from what is measured to the dimensions' own lines, in px. */
+    static List<Line2D> extensions(Drawing drawing, Placement placement) {
+        return drawing.marks().stream()
+                .filter(Dimension.class::isInstance)
+                .flatMap(mark -> extensions((Dimension) mark, placement))
+                .toList();
+    }
+
+    private static Stream<Line2D> extensions(Dimension dimension, Placement placement) {
         Line2D line = lineOf(dimension);
-        Point from = dimension.from();
-        Point to = dimension.to();
         return Stream.of(
-                line,
-                new Line2D.Double(from.x(), from.y(), line.getX1(), line.getY1()),
-                new Line2D.Double(to.x(), to.y(), line.getX2(), line.getY2()));
+                new Line2D.Double(
+                        placement.toPx(dimension.from()), placement.toPx(new Point(line.getX1(), line.getY1()))),
+                new Line2D.Double(
+                        placement.toPx(dimension.to()), placement.toPx(new Point(line.getX2(), line.getY2()))));
+    }
+
+    /** The dimensions' own lines with their arrows, in px. */
+    static List<Line2D> dimensions(Drawing drawing, Placement placement) {
+        return drawing.marks().stream()
+                .filter(Dimension.class::isInstance)
+                .map(mark -> MarkPainter.withArrows(lineOf((Dimension) mark), placement))
+                .toList();
     }
 
     private static void addPieces(List<Line2D> pieces, Shape shape, Placement placement) {

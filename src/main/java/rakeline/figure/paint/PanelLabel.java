@@ -14,14 +14,15 @@ record PanelLabel(List<String> name, List<String> value) {
     /** Broken into lines no wider than that; nothing of it is left out. */
     static PanelLabel of(Panel panel, double here, double width) {
         String value = Double.isFinite(panel.here())
-                ? Lettering.number(panel.quantity().formatWithUnit(panel.here())) + " here"
+                ? panel.quantity().formatWithUnit(panel.here()) + " here"
                 : Double.isFinite(here) ? "no value here" : "";
         return new PanelLabel(
                 Lettering.STRONG.lines(panel.quantity().heading(), width), Lettering.SMALL.lines(value, width));
     }
 
     double width() {
-        return Math.max(SWATCH_WIDTH, Math.max(Lettering.STRONG.width(name), Lettering.SMALL.width(value)));
+        return Math.max(
+                SWATCH_WIDTH, Math.max(Lettering.WIDER * Lettering.STRONG.width(name), Lettering.SMALL.width(value)));
     }
 
     double height() {

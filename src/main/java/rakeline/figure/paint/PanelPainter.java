@@ -2,10 +2,12 @@ package rakeline.figure.paint;
 
 import java.awt.BasicStroke;
 import java.awt.Graphics2D;
+import java.awt.Shape;
 import java.awt.geom.Line2D;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import rakeline.figure.Chart;
@@ -51,6 +53,7 @@ final class PanelPainter {
                         .flatMap(lines -> lines)
                         .toList());
         names.forEach(placer::take);
+        marker().ifPresent(marker -> placer.take(marker.getBounds2D()));
         limits().draw(pen, placer);
         drawLabel(pen);
     }
@@ -73,9 +76,18 @@ final class PanelPainter {
         new Curve(points, chartLayout.x(), y, style, palette.line(2)).draw(own, layout.area());
         own.dispose();
         loneSteps().forEach(i -> drawDot(pen, i));
-        if (Double.isFinite(panel.here()) && chartLayout.x().contains(chart.here())) {
-            drawMarker(pen);
-        }
+        marker().ifPresent(marker -> drawMarker(pen, marker));
+    }
+
+    /** At the present value; none where it has none in view. */
+    private Optional<Shape> marker() {
+        boolean seen = layout.y().isPresent()
+                && Double.isFinite(panel.here())
+                && chartLayout.x().contains(chart.here());
+        return seen
+                ? Optional.of(
+                        style.marker().at(chartLayout.toX(chart.here()), layout.toY(panel.here()), palette.line(4.5)))
+                : Optional.empty();
     }
 
     /** Steps with a gap on either side have no line and get a dot. */
@@ -96,8 +108,7 @@ final class PanelPainter {
         pen.fill(style.marker().at(toX(step), toY(step), palette.line(2.5)));
     }
 
-    private void drawMarker(Graphics2D pen) {
-        var outline = style.marker().at(chartLayout.toX(chart.here()), layout.toY(panel.here()), palette.line(4.5));
+    private void drawMarker(Graphics2D pen, Shape outline) {
         pen.setColor(palette.card());
         pen.fill(outline);
         pen.setColor(style.colour());
@@ -117,7 +128,7 @@ final class PanelPainter {
                 .orElse(layout.area().getCenterY());
     }
 
-    /** What words in the panel should not lie on: the curve, and the line of the present value. */
+    /** What words in the panel should not lie on: the curve, the line of the present value, limits of what is swept. */
     private List<Line2D> obstacles() {
         List<Line2D> lines = new ArrayList<>();
         Rectangle2D area = layout.area();
@@ -125,10 +136,14 @@ final class PanelPainter {
         if (Double.isFinite(here)) {
             lines.add(new Line2D.Double(here, area.getY(), here, area.getMaxY()));
         }
+        PanelRange.limitsIn(chart.x(), chartLayout.x()).stream()
+                .map(limit -> chartLayout.toX(limit.value()))
+                .forEach(x -> lines.add(new Line2D.Double(x, area.getY(), x, area.getMaxY())));
         int[] seen = steps.inView().filter(this::has).toArray();
         int stride = Math.max(1, seen.length / CURVE_SAMPLES);
-        for (int i = stride; i < seen.length; i += stride) {
-            lines.add(new Line2D.Double(toX(seen[i - stride]), toY(seen[i - stride]), toX(seen[i]), toY(seen[i])));
+        for (int i = 0; i < seen.length - 1; i += stride) {
+            int next = Math.min(i + stride, seen.length - 1);
+            lines.add(new Line2D.Double(toX(seen[i]), toY(seen[i]), toX(seen[next]), toY(seen[next])));
         }
         return lines;
     }

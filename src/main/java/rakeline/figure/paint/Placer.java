@@ -5,6 +5,7 @@ import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Predicate;
 
 /** Finds places for words so that none meets another or leaves the sheet, and few lines run through them. */
 final class Placer {
@@ -15,11 +16,18 @@ final class Placer {
 
     private final Rectangle2D sheet;
     private final List<Line2D> lines;
+    private final List<Line2D> broken;
     private final List<Rectangle2D> taken = new ArrayList<>();
 
     Placer(Rectangle2D sheet, List<Line2D> lines) {
+        this(sheet, lines, List.of());
+    }
+
+    /** @param broken lesser lines, which may be broken for words */
+    Placer(Rectangle2D sheet, List<Line2D> lines, List<Line2D> broken) {
         this.sheet = sheet;
         this.lines = List.copyOf(lines);
+        this.broken = List.copyOf(broken);
     }
 
     /** Keeps words away from there. */
@@ -29,10 +37,19 @@ final class Placer {
 
     /** The first of the boxes that no line crosses, now taken. */
     Optional<Rectangle2D> placeClear(List<? extends Rectangle2D> boxes) {
+        return first(boxes, box -> !covers(box));
+    }
+
+    /** The first of the boxes that no line crosses but one that may be broken, now taken. */
+    Optional<Rectangle2D> placeBreaking(List<? extends Rectangle2D> boxes) {
+        return first(boxes, box -> crossings(lines, box) == 0);
+    }
+
+    private Optional<Rectangle2D> first(List<? extends Rectangle2D> boxes, Predicate<Rectangle2D> wanted) {
         return taking(boxes.stream()
-                .filter(this::isFree)
-                .filter(box -> crossings(box) == 0)
                 .map(Rectangle2D.class::cast)
+                .filter(this::isFree)
+                .filter(wanted)
                 .findFirst());
     }
 
@@ -43,7 +60,7 @@ final class Placer {
         for (int i = 0; i < boxes.size(); i++) {
             Rectangle2D box = boxes.get(i);
             if (i * LATENESS < least && isFree(box)) {
-                double cost = i * LATENESS + crossings(box);
+                double cost = i * LATENESS + crossings(lines, box);
                 best = cost < least ? box : best;
                 least = Math.min(least, cost);
             }
@@ -61,7 +78,12 @@ final class Placer {
                 && taken.stream().noneMatch(other -> aired(box).intersects(other));
     }
 
-    private long crossings(Rectangle2D box) {
+    /** Whether any line runs through it. */
+    boolean covers(Rectangle2D box) {
+        return crossings(lines, box) + crossings(broken, box) > 0;
+    }
+
+    private static long crossings(List<Line2D> lines, Rectangle2D box) {
         Rectangle2D aired = aired(box);
         return lines.stream().filter(line -> line.intersects(aired)).count();
     }

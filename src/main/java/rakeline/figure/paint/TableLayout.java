@@ -72,9 +72,7 @@ record TableLayout(List<Block> blocks) {
             List<String> heading = Lettering.STRONG.lines(column.heading(), column.isNumeric() ? WIDEST_HEADING : most);
             List<List<String>> cells = column.shown().stream()
                     .limit(rows)
-                    .map(words -> column.isNumeric()
-                            ? List.of(Lettering.number(PlainText.oneLine(words)))
-                            : face.lines(words, most))
+                    .map(words -> column.isNumeric() ? List.of(PlainText.oneLine(words)) : face.lines(words, most))
                     .toList();
             double widest = cells.stream().mapToDouble(face::width).max().orElse(0);
             return new Fitted(column, Math.ceil(Math.max(widest, Lettering.STRONG.width(heading))), heading, cells);

@@ -47,8 +47,8 @@ record Ticks(double step, long first, long last) {
     String text(double value, Unit unit) {
         String number = Math.max(Math.abs(value), step) < LONGEST_PLAIN && step > 1e-9
                 ? Decimals.fixed(value, decimals())
-                : String.format(Locale.ROOT, "%.2e", value);
-        return Lettering.number(unit == Unit.DEGREE ? unit.attach(number) : number);
+                : Decimals.signed(String.format(Locale.ROOT, "%.2e", value));
+        return unit == Unit.DEGREE ? unit.attach(number) : number;
     }
 
     private double value(long index) {

@@ -11,9 +11,9 @@ import rakeline.quantity.Limit;
 record UprightLimits(Chart chart, ChartLayout layout, Palette palette) {
 
     /** What each line in the chart is. */
-    static Stream<String> notes(Chart chart) {
+    static Stream<LimitNotes.Limited> all(Chart chart) {
         return PanelRange.limitsIn(chart.x(), Steps.of(chart, View.WHOLE).range()).stream()
-                .map(limit -> LimitLines.note(chart.x(), limit));
+                .map(limit -> new LimitNotes.Limited(chart.x(), limit));
     }
 
     void draw(Graphics2D pen) {

@@ -39,6 +39,7 @@ public final class FigureView extends JPanel implements Heights.Flowing {
     private transient Optional<Figure> figure = Optional.empty();
     private transient Optional<FigurePainter> painter = Optional.empty();
     private transient View view = View.WHOLE;
+    private double scale;
     private transient Optional<Rectangle2D> marked = Optional.empty();
     private final transient DrawingHand closer = new DrawingHand(this);
     private final transient GripHand gripping = new GripHand(this);
@@ -49,6 +50,7 @@ public final class FigureView extends JPanel implements Heights.Flowing {
     public FigureView(Look look) {
         super(null);
         this.look = look;
+        scale = look.scale();
         setOpaque(false);
         listen(new ChartHand(this));
         listen(closer);
@@ -148,9 +150,21 @@ public final class FigureView extends JPanel implements Heights.Flowing {
 
     /** Shows a figure; a chart of the same sweep stays zoomed as it is. */
     public void show(Figure next) {
-        if (figure.equals(Optional.of(next))) {
+        show(next, look.scale());
+    }
+
+    /** The scale at which a figure would be drawn in a view of a size: the look's, or less where it does not fit. */
+    public double scaleOf(Figure next, int width, int height) {
+        double around = 2 * MARGIN * look.scale();
+        return FigurePainter.of(next, look.palette(), look.scale()).scaleIn(width + around, height + around);
+    }
+
+    /** The same at another scale, so that figures beside each other have one. */
+    public void show(Figure next, double newScale) {
+        if (figure.equals(Optional.of(next)) && scale == newScale) {
             return;
         }
+        scale = newScale;
         if (!isSameSweep(next)) {
             view = View.WHOLE;
         }
@@ -158,7 +172,7 @@ public final class FigureView extends JPanel implements Heights.Flowing {
             closer.whole();
         }
         figure = Optional.of(next);
-        painter = Optional.of(FigurePainter.of(next, look.palette(), look.scale()));
+        painter = Optional.of(FigurePainter.of(next, look.palette(), scale));
         measuredWidth = -1;
         describe(next);
         repaint();
@@ -213,7 +227,7 @@ public final class FigureView extends JPanel implements Heights.Flowing {
     }
 
     private double margin() {
-        return MARGIN * look.scale();
+        return MARGIN * scale;
     }
 
     /** Looks at another part, or points at another step; charts of the same quantity point there too. */

@@ -2,6 +2,7 @@ package rakeline.shell.guide;
 
 import java.awt.BorderLayout;
 import java.awt.Component;
+import java.awt.Dimension;
 import java.awt.Window;
 import java.util.List;
 import java.util.Optional;
@@ -16,6 +17,7 @@ import javax.swing.JTextField;
 import javax.swing.KeyStroke;
 import javax.swing.ListSelectionModel;
 import javax.swing.SwingUtilities;
+import rakeline.shell.figures.FigureView;
 import rakeline.shell.ledger.CodeHelp;
 import rakeline.shell.ledger.NotePane;
 import rakeline.shell.look.Fit;
@@ -23,20 +25,25 @@ import rakeline.shell.look.Look;
 import rakeline.shell.look.TextChange;
 import rakeline.shell.look.WideList;
 
-/** The help: a list that can be searched, and beside it what is known of the entry chosen. */
+/** The help: a list that can be searched, and beside it what is known of the entry chosen, with its drawing. */
 public final class Guide {
+    private static final int DRAWING_WIDTH = 420;
+    private static final int DRAWING_HEIGHT = 240;
+
     private final JDialog dialog;
     private final List<Topic> topics;
     private final DefaultListModel<Topic> found = new DefaultListModel<>();
     private final JList<Topic> list = new WideList<>(found);
     private final JTextField search = new JTextField();
     private final NotePane page;
+    private final FigureView drawing;
 
     private Guide(Window over, Look look, CodeHelp help) {
         topics = Topic.all(help);
         dialog = new JDialog(over, "Help");
         dialog.setName("guide");
         page = new NotePane(look);
+        drawing = new FigureView(look);
         build(look);
     }
 
@@ -80,11 +87,27 @@ public final class Guide {
         page.setBackground(look.card());
         page.setFocusable(true);
         page.setName("topic");
-        JSplitPane both = new JSplitPane(JSplitPane.HORIZONTAL_SPLIT, side, plain(page, look));
+        JSplitPane both = new JSplitPane(JSplitPane.HORIZONTAL_SPLIT, side, entry(look));
         both.setBorder(null);
         both.setDividerLocation(look.px(270));
         dialog.setContentPane(both);
         listen();
+    }
+
+    /** What is known of the chosen entry, and beneath it, always in sight, what it looks like. */
+    private JPanel entry(Look look) {
+        drawing.setName("topic drawing");
+        drawing.setVisible(false);
+        drawing.setPreferredSize(new Dimension(look.px(DRAWING_WIDTH), look.px(DRAWING_HEIGHT)));
+        JPanel room = new JPanel(new BorderLayout());
+        room.setBorder(look.room(0, 5, 4, 5));
+        room.setBackground(look.card());
+        room.add(drawing, BorderLayout.CENTER);
+        JPanel entry = new JPanel(new BorderLayout());
+        entry.setBackground(look.card());
+        entry.add(plain(page, look), BorderLayout.CENTER);
+        entry.add(room, BorderLayout.SOUTH);
+        return entry;
     }
 
     private static JScrollPane plain(JComponent shown, Look look) {
@@ -108,6 +131,8 @@ public final class Guide {
         page.show(topic.text());
         page.setCaretPosition(0);
         page.getAccessibleContext().setAccessibleName(topic.title());
+        topic.drawing().ifPresent(drawing::show);
+        drawing.setVisible(topic.drawing().isPresent());
         SwingUtilities.invokeLater(() -> page.scrollRectToVisible(new java.awt.Rectangle(0, 0, 1, 1)));
     }
 

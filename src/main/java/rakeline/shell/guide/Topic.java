@@ -7,7 +7,10 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.stream.Stream;
+import rakeline.figure.Figure;
+import rakeline.prelude.Pictures;
 import rakeline.quantity.Quantity;
 import rakeline.shell.ledger.CodeHelp;
 
@@ -75,6 +78,11 @@ record Topic(List<String> names, String title, String text) {
     /** Words that CommonMark shows as they are. */
     private static String plain(String words) {
         return words.replaceAll("([\\\\`*_{}\\[\\]<>#+!|~&-])", "\\\\$1");
+    }
+
+    /** What it looks like, where it is a quantity that a drawing shows. */
+    Optional<Figure> drawing() {
+        return names.stream().flatMap(name -> Pictures.ofKey(name).stream()).findFirst();
     }
 
     boolean isCalled(String name) {

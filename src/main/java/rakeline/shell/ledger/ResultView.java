@@ -56,7 +56,7 @@ final class ResultView extends Pile {
         put(message, state(standing, parts[0]));
         put(details, parts.length > 1 ? parts[1].strip() : "");
         put(printed, standing.printed().stripTrailing());
-        standing.result().ifPresentOrElse(this::showResult, this::showNone);
+        standing.result().ifPresentOrElse(result -> showResult(standing.name(), result), this::showNone);
     }
 
     private static String state(Outcome standing, String sentence) {
@@ -70,13 +70,14 @@ final class ResultView extends Pile {
         area.setVisible(!words.isEmpty());
     }
 
-    private void showResult(Result result) {
+    private void showResult(String name, Result result) {
         if (result instanceof Result.Shown some) {
             put(value, "");
             showFigure(some.figure());
         } else if (result instanceof Result.Value some) {
             value.setFont(Double.isNaN(some.number()) ? look.body() : look.value());
-            put(value, some.text());
+            put(value, some.said(name));
+            value.setToolTipText(value.getText().equals(some.text()) ? null : some.text());
             dropFigure();
         } else if (result instanceof Result.Text some) {
             value.setFont(look.body());

@@ -15,7 +15,7 @@ public final class Numerals {
     /** With a number of decimals, or with more where the value has more. */
     public static String show(double value, int decimals) {
         String fixed = Decimals.fixed(value, decimals);
-        boolean exact = Double.isNaN(value) || Double.parseDouble(fixed) == value;
+        boolean exact = Double.isNaN(value) || Double.parseDouble(Decimals.typed(fixed)) == value;
         return local(exact ? fixed : Decimals.shortest(value));
     }
 
@@ -44,6 +44,6 @@ public final class Numerals {
     private static String local(String number) {
         char sign = DecimalFormatSymbols.getInstance(Locale.getDefault(Locale.Category.FORMAT))
                 .getDecimalSeparator();
-        return number.replace('.', sign).replace('-', '−');
+        return Decimals.signed(number).replace('.', sign);
     }
 }

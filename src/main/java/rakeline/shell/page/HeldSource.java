@@ -37,7 +37,7 @@ public record HeldSource(String text, int from, int to, Optional<Held> now) {
         }
 
         private String source() {
-            String at = Double.isNaN(value) ? "" : ", " + Decimals.shortest(value);
+            String at = Double.isNaN(value) ? "" : ", " + Decimals.shown(value);
             return ".hold(" + measure + at + ").by(" + by + ")";
         }
     }

@@ -1,6 +1,7 @@
 package rakeline.shell.rack;
 
 import rakeline.geometry.Setting;
+import rakeline.quantity.Decimals;
 import rakeline.quantity.Quantity;
 import rakeline.quantity.Range;
 import rakeline.quantity.Unit;
@@ -62,7 +63,7 @@ public record RackColumn(Quantity quantity, boolean isTyped) {
         }
         return isTyped
                 ? Numerals.show(Math.rint(value * THOUSANDTHS) / THOUSANDTHS)
-                : Numerals.show(Double.parseDouble(quantity.format(value)), quantity.decimals());
+                : Numerals.show(Double.parseDouble(Decimals.typed(quantity.format(value))), quantity.decimals());
     }
 
     String withUnit(double value, LengthUnit lengths) {

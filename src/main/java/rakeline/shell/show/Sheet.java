@@ -101,8 +101,10 @@ final class Sheet extends JPanel {
     void show(Shown shown, Figure part, String where) {
         figure.setVisible(true);
         words.setText(shown.words(part));
-        figure.show(part);
-        drawn.ifPresent(some -> drawing.show(Sliced.about(some, part, isRoomy())));
+        Area area = area();
+        double scale = figure.scaleOf(part, area.figureWidth(), area.height());
+        figure.show(part, scale);
+        drawn.ifPresent(some -> drawing.show(Sliced.about(some, part, isRoomy()), scale));
         place.setText(where);
         revalidate();
         repaint();

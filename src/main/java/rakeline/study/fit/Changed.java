@@ -42,7 +42,7 @@ public final class Changed {
     private static String words(Map<String, Double> changes) {
         List<String> words = changes.entrySet().stream()
                 .map(change -> Setting.of(change.getKey()).quantity().label() + " "
-                        + Setting.of(change.getKey()).quantity().unit().attach(Decimals.shortest(change.getValue())))
+                        + Setting.of(change.getKey()).quantity().unit().attach(Decimals.shown(change.getValue())))
                 .toList();
         return words.stream().collect(Collectors.joining(", "));
     }

@@ -39,9 +39,9 @@ public record Option(Bike bike, Point handMiss, List<Fact> facts, List<Exceeded>
 
     /** The bike, its name saying stem and spacers. */
     public Bike named() {
-        return bike.named(bike.name() + ", stem " + Decimals.shortest(bike.get(Inputs.STEM_LENGTH)) + " mm "
-                + Decimals.shortest(bike.get(Inputs.STEM_ANGLE)) + "°, spacers "
-                + Decimals.shortest(bike.get(Inputs.SPACERS)) + " mm");
+        return bike.named(bike.name() + ", stem " + Decimals.shown(bike.get(Inputs.STEM_LENGTH)) + " mm "
+                + Decimals.shown(bike.get(Inputs.STEM_ANGLE)) + "°, spacers "
+                + Decimals.shown(bike.get(Inputs.SPACERS)) + " mm");
     }
 
     /** A number by key; NaN where it has none. */

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.awt.geom.Rectangle2D;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -131,6 +132,43 @@ class ChartPainterTest {
         painter(Samples.sweep()).draw(recorder, new Rectangle2D.Double(0, 0, 420, 600), View.WHOLE);
         assertThat(String.join(" ", recorder.words()))
                 .contains("Toe room 0 mm, touching from here down: definition of toe room.");
+    }
+
+    @ParameterizedTest
+    @ValueSource(doubles = {340, 500, 760, 1400})
+    void aLimitIsNamedClearOfTheCurve(double width) {
+        Chart chart = Samples.sweep(201, List.of(Samples.TOE_ROOM));
+        Rectangle2D area = new Rectangle2D.Double(0, 0, width, 260);
+        TextRecorder recorder = new TextRecorder();
+        painter(chart).draw(recorder, area, View.WHOLE);
+        ChartLayout layout = ChartLayout.of(chart, painter(chart).frame(area).body(), View.WHOLE);
+        ChartLayout.PanelLayout panel = layout.panels().get(0);
+        Chart.Panel values = chart.panels().get(0);
+        List<Rectangle2D> names = recorder.texts().stream()
+                .filter(text -> text.words().startsWith("touching"))
+                .map(TextRecorder.Text::box)
+                .filter(panel.area()::intersects)
+                .toList();
+        assertThat(names)
+                .isNotEmpty()
+                .allSatisfy(name -> assertThat(IntStream.range(0, 201)
+                                .noneMatch(i -> name.contains(
+                                        layout.stepX(i),
+                                        panel.toY(values.values().at(i)))))
+                        .isTrue());
+    }
+
+    @Test
+    void limitsOfOneSourceAreOneSentence() {
+        Chart crowded = Samples.sweep(
+                51,
+                List.of(Samples.limitedTrail()
+                        .limit(60, "first", "one source")
+                        .limit(60.2, "second", "one source")
+                        .limit(60.4, "third", "one source")
+                        .declared()));
+        assertThat(words(crowded, View.WHOLE))
+                .contains("Trail 60 mm, first; Trail 60.2 mm, second; Trail 60.4 mm, third: one source.");
     }
 
     @Test
