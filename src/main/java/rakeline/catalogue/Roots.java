@@ -71,8 +71,7 @@ public record Roots(List<Path> folders, Links links, Consumer<Path> reading) {
      */
     public List<String> paths(Bundled kind) {
         return Stream.concat(
-                        folders.stream().flatMap(folder -> own(folder, kind.ending()).stream()),
-                        kind.paths().stream())
+                        folders.stream().flatMap(folder -> own(folder, kind.ending()).stream()), kind.paths().stream())
                 .distinct()
                 .toList();
     }

@@ -10,10 +10,11 @@ import rakeline.quantity.Refusal;
  *
  * @param name as it is shown
  * @param read empty where its file cannot be read
+ * @param trouble why it cannot, in one sentence; empty where it can
  * @param reader reads another of its kind, for a path that is stored and no longer listed
  * @param <T> a bike, a rider, a stock of parts
  */
-public record Listed<T>(String path, String name, Optional<T> read, Function<String, T> reader) {
+public record Listed<T>(String path, String name, Optional<T> read, String trouble, Function<String, T> reader) {
     /**
      * The thing itself.
      *
@@ -23,21 +24,17 @@ public record Listed<T>(String path, String name, Optional<T> read, Function<Str
         return read.orElseGet(() -> reader.apply(path));
     }
 
-    /** What paths name; what cannot be read is listed as well and says so, so that one broken file hides no other. */
+    /** What paths name; what cannot be read says so, so that one broken file hides no other. */
     static <T> List<Listed<T>> of(List<String> paths, Function<String, T> reader, Function<T, String> name) {
-        return paths.stream()
-                .map(path -> read(path, reader)
-                        .map(item -> new Listed<>(path, name.apply(item), Optional.of(item), reader))
-                        .orElseGet(() -> new Listed<>(path, path + ", not readable", Optional.empty(), reader)))
-                .toList();
+        return paths.stream().map(path -> listed(path, reader, name)).toList();
     }
 
-    private static <T> Optional<T> read(String path, Function<String, T> reader) {
+    private static <T> Listed<T> listed(String path, Function<String, T> reader, Function<T, String> name) {
         try {
-            return Optional.of(reader.apply(path));
-        } catch (Refusal saidWhenPicked) {
-            // whoever picks it reads it again and is told why it cannot be
-            return Optional.empty();
+            T item = reader.apply(path);
+            return new Listed<>(path, name.apply(item), Optional.of(item), "", reader);
+        } catch (Refusal refusal) {
+            return new Listed<>(path, path, Optional.empty(), refusal.getMessage(), reader);
         }
     }
 }

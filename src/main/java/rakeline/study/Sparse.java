@@ -118,7 +118,8 @@ record Sparse(Numbers steps, IntFunction<double[]> read, List<Numbers> values) {
         for (int track = 0; track < values.size(); track++) {
             double near = Math.max(NOTHING, COURSE * middle[track * middle.length / values.size()]);
             for (int step = stretch.from() + 1; step < stretch.to(); step++) {
-                double off = course(step, all, values.get(track)) - values.get(track).at(step);
+                double off =
+                        course(step, all, values.get(track)) - values.get(track).at(step);
                 if (!(Math.abs(off) <= near)) {
                     return false;
                 }

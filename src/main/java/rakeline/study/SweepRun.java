@@ -35,10 +35,7 @@ final class SweepRun {
         SweepRun run = settled(asked);
         List<Optional<Bike>> bikes = run.bikes();
         return run.run(
-                asked.start(),
-                bikes,
-                values -> SweptDoubts.of(run.sweep, bikes, values),
-                SweptDoubts.words(asked));
+                asked.start(), bikes, values -> SweptDoubts.of(run.sweep, bikes, values), SweptDoubts.words(asked));
     }
 
     private static SweepRun settled(Sweep asked) {
@@ -83,10 +80,7 @@ final class SweepRun {
     }
 
     private Swept run(
-            Ride start,
-            List<Optional<Bike>> bikes,
-            Function<List<Numbers>, List<Numbers>> doubtsOf,
-            String uncertain) {
+            Ride start, List<Optional<Bike>> bikes, Function<List<Numbers>, List<Numbers>> doubtsOf, String uncertain) {
         int count = sweep.steps().size();
         double[][] values = new double[sweep.tracks().size()][count];
         for (int step = 0; step < count; step++) {
@@ -98,10 +92,7 @@ final class SweepRun {
         for (int track = 0; track < values.length; track++) {
             Measure<Ride> measure = sweep.tracks().get(track);
             columns.add(new Swept.Column(
-                    measure.quantity(),
-                    known.get(track),
-                    measure.read(start).orNaN(),
-                    uncertainties.get(track)));
+                    measure.quantity(), known.get(track), measure.read(start).orNaN(), uncertainties.get(track)));
         }
         gaps.sort(Comparator.comparingInt(Swept.Gap::step));
         return new Swept(sweep, columns, gaps, uncertain);

@@ -27,7 +27,7 @@ class ListedTest {
 
     @Test
     void aBrokenFileIsListedAndSaysSo() {
-        assertThat(listed("broken.json").get(0).name()).isEqualTo("broken.json, not readable");
+        assertThat(listed("broken.json").get(0).trouble()).isEqualTo("broken.json is no JSON.");
     }
 
     @Test

@@ -175,7 +175,6 @@ class RackWindowTest {
         window.robot().releaseMouseButtons();
         window.await("the page reads the copy", () -> paths().contains("road-xs.bike.json"));
         assertThat(stackInFile()).isGreaterThan(508);
-        window.run(() -> rack.target().requestFocusInWindow());
         window.choose("Edit", "Undo");
         window.await("the file has the number of before", () -> stackInFile() == 508);
     }
@@ -188,9 +187,9 @@ class RackWindowTest {
         String before = drawing.getAccessibleContext().getAccessibleDescription();
         assertThat(before).startsWith("Handle of ").contains(" of Road XS: ");
         window.robot().pressAndReleaseKeys(KeyEvent.VK_UP, KeyEvent.VK_RIGHT, KeyEvent.VK_RIGHT);
-        window.await("it has moved", () -> !drawing.getAccessibleContext()
-                .getAccessibleDescription()
-                .equals(before));
+        window.await(
+                "it has moved",
+                () -> !drawing.getAccessibleContext().getAccessibleDescription().equals(before));
         key(KeyEvent.VK_ESCAPE);
         window.await("the page reads the copy", () -> paths().contains("road-xs.bike.json"));
     }
@@ -235,8 +234,10 @@ class RackWindowTest {
                 .forEach(one -> one.windowGainedFocus(
                         new WindowEvent(window.window().frame(), WindowEvent.WINDOW_GAINED_FOCUS))));
         JComboBox<?> box = window.frame().comboBox("rack rider").target();
-        window.await("the rider is offered", () -> IntStream.range(0, box.getItemCount())
-                .anyMatch(i -> "My customer".equals(String.valueOf(box.getItemAt(i)))));
+        window.await(
+                "the rider is offered",
+                () -> IntStream.range(0, box.getItemCount())
+                        .anyMatch(i -> "My customer".equals(String.valueOf(box.getItemAt(i)))));
     }
 
     /** With the keys, as someone does who does not look for the mouse. */

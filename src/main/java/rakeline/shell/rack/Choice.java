@@ -10,10 +10,7 @@ record Choice<T>(String words, T value) {
         String before = String.valueOf(box.getSelectedItem());
         box.removeAllItems();
         all.forEach(box::addItem);
-        all.stream()
-                .filter(choice -> choice.words().equals(before))
-                .findFirst()
-                .ifPresent(box::setSelectedItem);
+        all.stream().filter(choice -> choice.words().equals(before)).findFirst().ifPresent(box::setSelectedItem);
     }
 
     @Override

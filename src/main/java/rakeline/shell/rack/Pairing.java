@@ -78,8 +78,7 @@ record Pairing(List<Bike> bikes, RackSeat seat, Optional<Wanted> contact, Option
     }
 
     private <T> Stream<T> each(BiFunction<Bike, Progress, T> work, Progress progress) {
-        return IntStream.range(0, bikes.size())
-                .mapToObj(i -> work.apply(bikes.get(i), progress.part(i, bikes.size())));
+        return IntStream.range(0, bikes.size()).mapToObj(i -> work.apply(bikes.get(i), progress.part(i, bikes.size())));
     }
 
     private Bike fitted(Bike bike, Wanted points, Progress progress) {
@@ -102,7 +101,8 @@ record Pairing(List<Bike> bikes, RackSeat seat, Optional<Wanted> contact, Option
         Wanted points = contact.orElseThrow(
                 () -> new Refusal("Choose whose contact points are wanted; then parts are matched to them."));
         Stock parts = stock.orElseThrow(() -> new Refusal("Choose the stock parts that may be put on the bike."));
-        return each((bike, part) -> matched(bike, points, parts, part), progress).toList();
+        return each((bike, part) -> matched(bike, points, parts, part), progress)
+                .toList();
     }
 
     private Options matched(Bike bike, Wanted points, Stock parts, Progress progress) {

@@ -129,7 +129,6 @@ final class SideBySide extends JPanel {
         troubles = offered.troubles();
     }
 
-
     private void fill(Runnable work) {
         filling = true;
         work.run();
@@ -194,8 +193,9 @@ final class SideBySide extends JPanel {
         List<RackRow> rows = rows(2);
         Pairing pairing = pairing(bikes(rows));
         BikeDrawing.At where = at.getItemAt(at.getSelectedIndex());
-        ask(List.of(pairing, where), progress -> pairing.compared(where, progress), figures -> {
-            drawn = rows.stream().map(RackRow::id).toList();
+        List<String> ids = rows.stream().map(RackRow::id).toList();
+        ask(List.of(pairing, where, ids), progress -> pairing.compared(where, progress), figures -> {
+            drawn = ids;
             showFigures(figures);
         });
     }

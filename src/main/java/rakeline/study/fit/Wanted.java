@@ -54,7 +54,8 @@ public record Wanted(Point hand, Optional<Point> sit, Map<String, Double> standa
     public static Wanted of(Rider rider) {
         List<String> missing = missing(rider);
         if (!missing.isEmpty()) {
-            throw new Refusal(rider.name() + " does not say where hands and saddle belong: " + String.join(", ", missing)
+            throw new Refusal(rider.name() + " does not say where hands and saddle belong: "
+                    + String.join(", ", missing)
                     + (missing.size() == 1 ? " is" : " are") + " missing; give them in the group contact of the rider's"
                     + " file, or match to the bike ridden today.");
         }

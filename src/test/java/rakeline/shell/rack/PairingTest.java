@@ -28,7 +28,8 @@ class PairingTest {
     private double difference(Optional<Stock> stock, String key) {
         Pairing pairing =
                 new Pairing(List.of(large, small), RackSeat.EMPTY, Optional.of(Wanted.of(large)), stock, List.of());
-        Table table = (Table) pairing.compared(BikeDrawing.At.BB, Progress.UNWATCHED).get(0);
+        Table table =
+                (Table) pairing.compared(BikeDrawing.At.BB, Progress.UNWATCHED).get(0);
         int row = column(table, "measure")
                 .shown()
                 .indexOf(Vocabulary.standard().quantity(key).heading());
@@ -73,7 +74,8 @@ class PairingTest {
                 Optional.empty(),
                 Optional.empty(),
                 List.of("trailMm", "frame.stackMm"));
-        Table table = (Table) pairing.compared(BikeDrawing.At.BB, Progress.UNWATCHED).get(0);
+        Table table =
+                (Table) pairing.compared(BikeDrawing.At.BB, Progress.UNWATCHED).get(0);
         assertThat(table.columns().get(0).shown()).containsExactly("Trail, mm", "Stack, mm");
     }
 
