@@ -30,7 +30,7 @@ final class Evaluator implements AutoCloseable {
         control = new WorkerControl(worker, stopper);
         shell = Shells.open(control);
         reader = new SourceReader(shell.sourceCodeAnalysis());
-        places = new Places(shell.sourceCodeAnalysis());
+        places = new Places(shell.sourceCodeAnalysis(), control::nameOf);
         Prelude.IMPORTS.forEach(shell::eval);
     }
 

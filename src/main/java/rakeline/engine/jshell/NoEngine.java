@@ -5,11 +5,11 @@ import jdk.jshell.spi.ExecutionControl;
 /** An engine that runs nothing, for a JShell that only reads; and what an engine of ours leaves out. */
 class NoEngine implements ExecutionControl {
     @Override
-    public void load(ClassBytecodes[] classes) throws NotImplementedException {
+    public void load(ClassBytecodes[] classes) throws ClassInstallException, NotImplementedException {
         throw new NotImplementedException("nothing runs here");
     }
 
-    /** Never: JShell then makes a class of another name, and calls noted before go on to mean what they meant. */
+    /** Never: calls noted before go on to mean what they meant. */
     @Override
     public void redefine(ClassBytecodes[] classes) throws NotImplementedException {
         throw new NotImplementedException("classes are replaced, not redefined");

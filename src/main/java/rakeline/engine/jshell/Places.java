@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import jdk.jshell.Snippet;
@@ -20,10 +21,13 @@ final class Places {
     private record Part(String rowId, RowSource source, Snippet snippet, int offset) {}
 
     private final SourceCodeAnalysis analysis;
+    private final UnaryOperator<String> names;
     private final Map<String, List<Part>> parts = new HashMap<>();
 
-    Places(SourceCodeAnalysis analysis) {
+    /** @param names the name in the worker of a class that JShell named */
+    Places(SourceCodeAnalysis analysis, UnaryOperator<String> names) {
         this.analysis = analysis;
+        this.names = names;
     }
 
     void add(String rowId, RowSource source, Snippet snippet, int offset) {
@@ -36,9 +40,9 @@ final class Places {
         return removed == null ? List.of() : removed.stream().map(Part::snippet).toList();
     }
 
-    /** The class that holds a snippet. */
+    /** The class that holds a snippet, by its name in the worker. */
     String classOf(Snippet snippet) {
-        return analysis.wrapper(snippet).fullClassName();
+        return names.apply(analysis.wrapper(snippet).fullClassName());
     }
 
     /** The innermost of the places that lies in the row, else the innermost of all. */

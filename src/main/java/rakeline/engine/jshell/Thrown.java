@@ -21,13 +21,13 @@ final class Thrown {
         if (halted) {
             return new Answer.Stopped();
         }
-        return new Answer.Threw(
-                thrown.getClass().getName(), message(thrown), thrown instanceof Refusal, places(thrown));
+        String type = SnippetClasses.expunged(thrown.getClass().getName());
+        return new Answer.Threw(type, message(thrown), thrown instanceof Refusal, places(thrown));
     }
 
     private static String message(Throwable thrown) {
         try {
-            return Showing.oneLine(String.valueOf(thrown.getMessage()));
+            return Showing.oneLine(SnippetClasses.expunged(String.valueOf(thrown.getMessage())));
         } catch (RuntimeException | Error e) {
             return "its message cannot be read: " + e.getClass().getName();
         }

@@ -2,6 +2,7 @@ package rakeline.engine.jshell;
 
 import java.io.IOException;
 import java.util.List;
+import java.util.Map;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.TimeUnit;
 import rakeline.engine.Unpacker;
@@ -56,13 +57,12 @@ final class Worker implements AutoCloseable, Stopper.Target {
         }
     }
 
-    void load(List<String> names, List<byte[]> classes) throws Lost {
-        tell(Wire.Kind.LOAD, out -> {
-            out.number(names.size());
-            for (int i = 0; i < names.size(); i++) {
-                out.text(names.get(i)).bytes(classes.get(i));
-            }
-        });
+    void load(Map<String, byte[]> classes) throws Lost {
+        tell(
+                Wire.Kind.LOAD,
+                out -> out.list(
+                        List.copyOf(classes.entrySet()),
+                        (to, named) -> to.text(named.getKey()).bytes(named.getValue())));
     }
 
     /** Has it do what most pages do while nothing else is asked of it, so that its first row is quick. */

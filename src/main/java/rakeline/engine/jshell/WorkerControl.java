@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Supplier;
+import java.util.stream.Stream;
 
 /**
  * What JShell takes for its remote engine. It passes classes and calls on to whichever worker is in force, keeps the
@@ -24,7 +25,7 @@ final class WorkerControl extends NoEngine {
         void tell() throws Worker.Lost;
     }
 
-    private final Map<String, byte[]> classes = new LinkedHashMap<>();
+    private final SnippetClasses classes = new SnippetClasses();
     private final List<Worker.Call> calls = new ArrayList<>();
     private final Supplier<Worker> first;
     private Optional<Worker> worker = Optional.empty();
@@ -45,7 +46,7 @@ final class WorkerControl extends NoEngine {
     void use(Worker another) throws Worker.Lost {
         worker = Optional.of(another);
         lost = Optional.empty();
-        another.load(List.copyOf(classes.keySet()), List.copyOf(classes.values()));
+        another.load(classes.all());
     }
 
     Worker worker() {
@@ -128,21 +129,29 @@ final class WorkerControl extends NoEngine {
         }
     }
 
+    /** The name in the worker of a class that JShell named. */
+    String nameOf(String className) {
+        return classes.nameOf(className);
+    }
+
+    /**
+     * Takes classes, each under a name of its own.
+     *
+     * @throws ClassInstallException always: the names that JShell gave them are still free. It would otherwise look for
+     *     one that is, at each edit of a row through all those of its edits before
+     */
     @Override
-    public void load(ClassBytecodes[] loaded) {
-        List<String> names = new ArrayList<>();
-        List<byte[]> bytes = new ArrayList<>();
-        for (ClassBytecodes each : loaded) {
-            classes.put(each.name(), each.bytecodes());
-            names.add(each.name());
-            bytes.add(each.bytecodes());
-        }
-        telling(() -> worker().load(names, bytes));
+    public void load(ClassBytecodes[] loaded) throws ClassInstallException {
+        Map<String, byte[]> compiled = new LinkedHashMap<>();
+        Stream.of(loaded).forEach(each -> compiled.put(each.name(), each.bytecodes()));
+        Map<String, byte[]> news = classes.take(compiled);
+        telling(() -> worker().load(news));
+        throw new ClassInstallException("taken under other names", new boolean[loaded.length]);
     }
 
     @Override
     public String invoke(String className, String methodName) throws StoppedException {
-        Worker.Call call = new Worker.Call(className, methodName, declaring);
+        Worker.Call call = new Worker.Call(classes.nameOf(className), methodName, declaring);
         calls.add(call);
         if (goesOn()) {
             answer = perform(call);

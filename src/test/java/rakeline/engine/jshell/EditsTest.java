@@ -38,6 +38,14 @@ class EditsTest {
     }
 
     @Test
+    void eachEditMakesOneClassMoreHoweverManyThereWereBefore() throws InterruptedException {
+        for (int teeth = 0; teeth < 5; teeth++) {
+            page.run("class Ring { int teeth = " + teeth + "; }", "new Ring().getClass().getName()");
+        }
+        assertThat(page.value("r2")).matches("\"REPL\\.\\$JShell\\$\\d+v5\\$Ring\"");
+    }
+
+    @Test
     void anEditOfTypeAloneReachesUnchangedRows() throws InterruptedException {
         page.run("int a = 7;", "a / 2");
         assertThat(page.run("double a = 7;", "a / 2").value("r2")).isEqualTo("3.5");
