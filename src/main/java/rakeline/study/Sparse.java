@@ -3,6 +3,7 @@ package rakeline.study;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.IntFunction;
+import java.util.stream.IntStream;
 import rakeline.quantity.Numbers;
 
 /**
@@ -99,33 +100,33 @@ record Sparse(Numbers steps, IntFunction<double[]> read, List<Numbers> values) {
     }
 
     private boolean isSmooth(Stretch stretch, double[][] rows) {
-        if (stretch.about().size() < 3) {
-            return false;
-        }
+        boolean isEnough = stretch.about().size() >= 3;
+        return IntStream.range(0, values.size())
+                .allMatch(track -> isGap(stretch, values.get(track)) || (isEnough && isSmooth(stretch, rows, track)));
+    }
+
+    /** Whether the measure has no value from one end to the other, so that what belongs to it has none either. */
+    private static boolean isGap(Stretch stretch, Numbers course) {
+        return IntStream.rangeClosed(stretch.from(), stretch.to()).allMatch(step -> Double.isNaN(course.at(step)));
+    }
+
+    private boolean isSmooth(Stretch stretch, double[][] rows, int track) {
         double[] middle = rows[stretch.middle()];
-        for (int column = 0; column < middle.length; column++) {
+        int each = middle.length / values.size();
+        for (int column = track * each; column < (track + 1) * each; column++) {
             double foretold = at(stretch.middle(), stretch.about(), column, rows);
             if (!(Math.abs(foretold - middle[column]) <= Math.max(NOTHING, NEAR * Math.abs(middle[column])))) {
                 return false;
             }
         }
-        return keepsCourse(stretch, middle);
+        return keepsCourse(stretch, values.get(track), Math.max(NOTHING, COURSE * middle[track * each]));
     }
 
-    /** Whether the measures themselves run along a polynomial through the same steps. */
-    private boolean keepsCourse(Stretch stretch, double[] middle) {
+    /** Whether a measure itself runs along the polynomial through the same steps, as near as that. */
+    private boolean keepsCourse(Stretch stretch, Numbers course, double near) {
         List<Integer> all = withMiddle(stretch);
-        for (int track = 0; track < values.size(); track++) {
-            double near = Math.max(NOTHING, COURSE * middle[track * middle.length / values.size()]);
-            for (int step = stretch.from() + 1; step < stretch.to(); step++) {
-                double off =
-                        course(step, all, values.get(track)) - values.get(track).at(step);
-                if (!(Math.abs(off) <= near)) {
-                    return false;
-                }
-            }
-        }
-        return true;
+        return IntStream.range(stretch.from() + 1, stretch.to())
+                .allMatch(step -> Math.abs(course(step, all, course) - course.at(step)) <= near);
     }
 
     private void fill(Stretch stretch, double[][] rows) {

@@ -15,10 +15,12 @@ import rakeline.quantity.Numbers;
 final class SweptDoubts {
     private final Sweep sweep;
     private final List<Optional<Bike>> bikes;
+    private final List<Numbers> values;
 
-    private SweptDoubts(Sweep sweep, List<Optional<Bike>> bikes) {
+    private SweptDoubts(Sweep sweep, List<Optional<Bike>> bikes, List<Numbers> values) {
         this.sweep = sweep;
         this.bikes = bikes;
+        this.values = values;
     }
 
     /**
@@ -28,7 +30,7 @@ final class SweptDoubts {
      * @param values of the tracked measures at every step
      */
     static List<Numbers> of(Sweep sweep, List<Optional<Bike>> bikes, List<Numbers> values) {
-        SweptDoubts doubts = new SweptDoubts(sweep, bikes);
+        SweptDoubts doubts = new SweptDoubts(sweep, bikes, values);
         double[][] columns = new Sparse(sweep.steps(), doubts::read, values).columns(Crew.onAllCores());
         return IntStream.range(0, values.size())
                 .mapToObj(track -> Numbers.generate(
@@ -37,19 +39,21 @@ final class SweptDoubts {
                 .toList();
     }
 
-    /** For each tracked measure the linear figure and that of second order. */
+    /** For each tracked measure the linear figure and that of second order; NaN where it has no value itself. */
     private double[] read(int step) {
         double[] figures = new double[2 * sweep.tracks().size()];
         Arrays.fill(figures, Double.NaN);
-        bikes.get(step).map(bike -> carried(sweep.start().on(bike))).ifPresent(doubts -> read(doubts, figures));
+        bikes.get(step).map(bike -> carried(sweep.start().on(bike))).ifPresent(doubts -> read(doubts, step, figures));
         return figures;
     }
 
-    private void read(FirstOrder doubts, double[] figures) {
+    private void read(FirstOrder doubts, int step, double[] figures) {
         for (int track = 0; track < sweep.tracks().size(); track++) {
-            Measure<Ride> measure = sweep.tracks().get(track);
-            figures[2 * track] = doubts.linear(measure);
-            figures[2 * track + 1] = doubts.second(measure);
+            if (!Double.isNaN(values.get(track).at(step))) {
+                Measure<Ride> measure = sweep.tracks().get(track);
+                figures[2 * track] = doubts.linear(measure);
+                figures[2 * track + 1] = doubts.second(measure);
+            }
         }
     }
 
