@@ -65,6 +65,31 @@ public record Roots(List<Path> folders, Links links, Consumer<Path> reading) {
         return fromProgram(name, limit);
     }
 
+    /**
+     * The paths by which rows name the files of a kind: those that lie in the folders themselves, in their order, then
+     * the bundled ones.
+     */
+    public List<String> paths(Bundled kind) {
+        return Stream.concat(
+                        folders.stream().flatMap(folder -> own(folder, kind.ending()).stream()), kind.paths().stream())
+                .distinct()
+                .toList();
+    }
+
+    /** Names in a folder; none where it is not there or cannot be looked into, which hides nothing else. */
+    private List<String> own(Path folder, String ending) {
+        reading.accept(folder);
+        try (Stream<Path> files = Files.isDirectory(folder) ? Files.list(folder) : Stream.empty()) {
+            return files.map(file -> file.getFileName().toString())
+                    .filter(name -> name.endsWith(ending))
+                    .sorted()
+                    .toList();
+        } catch (IOException closed) {
+            // a folder that its owner keeps closed offers nothing
+            return List.of();
+        }
+    }
+
     /** The names of the bundled files in a folder that end so, sorted. */
     public static List<String> bundledIn(String folder, String ending) {
         try {

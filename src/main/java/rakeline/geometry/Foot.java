@@ -20,23 +20,34 @@ final class Foot {
     private final Lazy<Optional<Touch>> toeContact;
     private final ToeClearance toe;
     private final PedalStrike strike;
+    private final Parts parts;
 
-    private Foot(PedalClearance pedal, ToeClearance toe, PedalStrike strike) {
+    /** Wheel, pedals and shoe as they stand: all that the numbers of the toe follow from. */
+    private record Parts(FrontWheel wheel, Pedals pedals, Shoe shoe, PedalStrike strike) {}
+
+    private Foot(Parts parts) {
+        PedalClearance pedal = new PedalClearance(parts.wheel(), parts.pedals());
+        ToeClearance toe = new ToeClearance(parts.wheel(), parts.pedals(), parts.shoe());
+        this.parts = parts;
         this.pedalToTyre = Lazy.of(pedal::pedalToTyre);
         this.pedalToTyreLevel = Lazy.of(pedal::pedalToTyreLevel);
         this.toeRoom = Lazy.of(toe::toeRoom);
         this.toeGapLeast = Lazy.of(toe::toeGapLeast);
         this.toeContact = Lazy.of(toe::toeContact);
         this.toe = toe;
-        this.strike = strike;
+        this.strike = parts.strike();
     }
 
     /** For a bike with cranks; the numbers of the toe have a meaning only where there is a shoe. */
     static Foot of(Bike bike, SideView side) {
         FrontWheel wheel = wheel(bike, side);
         Pedals pedals = new Pedals(bike.get(Inputs.CRANK_LENGTH), bike.get(Inputs.STANCE_WIDTH));
-        return new Foot(
-                new PedalClearance(wheel, pedals), new ToeClearance(wheel, pedals, shoe(bike)), strike(bike, side));
+        return new Foot(new Parts(wheel, pedals, shoe(bike), strike(bike, side)));
+    }
+
+    /** The other where it is the same, with what was solved there; else this one. */
+    Foot orSame(Foot other) {
+        return parts.equals(other.parts) ? other : this;
     }
 
     Optional<Place> pedalToTyre() {

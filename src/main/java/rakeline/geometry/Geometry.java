@@ -16,12 +16,20 @@ public final class Geometry {
     private final Bike bike;
     private final Hands hands;
     private final SideView side;
-    private final Lazy<Foot> foot = Lazy.of(this::solveFoot);
+    private final Lazy<Foot> foot;
 
     private Geometry(Bike bike, Hands hands) {
         this.bike = bike;
         this.hands = hands;
         this.side = SideView.of(bike);
+        this.foot = Lazy.of(this::solveFoot);
+    }
+
+    private Geometry(Bike bike, Geometry near) {
+        this.bike = bike;
+        this.hands = near.hands;
+        this.side = SideView.of(bike);
+        this.foot = Lazy.of(() -> solveFoot().orSame(near.foot()));
     }
 
     /** The bike with its hands on the hoods. */
@@ -31,6 +39,14 @@ public final class Geometry {
 
     public static Geometry of(Bike bike, Hands hands) {
         return new Geometry(bike, hands);
+    }
+
+    /**
+     * The same hands on another bike that differs little from this one, which it keeps: what is the same of foot and
+     * wheel is not solved again.
+     */
+    public Geometry beside(Bike other) {
+        return new Geometry(other, this);
     }
 
     public Bike bike() {

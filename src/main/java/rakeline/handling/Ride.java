@@ -42,6 +42,11 @@ public final class Ride {
         return new Ride(ridden.on(bike));
     }
 
+    /** As {@link #on}, for a bicycle that differs little: of foot and wheel, what is the same is not solved again. */
+    public Ride beside(Bike bike) {
+        return new Ride(ridden.beside(bike));
+    }
+
     /** The same with the hands elsewhere on the bar. */
     public Ride with(Hands hands) {
         return new Ride(ridden.with(hands));

@@ -28,9 +28,9 @@ public final class Fitting {
         return PartsFile.read(Surroundings.current().roots().read(path, PartsFile.SIZE_LIMIT), path);
     }
 
-    /** The bundled stock parts to choose from, for {@code pick}. */
+    /** The stock parts to choose from, for {@code pick}: your own, then the bundled ones. */
     public static List<Listed<Stock>> stocks() {
-        return Listed.of(Bundled.PARTS.paths(), Fitting::parts, Stock::name);
+        return Listed.of(Surroundings.current().roots().paths(Bundled.PARTS), Fitting::parts, Stock::name);
     }
 
     /** Starts a match: {@code match(bike).to(other).with(parts).table()}. */

@@ -1,23 +1,40 @@
 package rakeline.prelude;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Function;
+import rakeline.quantity.Refusal;
 
 /**
  * Something to pick, with the path by which files name it.
  *
  * @param name as it is shown
+ * @param read empty where its file cannot be read
+ * @param trouble why it cannot, in one sentence; empty where it can
  * @param reader reads another of its kind, for a path that is stored and no longer listed
- * @param <T> a bike, a rider
+ * @param <T> a bike, a rider, a stock of parts
  */
-public record Listed<T>(String path, String name, T item, Function<String, T> reader) {
-    /** What paths name, read. */
+public record Listed<T>(String path, String name, Optional<T> read, String trouble, Function<String, T> reader) {
+    /**
+     * The thing itself.
+     *
+     * @throws Refusal that says why its file cannot be read
+     */
+    public T item() {
+        return read.orElseGet(() -> reader.apply(path));
+    }
+
+    /** What paths name; what cannot be read says so, so that one broken file hides no other. */
     static <T> List<Listed<T>> of(List<String> paths, Function<String, T> reader, Function<T, String> name) {
-        return paths.stream()
-                .map(path -> {
-                    T item = reader.apply(path);
-                    return new Listed<>(path, name.apply(item), item, reader);
-                })
-                .toList();
+        return paths.stream().map(path -> listed(path, reader, name)).toList();
+    }
+
+    private static <T> Listed<T> listed(String path, Function<String, T> reader, Function<T, String> name) {
+        try {
+            T item = reader.apply(path);
+            return new Listed<>(path, name.apply(item), Optional.of(item), "", reader);
+        } catch (Refusal refusal) {
+            return new Listed<>(path, path, Optional.empty(), refusal.getMessage(), reader);
+        }
     }
 }

@@ -49,6 +49,14 @@ public final class Matching {
         return new Matching(rider.on(bike), Optional.of(Wanted.of(rider)), bike, stock);
     }
 
+    /**
+     * A rider's contact points and shoe; where the rider does not give the points, those of the bike that is ridden
+     * today, with which levers are compared.
+     */
+    public Matching to(Rider rider, Bike today) {
+        return new Matching(rider.on(bike), Optional.of(Wanted.of(rider, today)), today, stock);
+    }
+
     /** The parts at hand. */
     public Matching with(Stock parts) {
         return new Matching(bike, wanted, reference, Optional.of(parts));

@@ -114,13 +114,22 @@ public final class Prelude {
         return Listed.of(rack.isEmpty() ? Bundled.BIKES.paths() : rack, Prelude::bike, Bike::name);
     }
 
-    /** A picker: a choice that a person makes; only as the whole initialiser of a variable. */
-    public static <T> T pick(String label, List<Listed<T>> items) {
+    /**
+     * A picker: a choice that a person makes; only as the whole initialiser of a variable. A file that cannot be read is
+     * not offered, and the row says why.
+     */
+    public static <T> T pick(String label, List<Listed<T>> all) {
+        List<Listed<T>> items =
+                all.stream().filter(listed -> listed.read().isPresent()).toList();
         String path = Surroundings.current()
                 .pick(new PickRequest(
                         label,
                         items.stream().map(Listed::path).toList(),
-                        items.stream().map(Listed::name).toList()));
+                        items.stream().map(Listed::name).toList(),
+                        all.stream()
+                                .map(Listed::trouble)
+                                .filter(trouble -> !trouble.isEmpty())
+                                .toList()));
         return items.stream()
                 .filter(listed -> listed.path().equals(path))
                 .findFirst()

@@ -28,9 +28,9 @@ public final class Riders {
         return RiderFile.read(Surroundings.current().roots().read(path, RiderFile.SIZE_LIMIT), path);
     }
 
-    /** The bundled riders to choose from, for {@code pick}. */
+    /** The riders to choose from, for {@code pick}: your own, then the bundled ones. */
     public static List<Listed<Rider>> riders() {
-        return Listed.of(Bundled.RIDERS.paths(), Riders::rider, Rider::name);
+        return Listed.of(Surroundings.current().roots().paths(Bundled.RIDERS), Riders::rider, Rider::name);
     }
 
     /** A rider on a bike, hands on the hoods; the rider's shoe and contact points stand in place of the bike's. */

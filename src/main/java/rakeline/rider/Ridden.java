@@ -38,6 +38,11 @@ public final class Ridden {
         return new Ridden(Geometry.of(bike, geometry.hands()), rider);
     }
 
+    /** As {@link #on}, for a bicycle that differs little: of foot and wheel, what is the same is not solved again. */
+    public Ridden beside(Bike bike) {
+        return new Ridden(geometry.beside(bike), rider);
+    }
+
     /** The same with the hands elsewhere on the bar. */
     public Ridden with(Hands hands) {
         return new Ridden(Geometry.of(geometry.bike(), hands), rider);

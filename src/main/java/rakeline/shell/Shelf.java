@@ -89,10 +89,12 @@ final class Shelf extends JPanel implements Bench.View {
         add(scroll, BorderLayout.CENTER);
     }
 
+    /** What is marked is the page that is open, also where another was asked for and not opened. */
     private void openSelected(Consumer<Item> open) {
         Optional.ofNullable(list.getSelectedValue())
                 .filter(item -> !(item instanceof Item.Heading))
                 .ifPresent(open);
+        select();
     }
 
     /** Puts these on the shelf. */

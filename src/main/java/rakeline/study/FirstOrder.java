@@ -43,10 +43,29 @@ final class FirstOrder {
      * doubt, or where the linear figure would mislead.
      */
     double of(Measure<Ride> measure) {
-        double linear = root(parts(measure));
-        double second = root(Numbers.generate(doubts.size(), doubt -> secondOrder(doubt, measure)));
+        return agreed(linear(measure), second(measure));
+    }
+
+    /** The linear figure, unless the second order tells another story. */
+    static double agreed(double linear, double second) {
         boolean agrees = Math.abs(linear - second) <= Math.max(NOTHING, APART * Math.max(linear, second));
         return agrees ? linear : Double.NaN;
+    }
+
+    /** The root of the sum of the squared parts, whether it misleads or not; NaN where a part has no value. */
+    double linear(Measure<Ride> measure) {
+        return root(Numbers.generate(doubts.size(), doubt -> slope(doubt, measure)));
+    }
+
+    /** The same from one standard uncertainty to either side, to second order. */
+    double second(Measure<Ride> measure) {
+        return root(Numbers.generate(doubts.size(), doubt -> secondOrder(doubt, measure)));
+    }
+
+    /** Two places are enough so close by; where one has no value, those to the other side are asked. */
+    private double slope(int doubt, Measure<Ride> measure) {
+        double both = (read(doubt, STEP, measure) - read(doubt, -STEP, measure)) / (2 * STEP);
+        return Double.isNaN(both) ? Slope.at0(by -> read(doubt, by, measure), STEP) : both;
     }
 
     static double root(Numbers parts) {
@@ -65,7 +84,7 @@ final class FirstOrder {
     private double read(int doubt, double deviation, Measure<Ride> measure) {
         Optional<Ride> ride = known.computeIfAbsent(
                 new Place(doubt, deviation),
-                at -> bikes.at(at.doubt(), at.deviation()).map(start::on));
+                at -> bikes.at(at.doubt(), at.deviation()).map(start::beside));
         return ride.isEmpty() ? Double.NaN : measure.read(ride.get()).orNaN();
     }
 }

@@ -1,10 +1,12 @@
 package rakeline.study;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.stream.IntStream;
 import rakeline.geometry.Bike;
 import rakeline.handling.Ride;
@@ -26,13 +28,14 @@ final class SweepRun {
 
     static Swept of(Sweep asked) {
         SweepRun run = settled(asked);
-        return run.run(asked.start(), run.bikes(), run.nothing(), "");
+        return run.run(asked.start(), run.bikes(), values -> run.nothing(), "");
     }
 
     static Swept withUncertainty(Sweep asked) {
         SweepRun run = settled(asked);
         List<Optional<Bike>> bikes = run.bikes();
-        return run.run(asked.start(), bikes, SweptDoubts.of(run.sweep, bikes), SweptDoubts.words(asked));
+        return run.run(
+                asked.start(), bikes, values -> SweptDoubts.of(run.sweep, bikes, values), SweptDoubts.words(asked));
     }
 
     private static SweepRun settled(Sweep asked) {
@@ -76,20 +79,20 @@ final class SweepRun {
         }
     }
 
-    private Swept run(Ride start, List<Optional<Bike>> bikes, List<Numbers> uncertainties, String uncertain) {
+    private Swept run(
+            Ride start, List<Optional<Bike>> bikes, Function<List<Numbers>, List<Numbers>> doubtsOf, String uncertain) {
         int count = sweep.steps().size();
         double[][] values = new double[sweep.tracks().size()][count];
         for (int step = 0; step < count; step++) {
             read(bikes.get(step), step, values);
         }
+        List<Numbers> known = Arrays.stream(values).map(Numbers::of).toList();
+        List<Numbers> uncertainties = doubtsOf.apply(known);
         List<Swept.Column> columns = new ArrayList<>();
         for (int track = 0; track < values.length; track++) {
             Measure<Ride> measure = sweep.tracks().get(track);
             columns.add(new Swept.Column(
-                    measure.quantity(),
-                    Numbers.of(values[track]),
-                    measure.read(start).orNaN(),
-                    uncertainties.get(track)));
+                    measure.quantity(), known.get(track), measure.read(start).orNaN(), uncertainties.get(track)));
         }
         gaps.sort(Comparator.comparingInt(Swept.Gap::step));
         return new Swept(sweep, columns, gaps, uncertain);

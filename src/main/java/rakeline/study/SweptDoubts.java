@@ -14,29 +14,46 @@ import rakeline.quantity.Numbers;
 /** The doubts about a swept bike's inputs, the swept one among them, carried to what is tracked at every step. */
 final class SweptDoubts {
     private final Sweep sweep;
-    private final double[][] sizes;
+    private final List<Optional<Bike>> bikes;
+    private final List<Numbers> values;
 
-    private SweptDoubts(Sweep sweep) {
+    private SweptDoubts(Sweep sweep, List<Optional<Bike>> bikes, List<Numbers> values) {
         this.sweep = sweep;
-        this.sizes = new double[sweep.tracks().size()][sweep.steps().size()];
+        this.bikes = bikes;
+        this.values = values;
     }
 
     /**
      * A standard uncertainty for each step of each tracked measure; NaN where it has none.
      *
      * @param bikes one for each step that has one
+     * @param values of the tracked measures at every step
      */
-    static List<Numbers> of(Sweep sweep, List<Optional<Bike>> bikes) {
-        SweptDoubts doubts = new SweptDoubts(sweep);
-        Crew.onAllCores().each(bikes.size(), step -> doubts.read(bikes.get(step), step), Progress.UNWATCHED);
-        return Arrays.stream(doubts.sizes).map(Numbers::of).toList();
+    static List<Numbers> of(Sweep sweep, List<Optional<Bike>> bikes, List<Numbers> values) {
+        SweptDoubts doubts = new SweptDoubts(sweep, bikes, values);
+        double[][] columns = new Sparse(sweep.steps(), doubts::read, values).columns(Crew.onAllCores());
+        return IntStream.range(0, values.size())
+                .mapToObj(track -> Numbers.generate(
+                        bikes.size(),
+                        step -> FirstOrder.agreed(columns[2 * track][step], columns[2 * track + 1][step])))
+                .toList();
     }
 
-    private void read(Optional<Bike> bike, int step) {
-        Optional<FirstOrder> carried = bike.map(one -> carried(sweep.start().on(one)));
-        for (int track = 0; track < sizes.length; track++) {
-            Measure<Ride> measure = sweep.tracks().get(track);
-            sizes[track][step] = carried.map(doubts -> doubts.of(measure)).orElse(Double.NaN);
+    /** For each tracked measure the linear figure and that of second order; NaN where it has no value itself. */
+    private double[] read(int step) {
+        double[] figures = new double[2 * sweep.tracks().size()];
+        Arrays.fill(figures, Double.NaN);
+        bikes.get(step).map(bike -> carried(sweep.start().on(bike))).ifPresent(doubts -> read(doubts, step, figures));
+        return figures;
+    }
+
+    private void read(FirstOrder doubts, int step, double[] figures) {
+        for (int track = 0; track < sweep.tracks().size(); track++) {
+            if (!Double.isNaN(values.get(track).at(step))) {
+                Measure<Ride> measure = sweep.tracks().get(track);
+                figures[2 * track] = doubts.linear(measure);
+                figures[2 * track + 1] = doubts.second(measure);
+            }
         }
     }
 

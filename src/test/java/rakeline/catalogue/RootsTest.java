@@ -54,6 +54,23 @@ class RootsTest {
     }
 
     @Test
+    void onesOwnRidersAreListedBeforeTheBundledOnes() throws IOException {
+        put(own, "mine.rider.json", "{}");
+        put(own, "mine.parts.json", "{}");
+        assertThat(roots.paths(Bundled.RIDERS))
+                .startsWith("mine.rider.json")
+                .containsAll(Bundled.RIDERS.paths())
+                .doesNotContain("mine.parts.json");
+    }
+
+    @Test
+    void whoeverFollowsTheReadingIsToldOfAFolderThatIsListed() {
+        List<Path> told = new java.util.ArrayList<>();
+        new Roots(List.of(page, own), Roots.Links.REFUSED, told::add).paths(Bundled.PARTS);
+        assertThat(told).containsExactly(page, own);
+    }
+
+    @Test
     void aFolderThatIsNotThereIsPassedOver() {
         Roots missing = new Roots(List.of(place.resolve("gone")));
         assertThat(missing.read("demo-data/bikes/road-xs.bike.json", LIMIT)).isNotEmpty();

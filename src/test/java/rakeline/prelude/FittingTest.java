@@ -63,7 +63,24 @@ class FittingTest {
     void aRiderWithoutContactPointsIsRefused() {
         assertThatThrownBy(() -> match(BIKE).to(of180(Map.of())))
                 .isInstanceOf(Refusal.class)
-                .hasMessageContainingAll("Rider", "contact");
+                .hasMessageContainingAll("Rider", "contact.handXMm, contact.handYMm", "ridden today");
+    }
+
+    @Test
+    void aRiderWithoutContactPointsIsMatchedToTheBikeRiddenToday() {
+        assertThat(match(BIKE).to(of180(Map.of()), OTHER).with(SPACERS).table().title())
+                .contains("the contact points of Other");
+    }
+
+    @Test
+    void aRidersOwnPointsWinOverTheBikeRiddenToday() {
+        Rider rider = of180(Map.of(
+                Inputs.CONTACT_SIT_X, -190.0,
+                Inputs.CONTACT_SIT_Y, 640.0,
+                Inputs.CONTACT_HAND_X, 520.0,
+                Inputs.CONTACT_HAND_Y, 610.0));
+        assertThat(match(BIKE).to(rider, OTHER).with(SPACERS).bike().get("contact.handYMm"))
+                .isEqualTo(610);
     }
 
     @Test

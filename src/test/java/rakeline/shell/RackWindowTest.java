@@ -2,14 +2,22 @@ package rakeline.shell;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.awt.Point;
+import java.awt.Rectangle;
 import java.awt.Toolkit;
 import java.awt.datatransfer.StringSelection;
 import java.awt.event.KeyEvent;
+import java.awt.event.MouseEvent;
+import java.awt.event.WindowEvent;
+import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import javax.swing.JComboBox;
 import javax.swing.JTable;
+import org.assertj.swing.core.MouseButton;
 import org.assertj.swing.core.matcher.JButtonMatcher;
 import org.assertj.swing.data.TableCell;
 import org.assertj.swing.fixture.JTableFixture;
@@ -20,6 +28,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.api.io.TempDir;
 import rakeline.desk.Places;
+import rakeline.figure.Drawing;
 import rakeline.shell.figures.FigureView;
 import rakeline.worksheet.Row;
 import rakeline.worksheet.Worksheet;
@@ -114,7 +123,7 @@ class RackWindowTest {
     private String content(String name) {
         try {
             return Files.readString(own(name));
-        } catch (java.io.IOException e) {
+        } catch (IOException e) {
             throw new java.io.UncheckedIOException(e);
         }
     }
@@ -155,6 +164,82 @@ class RackWindowTest {
         window.await("the option is on the rack", () -> paths().size() == 3);
     }
 
+    @Test
+    void aHandleOnTheDrawingMovesTheNumberOfItsBikeAsOneStep() {
+        FigureView drawing = drawn();
+        Point at = placeThatSays(drawing, "Drag to move Stack of Road XS");
+        window.robot().moveMouse(drawing, at);
+        window.robot().pressMouse(MouseButton.LEFT_BUTTON);
+        window.robot().moveMouse(drawing, new Point(at.x, at.y - 15));
+        window.robot().moveMouse(drawing, new Point(at.x, at.y - 30));
+        window.robot().releaseMouseButtons();
+        window.await("the page reads the copy", () -> paths().contains("road-xs.bike.json"));
+        assertThat(stackInFile()).isGreaterThan(508);
+        window.choose("Edit", "Undo");
+        window.await("the file has the number of before", () -> stackInFile() == 508);
+    }
+
+    @Test
+    void aHandleIsMovedByKeysAsWell() {
+        FigureView drawing = drawn();
+        window.robot().focusAndWaitForFocusGain(drawing);
+        key(KeyEvent.VK_H);
+        String before = drawing.getAccessibleContext().getAccessibleDescription();
+        assertThat(before).startsWith("Handle of ").contains(" of Road XS: ");
+        window.robot().pressAndReleaseKeys(KeyEvent.VK_UP, KeyEvent.VK_RIGHT, KeyEvent.VK_RIGHT);
+        window.await(
+                "it has moved",
+                () -> !drawing.getAccessibleContext().getAccessibleDescription().equals(before));
+        key(KeyEvent.VK_ESCAPE);
+        window.await("the page reads the copy", () -> paths().contains("road-xs.bike.json"));
+    }
+
+    private FigureView drawn() {
+        rack.selectRows(0, 1);
+        window.press(window.frame().button("rack Compare").target());
+        window.await("they are compared", () -> figures().size() == 3);
+        return figures().stream()
+                .filter(view -> view.figure().filter(Drawing.class::isInstance).isPresent())
+                .findFirst()
+                .orElseThrow();
+    }
+
+    private double stackInFile() {
+        java.util.regex.Matcher stack =
+                java.util.regex.Pattern.compile("\"stackMm\": ([0-9.]+)").matcher(content("road-xs.bike.json"));
+        assertThat(stack.find()).isTrue();
+        return Double.parseDouble(stack.group(1));
+    }
+
+    /** The first place of a figure whose words are these, brought into sight. */
+    private Point placeThatSays(FigureView figure, String words) {
+        Point place = IntStream.range(0, figure.getWidth() * figure.getHeight() / 9)
+                .mapToObj(i -> new Point(3 * i % figure.getWidth(), 3 * (3 * i / figure.getWidth())))
+                .filter(at -> words.equals(figure.getToolTipText(
+                        new MouseEvent(figure, MouseEvent.MOUSE_MOVED, 0, 0, at.x, at.y, 0, false))))
+                .findFirst()
+                .orElseThrow();
+        window.run(() -> figure.scrollRectToVisible(new Rectangle(place.x - 60, place.y - 60, 120, 120)));
+        return place;
+    }
+
+    @Test
+    void onesOwnRiderIsOfferedWhenTheWindowIsLookedAtAgain() throws IOException {
+        Path folder = Files.createDirectories(Places.in(home).worksheets());
+        Files.writeString(folder.resolve("mine.rider.json"), """
+                {"format": "rakeline/rider", "version": 1, "name": "My customer", "statureMm": 1650, "inseamMm": 770, "massKg": 60}
+                """);
+        Files.writeString(folder.resolve("broken.rider.json"), "{");
+        window.run(() -> Stream.of(window.window().frame().getWindowFocusListeners())
+                .forEach(one -> one.windowGainedFocus(
+                        new WindowEvent(window.window().frame(), WindowEvent.WINDOW_GAINED_FOCUS))));
+        JComboBox<?> box = window.frame().comboBox("rack rider").target();
+        window.await(
+                "the rider is offered",
+                () -> IntStream.range(0, box.getItemCount())
+                        .anyMatch(i -> "My customer".equals(String.valueOf(box.getItemAt(i)))));
+    }
+
     /** With the keys, as someone does who does not look for the mouse. */
     private void choose(String name, int place) {
         JComboBox<?> box = window.frame().comboBox(name).target();
@@ -174,7 +259,7 @@ class RackWindowTest {
                 .toList();
     }
 
-    private java.util.stream.Stream<String> titles() {
+    private Stream<String> titles() {
         return figures().stream().map(view -> view.getAccessibleContext().getAccessibleName());
     }
 
@@ -227,7 +312,7 @@ class RackWindowTest {
     private String kept() {
         try {
             return Files.readString(Places.in(home).state().resolve("rack.json"));
-        } catch (java.io.IOException e) {
+        } catch (IOException e) {
             throw new java.io.UncheckedIOException(e);
         }
     }

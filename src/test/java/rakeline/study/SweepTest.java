@@ -420,6 +420,21 @@ class SweepTest {
         }
     }
 
+    /** Each alone is read where it is, not filled between others. */
+    @Test
+    void theUncertaintyOfToeRoomInALongSweepIsThatOfEachStepAlone() {
+        Swept swept = uncertain(rakeline.geometry.Bikes.withFoot(), "toeRoomMm", 68, 74, 0.03);
+        for (int step : new int[] {0, 5, 41, 103, 150, 199}) {
+            double at = swept.sweep().steps().at(step);
+            double alone = uncertain(rakeline.geometry.Bikes.withFoot(), "toeRoomMm", at, at + 0.03, 0.03)
+                    .columns()
+                    .get(0)
+                    .uncertainties()
+                    .at(0);
+            assertThat(swept.columns().get(0).uncertainties().at(step)).isCloseTo(alone, within(1e-5 * alone));
+        }
+    }
+
     @Test
     void anUncertaintyThatMisleadsIsWithheldWhereToeAndTyreBarelyMeet() {
         Swept swept = uncertain(rakeline.geometry.Bikes.withFoot(), "toeContactSteerDeg", 62, 76, 0.1);

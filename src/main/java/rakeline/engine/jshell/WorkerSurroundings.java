@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.stream.Collectors;
 import rakeline.catalogue.Roots;
 import rakeline.engine.Control;
 import rakeline.prelude.DialRequest;
@@ -93,9 +94,11 @@ final class WorkerSurroundings implements Surroundings {
         String stored = picks.getOrDefault(name, "");
         boolean known = asked.paths().contains(stored);
         String chosen = known ? stored : asked.paths().get(0);
+        notice = asked.troubles().stream().map("Not offered: "::concat).collect(Collectors.joining(" "));
         if (!stored.isEmpty() && !known) {
-            notice = "The stored choice \"" + stored + "\" of the picker " + name + " is not among its "
-                    + asked.paths().size() + "; \"" + chosen + "\" is taken.";
+            notice = (notice + " The stored choice \"" + stored + "\" of the picker " + name + " is not among its "
+                            + asked.paths().size() + "; \"" + chosen + "\" is taken.")
+                    .strip();
         }
         declared = Optional.of(new Control.Picker(name, asked.label(), asked.paths(), asked.labels(), chosen));
         return chosen;

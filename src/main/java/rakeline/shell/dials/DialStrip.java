@@ -9,6 +9,7 @@ import javax.swing.InputMap;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import javax.swing.ScrollPaneConstants;
+import javax.swing.SwingUtilities;
 import rakeline.engine.Control;
 import rakeline.shell.look.Look;
 import rakeline.shell.page.Bench;
@@ -99,6 +100,16 @@ public final class DialStrip extends JPanel implements Bench.View {
             return large ? new WideDial(look, bench, dial) : new DialView(look, bench, dial);
         }
         return new PickerView(look, bench, (Control.Picker) control);
+    }
+
+    /** In another width there may be another number of lines, which whatever it stands in has to learn. */
+    @Override
+    public void setBounds(int x, int y, int width, int height) {
+        boolean other = width != getWidth();
+        super.setBounds(x, y, width, height);
+        if (other && height != getPreferredSize().height) {
+            SwingUtilities.invokeLater(this::revalidate);
+        }
     }
 
     @Override

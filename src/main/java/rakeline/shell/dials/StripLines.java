@@ -16,6 +16,7 @@ import rakeline.shell.look.Look;
 /** Cells of one width in as many lines as they need. */
 final class StripLines extends JPanel implements Scrollable {
     private static final int WIDEST = 300;
+    private static final int LONGEST = 340;
     private static final int LINES_IN_SIGHT = 2;
 
     private final transient Look look;
@@ -39,15 +40,31 @@ final class StripLines extends JPanel implements Scrollable {
         return look.space(4);
     }
 
+    /** As many as there is room for with every name in full, if that takes no more lines than are in sight. */
     private int perLine(int width) {
-        int room = width - 2 * margin() + gap();
-        return Math.max(1, room / (look.px(narrowest) + gap()));
+        int whole = perLine(width, wanted());
+        boolean inSight = lineCount(whole) <= LINES_IN_SIGHT;
+        return inSight ? whole : perLine(width, look.px(narrowest));
+    }
+
+    private int perLine(int width, int cell) {
+        return Math.max(1, (width - 2 * margin() + gap()) / (cell + gap()));
+    }
+
+    /** What the dial with the longest name wants. */
+    private int wanted() {
+        int longest = Arrays.stream(getComponents())
+                .filter(DialView.class::isInstance)
+                .mapToInt(cell -> cell.getPreferredSize().width)
+                .max()
+                .orElse(0);
+        return Math.max(look.px(narrowest), Math.min(look.px(LONGEST), longest));
     }
 
     private int cellWidth(int width) {
         int columns = Math.min(perLine(width), Math.max(1, getComponentCount()));
         int share = (width - 2 * margin() - gap() * (columns - 1)) / columns;
-        return Math.min(look.px(WIDEST), share);
+        return Math.min(Math.max(look.px(WIDEST), wanted()), share);
     }
 
     private int cellHeight() {
@@ -57,13 +74,13 @@ final class StripLines extends JPanel implements Scrollable {
                 .orElse(0);
     }
 
-    private int lineCount(int width) {
-        return (getComponentCount() + perLine(width) - 1) / perLine(width);
+    private int lineCount(int perLine) {
+        return (getComponentCount() + perLine - 1) / perLine;
     }
 
     /** The height of at most two lines. */
     int heightInSight(int width) {
-        return heightOf(Math.min(LINES_IN_SIGHT, lineCount(width)));
+        return heightOf(Math.min(LINES_IN_SIGHT, lineCount(perLine(width))));
     }
 
     private int heightOf(int lines) {
@@ -98,7 +115,7 @@ final class StripLines extends JPanel implements Scrollable {
 
     @Override
     public Dimension getPreferredSize() {
-        return new Dimension(look.px(narrowest), heightOf(lineCount(Math.max(1, getWidth()))));
+        return new Dimension(look.px(narrowest), heightOf(lineCount(perLine(Math.max(1, getWidth())))));
     }
 
     @Override

@@ -95,6 +95,9 @@ final class GripHand extends MouseAdapter {
         held = SwingUtilities.isLeftMouseButton(event)
                 ? near(event).flatMap(grip -> bound(grip).map(dial -> new Held(grip, event.getPoint(), dial.value())))
                 : Optional.empty();
+        if (held.isPresent()) {
+            figure.requestFocusInWindow(); // an undo is then of what the hand moves
+        }
     }
 
     @Override

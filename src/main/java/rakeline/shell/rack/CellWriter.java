@@ -23,11 +23,19 @@ final class CellWriter extends AbstractCellEditor implements TableCellEditor {
     private final transient RackDesk desk;
     private final transient RackGrid grid;
     private final transient Consumer<String> said;
-    private final JTextField field = new JTextField();
+    private final JTextField field = new Wide();
     private String opened = "";
     private int row;
     private int column;
     private boolean filling;
+
+    /** As wide as its cell, and wider where what is typed asks for it. */
+    private static final class Wide extends JTextField {
+        @Override
+        public void setBounds(int x, int y, int width, int height) {
+            super.setBounds(x, y, Math.max(width, getPreferredSize().width), height);
+        }
+    }
 
     /**
      * @param said hears the sentence, and the empty text where there is none

@@ -2,7 +2,9 @@ package rakeline.shell.rack;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.BiFunction;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import rakeline.figure.BikeDrawing;
 import rakeline.figure.ComparisonTable;
 import rakeline.figure.Figure;
@@ -13,6 +15,7 @@ import rakeline.geometry.Geometry;
 import rakeline.geometry.parts.Stock;
 import rakeline.handling.Ride;
 import rakeline.quantity.Refusal;
+import rakeline.study.Progress;
 import rakeline.study.Vocabulary;
 import rakeline.study.fit.Comparison;
 import rakeline.study.fit.Contender;
@@ -48,9 +51,11 @@ record Pairing(List<Bike> bikes, RackSeat seat, Optional<Wanted> contact, Option
      * The comparison, the side views laid over each other, and what is left to each limit.
      *
      * @throws Refusal for fewer than two bikes
+     * @throws java.util.concurrent.CancellationException where the progress does not go on
      */
-    List<Figure> compared(BikeDrawing.At at) {
-        List<Ride> rides = bikes.stream().map(this::fitted).map(seat::on).toList();
+    List<Figure> compared(BikeDrawing.At at, Progress progress) {
+        List<Ride> rides =
+                each((bike, part) -> seat.on(fitted(bike, part)), progress).toList();
         List<Contender> contenders = IntStream.range(0, rides.size())
                 .mapToObj(i -> new Contender(rides.get(i), i))
                 .toList();
@@ -68,15 +73,19 @@ record Pairing(List<Bike> bikes, RackSeat seat, Optional<Wanted> contact, Option
     }
 
     /** With the contact points, by stock parts unless the bike is the one whose points they are. */
-    private Bike fitted(Bike bike) {
-        return contact.map(points -> fitted(bike, points)).orElse(bike);
+    private Bike fitted(Bike bike, Progress progress) {
+        return contact.map(points -> fitted(bike, points, progress)).orElse(bike);
     }
 
-    private Bike fitted(Bike bike, Wanted points) {
+    private <T> Stream<T> each(BiFunction<Bike, Progress, T> work, Progress progress) {
+        return IntStream.range(0, bikes.size()).mapToObj(i -> work.apply(bikes.get(i), progress.part(i, bikes.size())));
+    }
+
+    private Bike fitted(Bike bike, Wanted points, Progress progress) {
         boolean owner = points.from().endsWith(" of " + bike.name());
         return stock.isPresent() && !owner
                 ? new Match(bike, points, Geometry.of(bike), stock.get())
-                        .best(1)
+                        .best(1, progress)
                         .first()
                         .named()
                 : points.on(bike);
@@ -86,16 +95,18 @@ record Pairing(List<Bike> bikes, RackSeat seat, Optional<Wanted> contact, Option
      * The best stock parts for each bike.
      *
      * @throws Refusal where contact points or parts are not chosen
+     * @throws java.util.concurrent.CancellationException where the progress does not go on
      */
-    List<Options> matched() {
+    List<Options> matched(Progress progress) {
         Wanted points = contact.orElseThrow(
                 () -> new Refusal("Choose whose contact points are wanted; then parts are matched to them."));
         Stock parts = stock.orElseThrow(() -> new Refusal("Choose the stock parts that may be put on the bike."));
-        return bikes.stream().map(bike -> matched(bike, points, parts)).toList();
+        return each((bike, part) -> matched(bike, points, parts, part), progress)
+                .toList();
     }
 
-    private Options matched(Bike bike, Wanted points, Stock parts) {
-        Matched matched = new Match(bike, points, Geometry.of(bike, seat.hands()), parts).best(OPTIONS);
+    private Options matched(Bike bike, Wanted points, Stock parts, Progress progress) {
+        Matched matched = new Match(bike, points, Geometry.of(bike, seat.hands()), parts).best(OPTIONS, progress);
         return new Options(
                 bike,
                 MatchTable.brief(matched),

@@ -22,6 +22,9 @@ public final class RackDesk implements Bench.View {
     /** A view of the rack. */
     interface View {
         void showRack();
+
+        /** Other files may lie in the folders now. */
+        void listAgain();
     }
 
     private final Bench bench;
@@ -98,6 +101,11 @@ public final class RackDesk implements Bench.View {
     /** Reads the files again; what is typed and not written yet stays. */
     public void lookAround() {
         loader.again();
+        now.listAgain();
+    }
+
+    RackStudy study() {
+        return now.study();
     }
 
     private List<RackRow> begun() {
@@ -253,6 +261,9 @@ public final class RackDesk implements Bench.View {
         /** What was typed on bikes that are not on the rack any more is still written. */
         @Override
         public void parting(boolean elsewhere, List<String> paths) {
+            if (elsewhere) {
+                now.listAgain();
+            }
             keepUnfinished();
             history = elsewhere ? RackHistory.EMPTY : history;
             leave(model().rows().stream()

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicReference;
+import java.util.function.BiFunction;
 import rakeline.catalogue.BikeFile;
 import rakeline.catalogue.BikeWriter;
 import rakeline.catalogue.Bundled;
@@ -106,17 +107,30 @@ record RackFiles(SafeFile disk, List<Path> folders) {
         return create(BikeWriter.fileName(bike.name()), bike);
     }
 
-    /** The paths of the files of a kind in the folders, then of those that come with the program. */
-    List<String> of(Bundled kind) {
-        List<String> paths = new ArrayList<>();
-        folders.forEach(folder ->
-                disk.list(folder, kind.ending()).forEach(file -> paths.add(String.valueOf(file.getFileName()))));
-        paths.addAll(kind.paths());
-        return paths.stream().distinct().toList();
+    /**
+     * What the files of a kind hold that can be chosen, in order.
+     *
+     * @param troubles why others cannot be read, a sentence each
+     */
+    record Offered<T>(List<T> things, List<String> troubles) {
+        Offered {
+            things = List.copyOf(things);
+            troubles = List.copyOf(troubles);
+        }
     }
 
-    /** Where paths are looked for. */
-    Roots roots() {
-        return new Roots(folders);
+    /** Those in the folders, then those that come with the program; what cannot be read hides no other. */
+    <T> Offered<T> offered(Bundled kind, long limit, BiFunction<byte[], String, T> reader) {
+        Roots roots = new Roots(folders);
+        List<T> things = new ArrayList<>();
+        List<String> troubles = new ArrayList<>();
+        for (String path : roots.paths(kind)) {
+            try {
+                things.add(reader.apply(roots.read(path, limit), path));
+            } catch (Refusal refusal) {
+                troubles.add(refusal.getMessage());
+            }
+        }
+        return new Offered<>(things, troubles);
     }
 }

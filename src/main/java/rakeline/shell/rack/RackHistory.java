@@ -73,7 +73,10 @@ record RackHistory(List<Step> before, List<Step> after, Optional<String> open) {
 
     /** The same steps of a bike that has another id by now. */
     RackHistory moved(String oldId, RackRow now) {
-        return new RackHistory(moved(before, oldId, now), moved(after, oldId, now), open);
+        return new RackHistory(
+                moved(before, oldId, now),
+                moved(after, oldId, now),
+                open.map(cell -> cell.startsWith(oldId + " ") ? now.id() + cell.substring(oldId.length()) : cell));
     }
 
     private static List<Step> moved(List<Step> steps, String oldId, RackRow now) {

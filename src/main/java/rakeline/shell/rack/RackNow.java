@@ -11,6 +11,7 @@ import java.util.Map;
  */
 final class RackNow {
     private final RackReader reader = new RackReader();
+    private final RackStudy study = new RackStudy();
     private final List<RackDesk.View> views = new ArrayList<>();
     private RackModel model = RackModel.empty();
     private RackSeat seat = RackSeat.EMPTY;
@@ -65,8 +66,18 @@ final class RackNow {
         List.copyOf(views).forEach(RackDesk.View::showRack);
     }
 
+    RackStudy study() {
+        return study;
+    }
+
+    /** Has the views list again what can be chosen. */
+    void listAgain() {
+        List.copyOf(views).forEach(RackDesk.View::listAgain);
+    }
+
     /** Ends what computes. */
     void close() {
         reader.close();
+        study.close();
     }
 }

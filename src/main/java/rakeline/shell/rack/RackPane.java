@@ -4,6 +4,7 @@ import java.awt.BorderLayout;
 import java.awt.CardLayout;
 import java.awt.Component;
 import java.awt.Dimension;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import javax.swing.ButtonGroup;
@@ -15,6 +16,7 @@ import javax.swing.JList;
 import javax.swing.JPanel;
 import javax.swing.JPopupMenu;
 import javax.swing.JToggleButton;
+import net.miginfocom.swing.MigLayout;
 import rakeline.catalogue.Bundled;
 import rakeline.catalogue.RiderFile;
 import rakeline.geometry.Hands;
@@ -36,21 +38,14 @@ public final class RackPane extends JPanel implements RackDesk.View {
     private final SideBySide paired;
     private final JPanel cards = new JPanel(new CardLayout());
     private final JLabel summary;
-    private final JComboBox<Seated> rider = new JComboBox<>();
+    private final JComboBox<Choice<Optional<Rider>>> rider = new JComboBox<>();
     private final JComboBox<Hands> hands = new JComboBox<>(Hands.values());
     private final JComboBox<LengthUnit> lengths = new JComboBox<>(LengthUnit.values());
     private final JButton bikes = new JButton("Bikes…");
     private final JToggleButton numbersKey = new JToggleButton("Numbers");
     private final JToggleButton pairedKey = new JToggleButton("Side by side");
     private boolean filling;
-
-    /** A rider to choose, or none. */
-    private record Seated(String words, Optional<Rider> rider) {
-        @Override
-        public String toString() {
-            return words;
-        }
-    }
+    private transient List<String> troubles = List.of();
 
     public RackPane(Look look, Bench bench, RackDesk desk) {
         super(new BorderLayout());
@@ -130,12 +125,15 @@ public final class RackPane extends JPanel implements RackDesk.View {
 
     private void turnKeys(Lines line) {
         ButtonGroup group = new ButtonGroup();
+        JPanel both = new JPanel(new MigLayout("insets 0", "[]0[]"));
+        both.setOpaque(false);
         for (JToggleButton key : List.of(numbersKey, pairedKey)) {
             group.add(key);
             key.setName("rack " + key.getText());
             key.addItemListener(event -> turn());
-            line.add(key);
+            both.add(key);
         }
+        line.add(both);
         numbersKey.setSelected(true);
     }
 
@@ -156,29 +154,61 @@ public final class RackPane extends JPanel implements RackDesk.View {
     }
 
     private void seat() {
-        Seated seated = rider.getItemAt(Math.max(0, rider.getSelectedIndex()));
+        Choice<Optional<Rider>> seated = rider.getItemAt(Math.max(0, rider.getSelectedIndex()));
         desk.seat(new RackSeat(
-                seated == null ? Optional.empty() : seated.rider(), hands.getItemAt(hands.getSelectedIndex())));
+                seated == null ? Optional.empty() : seated.value(), hands.getItemAt(hands.getSelectedIndex())));
     }
 
     private void listRiders() {
-        fill(() -> rider.addItem(new Seated("none", Optional.empty())));
         RackFiles files = desk.files();
         desk.host()
                 .aside(
-                        () -> files.of(Bundled.RIDERS).stream()
-                                .map(path -> RiderFile.read(files.roots().read(path, RiderFile.SIZE_LIMIT), path))
-                                .toList(),
-                        all -> fill(() -> {
-                            all.forEach(one -> rider.addItem(new Seated(one.name(), Optional.of(one))));
-                            showSeat();
-                        }),
+                        () -> files.offered(Bundled.RIDERS, RiderFile.SIZE_LIMIT, RiderFile::read),
+                        this::listRiders,
                         desk::say);
+    }
+
+    private void listRiders(RackFiles.Offered<Rider> offered) {
+        List<Choice<Optional<Rider>>> all = new ArrayList<>();
+        all.add(new Choice<>("none", Optional.empty()));
+        riders(offered.things()).forEach(one -> all.add(new Choice<>(one.name(), Optional.of(one))));
+        fill(() -> {
+            Choice.fill(rider, all);
+            showSeat();
+        });
+        sayNew(offered.troubles());
+    }
+
+    /** One who sits on the bikes stays seated where the file is gone, and is as it says now where it has changed. */
+    private List<Rider> riders(List<Rider> offered) {
+        Optional<Rider> seated = desk.seat().rider().filter(one -> !offered.contains(one));
+        Optional<Rider> changed = seated.flatMap(one -> offered.stream()
+                .filter(other -> other.name().equals(one.name()))
+                .findFirst());
+        changed.ifPresent(
+                other -> desk.seat(new RackSeat(Optional.of(other), desk.seat().hands())));
+        List<Rider> all = new ArrayList<>(offered);
+        seated.filter(one -> changed.isEmpty()).ifPresent(all::add);
+        return all;
+    }
+
+    /** The same is not said at every look. */
+    private void sayNew(List<String> sentences) {
+        if (!sentences.isEmpty() && !sentences.equals(troubles)) {
+            desk.say(String.join(" ", sentences));
+        }
+        troubles = List.copyOf(sentences);
+    }
+
+    @Override
+    public void listAgain() {
+        listRiders();
+        paired.listParts();
     }
 
     private void showSeat() {
         for (int i = 0; i < rider.getItemCount(); i++) {
-            if (rider.getItemAt(i).rider().equals(desk.seat().rider())) {
+            if (rider.getItemAt(i).value().equals(desk.seat().rider())) {
                 rider.setSelectedIndex(i);
             }
         }

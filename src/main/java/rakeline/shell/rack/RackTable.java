@@ -77,19 +77,26 @@ final class RackTable extends JTable {
             bikes = grid.getRowCount();
             grid.fireTableStructureChanged();
         } else if (bikes != grid.getRowCount()) {
-            bikes = grid.getRowCount();
-            int row = Math.min(getSelectedRow(), bikes - 1);
-            int column = getSelectedColumn();
-            grid.fireTableDataChanged();
-            if (row >= 0 && column >= 0) {
-                changeSelection(row, column, false, false);
-            }
+            follow();
         }
         if (!isEditing()) {
             fit();
         }
         repaint();
         getTableHeader().repaint();
+    }
+
+    /** What comes to others on the table is at hand, so that what is typed next is the new bike's. */
+    private void follow() {
+        int before = bikes;
+        bikes = grid.getRowCount();
+        boolean came = before > 0 && bikes > before && isShowing();
+        int row = came ? bikes - 1 : Math.min(getSelectedRow(), bikes - 1);
+        int column = came ? Math.max(0, getSelectedColumn()) : getSelectedColumn();
+        grid.fireTableDataChanged();
+        if (row >= 0 && column >= 0) {
+            changeSelection(row, column, false, false);
+        }
     }
 
     /** Gives every column its width; a column that changes would close the cell that is typed in. */
@@ -119,7 +126,7 @@ final class RackTable extends JTable {
         return isTold ? letter >= ' ' : code >= ' ' && code < KeyEvent.VK_DELETE && !event.isActionKey();
     }
 
-    /** Typing replaces, F2 and a double click go on with what stands there. */
+    /** Typing replaces what stands there, after a double click as well; F2 goes on with it. */
     @Override
     public boolean editCellAt(int row, int column, EventObject event) {
         boolean opened = super.editCellAt(row, column, event);
@@ -128,7 +135,10 @@ final class RackTable extends JTable {
             if (replaces || event == null) {
                 field.selectAll();
             } else if (event instanceof MouseEvent) {
-                SwingUtilities.invokeLater(field::requestFocusInWindow);
+                SwingUtilities.invokeLater(() -> {
+                    field.requestFocusInWindow();
+                    field.selectAll();
+                });
             }
         }
         return opened;

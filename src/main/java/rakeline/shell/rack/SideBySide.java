@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.function.Function;
 import java.util.function.Supplier;
 import java.util.stream.IntStream;
 import javax.swing.JButton;
@@ -25,6 +26,7 @@ import rakeline.shell.figures.Handles;
 import rakeline.shell.look.Look;
 import rakeline.shell.look.Scrolled;
 import rakeline.shell.look.Words;
+import rakeline.study.Progress;
 import rakeline.study.fit.Wanted;
 
 /** Bikes of the rack compared, as built or at the same contact points, and matched to stock parts. */
@@ -37,6 +39,8 @@ final class SideBySide extends JPanel {
     private final JComboBox<BikeDrawing.At> at = new JComboBox<>(BikeDrawing.At.values());
     private final JCheckBox only = new JCheckBox("Only the table's columns");
     private final JPanel taking;
+    private final Waiting waiting;
+    private transient List<String> troubles = List.of();
     private final Shown shown;
     private final Runnable reveal;
     private transient Supplier<List<RackRow>> chosen = List::of;
@@ -46,14 +50,6 @@ final class SideBySide extends JPanel {
     private int asked;
     private transient List<String> drawn = List.of();
     private transient List<FigureView> views = List.of();
-
-    /** Something to choose, in words. */
-    private record Choice<T>(String words, T value) {
-        @Override
-        public String toString() {
-            return words;
-        }
-    }
 
     /**
      * @param chosen the bikes that are put side by side
@@ -70,6 +66,7 @@ final class SideBySide extends JPanel {
         Handles.in(this, new RackHandles(desk, () -> drawn));
         shown = new Shown(look);
         taking = new Lines(look);
+        waiting = new Waiting(look, this::calledOff);
         JScrollPane scroll = new JScrollPane(
                 new Scrolled(look, shown),
                 ScrollPaneConstants.VERTICAL_SCROLLBAR_AS_NEEDED,
@@ -80,6 +77,7 @@ final class SideBySide extends JPanel {
         JPanel above = new JPanel(new BorderLayout());
         above.setOpaque(false);
         above.add(choices(), BorderLayout.NORTH);
+        above.add(waiting, BorderLayout.CENTER);
         above.add(taking, BorderLayout.SOUTH);
         add(above, BorderLayout.NORTH);
         add(scroll, BorderLayout.CENTER);
@@ -110,17 +108,25 @@ final class SideBySide extends JPanel {
         }
     }
 
-    private void listParts() {
-        parts.addItem(new Choice<>("none: stem and spacers stay", Optional.empty()));
+    /** Offers the stock parts whose files lie in the folders now, and those that come with the program. */
+    void listParts() {
         RackFiles files = desk.files();
         desk.host()
                 .aside(
-                        () -> files.of(Bundled.PARTS).stream()
-                                .map(path -> PartsFile.read(files.roots().read(path, PartsFile.SIZE_LIMIT), path))
-                                .toList(),
-                        all -> fill(
-                                () -> all.forEach(one -> parts.addItem(new Choice<>(one.name(), Optional.of(one))))),
-                        this::say);
+                        () -> files.offered(Bundled.PARTS, PartsFile.SIZE_LIMIT, PartsFile::read),
+                        this::listParts,
+                        desk::say);
+    }
+
+    private void listParts(RackFiles.Offered<Stock> offered) {
+        List<Choice<Optional<Stock>>> all = new ArrayList<>();
+        all.add(new Choice<>("none: stem and spacers stay", Optional.empty()));
+        offered.things().forEach(one -> all.add(new Choice<>(one.name(), Optional.of(one))));
+        fill(() -> Choice.fill(parts, all));
+        if (!offered.troubles().isEmpty() && !offered.troubles().equals(troubles)) {
+            desk.say(String.join(" ", offered.troubles()));
+        }
+        troubles = offered.troubles();
     }
 
     private void fill(Runnable work) {
@@ -131,19 +137,11 @@ final class SideBySide extends JPanel {
 
     /** Offers the contact points of the bikes that are on the rack now, and of the rider. */
     void refresh() {
-        Object before = String.valueOf(contact.getSelectedItem());
         List<Choice<Optional<Wanted>>> all = new ArrayList<>();
         all.add(new Choice<>("each bike's own", Optional.empty()));
         desk.seat().rider().ifPresent(rider -> offer(all, rider.name(), () -> Wanted.of(rider)));
         desk.model().rows().forEach(row -> row.bike().ifPresent(bike -> offer(all, row.name(), () -> Wanted.of(bike))));
-        fill(() -> {
-            contact.removeAllItems();
-            all.forEach(contact::addItem);
-            all.stream()
-                    .filter(choice -> choice.words().equals(before))
-                    .findFirst()
-                    .ifPresent(contact::setSelectedItem);
-        });
+        fill(() -> Choice.fill(contact, all));
         if (isShowing()) {
             last.run();
         }
@@ -163,7 +161,12 @@ final class SideBySide extends JPanel {
         List<String> keys = only.isSelected()
                 ? desk.model().columns().stream().map(RackColumn::key).toList()
                 : List.of();
-        return new Pairing(bikes, desk.seat(), points == null ? Optional.empty() : points.value(), some.value(), keys);
+        return new Pairing(
+                bikes,
+                desk.seat(),
+                points == null ? Optional.empty() : points.value(),
+                some == null ? Optional.empty() : some.value(),
+                keys);
     }
 
     private List<RackRow> rows(int fewest) {
@@ -190,30 +193,39 @@ final class SideBySide extends JPanel {
         List<RackRow> rows = rows(2);
         Pairing pairing = pairing(bikes(rows));
         BikeDrawing.At where = at.getItemAt(at.getSelectedIndex());
-        ask(List.of(pairing, where), () -> pairing.compared(where), figures -> {
-            drawn = rows.stream().map(RackRow::id).toList();
+        List<String> ids = rows.stream().map(RackRow::id).toList();
+        ask(List.of(pairing, where, ids), progress -> pairing.compared(where, progress), figures -> {
+            drawn = ids;
             showFigures(figures);
         });
     }
 
     /** The same is not asked twice; what was asked last counts, also where an answer to something before comes later. */
-    private <T> void ask(Object what, Supplier<T> work, Consumer<T> answer) {
+    private <T> void ask(Object what, Function<Progress, T> work, Consumer<T> answer) {
         if (what.equals(question)) {
             return;
         }
         question = what;
         int number = ++asked;
-        desk.host()
-                .aside(
-                        work,
+        Progress progress = waiting.begin();
+        desk.study()
+                .run(
+                        () -> work.apply(progress),
                         outcome -> onlyFor(number, () -> answer.accept(outcome)),
                         sentence -> onlyFor(number, () -> say(sentence)));
     }
 
     private void onlyFor(int number, Runnable work) {
         if (number == asked) {
+            waiting.end();
             work.run();
         }
+    }
+
+    private void calledOff() {
+        asked++;
+        question = "";
+        say("Stopped. Press Compare or Match to begin again.");
     }
 
     private void showFigures(List<Figure> figures) {

@@ -10,6 +10,7 @@ import rakeline.geometry.parts.Stock;
 import rakeline.quantity.Decimals;
 import rakeline.quantity.Refusal;
 import rakeline.rider.Rider;
+import rakeline.study.Progress;
 
 /**
  * Stock parts for a frame, so that hoods and saddle come where they are wanted. The sit point is met by post and rails
@@ -61,12 +62,23 @@ public record Match(Bike bike, Wanted wanted, Geometry reference, Stock stock) {
      * @param most from 1 up
      */
     public Matched best(int most) {
+        return best(most, Progress.UNWATCHED);
+    }
+
+    /**
+     * The best combinations, best first.
+     *
+     * @param most from 1 up
+     * @throws java.util.concurrent.CancellationException where the progress does not go on
+     */
+    public Matched best(int most, Progress progress) {
         Best best = new Best(most);
         Bike base = wanted.on(bike);
-        for (int fork = 0; fork < stock.choices(Category.FORKS).size(); fork++) {
-            for (int tyre = 0; tyre < stock.choices(Category.TYRES).size(); tyre++) {
-                Mount.of(this, base, fork, tyre).search(best);
-            }
+        int forks = stock.choices(Category.FORKS).size();
+        int tyres = stock.choices(Category.TYRES).size();
+        for (int mount = 0; mount < forks * tyres; mount++) {
+            Progress part = progress.part(mount, forks * tyres);
+            Mount.of(this, base, mount / tyres, mount % tyres).search(best, part);
         }
         List<Option> options = new ArrayList<>();
         best.ranked().forEach(candidate -> options.add(candidate.option()));

@@ -15,6 +15,7 @@ import rakeline.geometry.parts.Part;
 import rakeline.geometry.parts.Stock;
 import rakeline.quantity.Input;
 import rakeline.quantity.Refusal;
+import rakeline.study.Progress;
 
 /**
  * The frame with one fork and one pair of tyres, and on it every stack of spacers, stem, bar, crank and post, each
@@ -92,13 +93,20 @@ final class Mount {
         }
     }
 
-    /** Offers every combination. */
-    void search(Best best) {
+    /**
+     * Offers every combination.
+     *
+     * @throws java.util.concurrent.CancellationException where the progress does not go on
+     */
+    void search(Best best, Progress progress) {
         List<Bar> bars = bars();
         List<Foot> feet = feet();
         List<Seat> seats = seats();
         List<Stem> stems = stems();
-        for (Stack stack : stacks(stems)) {
+        List<Stack> stacks = stacks(stems);
+        for (int i = 0; i < stacks.size(); i++) {
+            Stack stack = stacks.get(i);
+            progress.check((double) i / stacks.size());
             stems.stream()
                     .filter(stem -> stem.clampMm() == stack.clampMm())
                     .forEach(stem -> bars.forEach(bar -> offer(best, stack, stem, bar, feet, seats)));

@@ -52,8 +52,12 @@ public record Wanted(Point hand, Optional<Point> sit, Map<String, Double> standa
      * @throws Refusal where the rider has none
      */
     public static Wanted of(Rider rider) {
-        if (!rider.own().keySet().containsAll(CONTACT)) {
-            throw new Refusal(rider.name() + " has no whole group contact, so nothing says where the hands belong.");
+        List<String> missing = missing(rider);
+        if (!missing.isEmpty()) {
+            throw new Refusal(rider.name() + " does not say where hands and saddle belong: "
+                    + String.join(", ", missing)
+                    + (missing.size() == 1 ? " is" : " are") + " missing; give them in the group contact of the rider's"
+                    + " file, or match to the bike ridden today.");
         }
         return new Wanted(
                 new Point(rider.own().get(Inputs.CONTACT_HAND_X), rider.own().get(Inputs.CONTACT_HAND_Y)),
@@ -63,6 +67,23 @@ public record Wanted(Point hand, Optional<Point> sit, Map<String, Double> standa
                         .collect(Collectors.toMap(
                                 Input::name, input -> input.quantity().uncertaintyOrNaN())),
                 "the contact points of " + rider.name());
+    }
+
+    /**
+     * A rider's contact points; where the rider does not give all four, those of a bike.
+     *
+     * @param today the bike that the rider rides today
+     * @throws Refusal where neither says where the hands belong
+     */
+    public static Wanted of(Rider rider, Bike today) {
+        return missing(rider).isEmpty() ? of(rider) : of(today);
+    }
+
+    private static List<String> missing(Rider rider) {
+        return CONTACT.stream()
+                .filter(input -> !rider.own().containsKey(input))
+                .map(Input::key)
+                .toList();
     }
 
     /** The contact points that a bike gives. */

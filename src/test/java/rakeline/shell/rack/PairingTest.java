@@ -14,6 +14,7 @@ import rakeline.figure.Table;
 import rakeline.geometry.Bike;
 import rakeline.geometry.parts.Stock;
 import rakeline.quantity.Refusal;
+import rakeline.study.Progress;
 import rakeline.study.Vocabulary;
 import rakeline.study.fit.Wanted;
 
@@ -27,7 +28,8 @@ class PairingTest {
     private double difference(Optional<Stock> stock, String key) {
         Pairing pairing =
                 new Pairing(List.of(large, small), RackSeat.EMPTY, Optional.of(Wanted.of(large)), stock, List.of());
-        Table table = (Table) pairing.compared(BikeDrawing.At.BB).get(0);
+        Table table =
+                (Table) pairing.compared(BikeDrawing.At.BB, Progress.UNWATCHED).get(0);
         int row = column(table, "measure")
                 .shown()
                 .indexOf(Vocabulary.standard().quantity(key).heading());
@@ -60,7 +62,7 @@ class PairingTest {
                         Optional.of(Wanted.of(large)),
                         Optional.of(parts),
                         List.of())
-                .matched();
+                .matched(Progress.UNWATCHED);
         assertThat(options).extracting(one -> one.bikes().size()).containsExactly(10, 10);
     }
 
@@ -72,14 +74,15 @@ class PairingTest {
                 Optional.empty(),
                 Optional.empty(),
                 List.of("trailMm", "frame.stackMm"));
-        Table table = (Table) pairing.compared(BikeDrawing.At.BB).get(0);
+        Table table =
+                (Table) pairing.compared(BikeDrawing.At.BB, Progress.UNWATCHED).get(0);
         assertThat(table.columns().get(0).shown()).containsExactly("Trail, mm", "Stack, mm");
     }
 
     @Test
     void aMatchWithoutContactPointsSaysWhatToChoose() {
         Pairing pairing = new Pairing(List.of(small), RackSeat.EMPTY, Optional.empty(), Optional.of(parts), List.of());
-        assertThatThrownBy(pairing::matched)
+        assertThatThrownBy(() -> pairing.matched(Progress.UNWATCHED))
                 .isInstanceOf(Refusal.class)
                 .hasMessage("Choose whose contact points are wanted; then parts are matched to them.");
     }

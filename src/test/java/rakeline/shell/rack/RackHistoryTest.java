@@ -55,6 +55,18 @@ class RackHistoryTest {
     }
 
     @Test
+    void aNumberThatIsStillMovedWhileItsBikeGetsAFileIsOneStep() {
+        RackRow placed =
+                new RackRow("a.bike.json", "a.bike.json", second.place(), "B", second.bike(), second.waiting(), "");
+        RackRow further = placed.named("C");
+        RackHistory history = RackHistory.EMPTY
+                .and(first, second, "new 1 frame.stackMm")
+                .moved("new 1", placed)
+                .and(placed, further, "a.bike.json frame.stackMm");
+        assertThat(history.before()).hasSize(1);
+    }
+
+    @Test
     void theStepsOfABikeFollowItToItsFile() {
         RackRow placed = new RackRow(
                 "a.bike.json",
