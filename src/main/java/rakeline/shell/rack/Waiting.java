@@ -18,7 +18,7 @@ final class Waiting extends JPanel {
     private static final int WHOLE = 1000;
 
     private final JProgressBar bar = new JProgressBar(0, WHOLE);
-    private final JButton stop = new JButton("Stop");
+    private final JButton stop = new JButton("Stop comparing");
     private final Timer takesLong = new Timer(LONG_MS, event -> setVisible(true));
     private final transient AtomicReference<AtomicBoolean> goesOn = new AtomicReference<>(new AtomicBoolean());
 
