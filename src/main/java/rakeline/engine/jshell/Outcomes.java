@@ -17,6 +17,7 @@ import rakeline.engine.State;
 final class Outcomes {
     private final Consumer<Session.Event> listener;
     private final Map<String, Outcome> byId = new HashMap<>();
+    private Map<String, String> names = Map.of();
     private Layout page = Layout.of(List.of());
 
     Outcomes(Consumer<Session.Event> listener) {
@@ -27,7 +28,7 @@ final class Outcomes {
     void show(Layout newPage) {
         page = newPage;
         byId.keySet().retainAll(page.rows().stream().map(PageRow::id).toList());
-        rename();
+        rename(namesNow());
     }
 
     State state(String id) {
@@ -100,14 +101,18 @@ final class Outcomes {
 
     private void put(Outcome outcome) {
         byId.put(outcome.id(), outcome);
-        byId.put(outcome.id(), placed(outcome, names().get(outcome.id())));
+        Map<String, String> now = namesNow();
+        byId.put(outcome.id(), placed(outcome, now.get(outcome.id())));
         listener.accept(new Session.Event.Row(byId.get(outcome.id())));
-        rename();
+        if (!now.equals(names)) {
+            rename(now);
+        }
     }
 
     /** A row that is called by what it shows may have another name, or follow another dial, once the page changes. */
-    private void rename() {
-        names().forEach((id, name) -> {
+    private void rename(Map<String, String> now) {
+        names = now;
+        names.forEach((id, name) -> {
             Outcome outcome = byId.get(id);
             if (outcome != null && !placed(outcome, name).equals(outcome)) {
                 byId.put(id, placed(outcome, name));
@@ -116,7 +121,7 @@ final class Outcomes {
         });
     }
 
-    private Map<String, String> names() {
+    private Map<String, String> namesNow() {
         return RowNames.of(page.rows(), this::result);
     }
 
