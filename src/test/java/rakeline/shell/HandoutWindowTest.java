@@ -54,7 +54,7 @@ class HandoutWindowTest {
         window.choose("Page", "Handout…");
         JFileChooserFixture chooser = JFileChooserFinder.findFileChooser().using(window.robot());
         chooser.fileNameTextBox().setText(file.toString());
-        chooser.approve();
+        window.press(chooser.approveButton().target());
         awaitNotice("The handout is in " + file);
         assertThat(Files.readString(file, StandardCharsets.UTF_8))
                 .startsWith("<!DOCTYPE html>")
