@@ -13,6 +13,7 @@ import java.util.stream.Stream;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
+import javax.swing.JTextArea;
 import javax.swing.JTextField;
 import net.miginfocom.swing.MigLayout;
 import rakeline.catalogue.chart.ChartFile;
@@ -122,7 +123,7 @@ final class ChartPreview extends JPanel {
             show(read(bytes, file, series.getText().strip(), set));
         } catch (Refusal refusal) {
             found.removeAll();
-            found.add(Words.paragraph(refusal.getMessage(), look.body(), look.caution()));
+            say(refusal.getMessage(), true);
             found.revalidate();
             found.repaint();
         }
@@ -137,7 +138,7 @@ final class ChartPreview extends JPanel {
         }
         if (!now.bikes().isEmpty()) {
             FigureView table = new FigureView(look);
-            table.show(BikesTable.sideBySide(now.bikes()));
+            table.show(Labels.in(BikesTable.sideBySide(now.bikes())));
             found.add(table);
         }
         Stream.concat(now.understood().stream().map(ChartPreview::words), now.notes().stream())
@@ -152,7 +153,11 @@ final class ChartPreview extends JPanel {
                 + (heading.unit().isEmpty() ? "" : ", in " + heading.unit()) + ".";
     }
 
-    private void say(String words, boolean doubtful) {
-        found.add(Words.paragraph(words, look.softText(), doubtful ? look.caution() : look.ink()));
+    /** In labels; the keys that files have for them are in sight for who points at it. */
+    private void say(String sentence, boolean doubtful) {
+        JTextArea words = Words.paragraph(Labels.in(sentence), look.softText(), doubtful ? look.caution() : look.ink());
+        List<String> keys = Labels.keysIn(sentence);
+        words.setToolTipText(keys.isEmpty() ? null : "In files: " + String.join(", ", keys));
+        found.add(words);
     }
 }

@@ -34,8 +34,7 @@ final class RackWords {
     }
 
     private static String needs(List<Input> missing) {
-        String first = missing.get(0).quantity().label();
-        String small = first.substring(0, 1).toLowerCase(java.util.Locale.ROOT) + first.substring(1);
+        String small = Labels.small(missing.get(0).quantity().label());
         return missing.size() == 1 ? small : small + " and " + (missing.size() - 1) + " more";
     }
 
@@ -47,7 +46,10 @@ final class RackWords {
         }
         if (!row.missing().isEmpty()) {
             sentences.add("Before all that is typed can stand in a file it needs "
-                    + row.missing().stream().map(Input::key).collect(Collectors.joining(", ")) + ".");
+                    + row.missing().stream()
+                            .map(input -> Labels.small(input.quantity().label()))
+                            .collect(Collectors.joining("; "))
+                    + ".");
         }
         if (row.isBundled()) {
             sentences.add("It comes with the program and is read only; a change makes a copy of your own.");
