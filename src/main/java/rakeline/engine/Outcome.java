@@ -15,6 +15,7 @@ import java.util.Optional;
  * @param printed what the row printed, bounded
  * @param controls dials and pickers that it declares
  * @param follows the names of the dials and pickers that it follows, its own among them, in page order
+ * @param takes the names that it takes from rows above, each once
  * @param numbers what its variables hold that are plain numbers and are assigned nowhere in it again
  */
 public record Outcome(
@@ -26,14 +27,30 @@ public record Outcome(
         Optional<Result> result,
         List<Control> controls,
         List<String> follows,
+        List<String> takes,
         Map<String, Double> numbers) {
     public Outcome {
         controls = List.copyOf(controls);
         follows = List.copyOf(follows);
+        takes = List.copyOf(takes);
         numbers = Collections.unmodifiableMap(new LinkedHashMap<>(numbers));
     }
 
-    /** An outcome without numbers. */
+    /** An outcome that takes nothing from other rows. */
+    public Outcome(
+            String id,
+            String name,
+            State state,
+            String message,
+            String printed,
+            Optional<Result> result,
+            List<Control> controls,
+            List<String> follows,
+            Map<String, Double> numbers) {
+        this(id, name, state, message, printed, result, controls, follows, List.of(), numbers);
+    }
+
+    /** The same without numbers. */
     public Outcome(
             String id,
             String name,
@@ -43,7 +60,7 @@ public record Outcome(
             Optional<Result> result,
             List<Control> controls,
             List<String> follows) {
-        this(id, name, state, message, printed, result, controls, follows, Map.of());
+        this(id, name, state, message, printed, result, controls, follows, List.of(), Map.of());
     }
 
     /** A row that has come to nothing, and why. */
@@ -53,11 +70,16 @@ public record Outcome(
 
     /** The same in another state. */
     public Outcome in(State other) {
-        return new Outcome(id, name, other, message, printed, result, controls, follows, numbers);
+        return new Outcome(id, name, other, message, printed, result, controls, follows, takes, numbers);
     }
 
-    /** The same, called so and following these. */
-    public Outcome placed(String newName, List<String> following) {
-        return new Outcome(id, newName, state, message, printed, result, controls, following, numbers);
+    /** The same, called so. */
+    public Outcome called(String newName) {
+        return placed(newName, follows, takes);
+    }
+
+    /** The same, called so, following these dials and pickers and taking these names. */
+    public Outcome placed(String newName, List<String> following, List<String> taking) {
+        return new Outcome(id, newName, state, message, printed, result, controls, following, taking, numbers);
     }
 }

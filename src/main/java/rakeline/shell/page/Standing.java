@@ -33,6 +33,7 @@ final class Standing {
                         before.result(),
                         controls(before, told),
                         told.follows(),
+                        told.takes(),
                         before.numbers());
             case WAITING, NOT_RUN ->
                 new Outcome(
@@ -44,8 +45,9 @@ final class Standing {
                         Optional.empty(),
                         controls(before, told),
                         told.follows(),
+                        told.takes(),
                         Map.of());
-            default -> told.placed(name, told.follows());
+            default -> told.called(name);
         };
     }
 

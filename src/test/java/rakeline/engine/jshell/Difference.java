@@ -44,7 +44,9 @@ final class Difference {
                 broken ? "" : outcome.printed(),
                 outcome.result(),
                 broken ? List.of() : outcome.controls(),
-                outcome.follows());
+                outcome.follows(),
+                outcome.takes(),
+                Map.of());
     }
 
     private static boolean differs(Outcome found, Outcome expected, boolean unnamed) {
@@ -60,6 +62,6 @@ final class Difference {
     }
 
     private static Outcome unnamed(Outcome outcome, boolean unnamed) {
-        return unnamed ? outcome.placed("", outcome.follows()) : outcome;
+        return unnamed ? outcome.called("") : outcome;
     }
 }
