@@ -2,6 +2,7 @@ package rakeline.shell;
 
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Matcher;
@@ -68,7 +69,25 @@ final class FakeRow {
                     List.of());
         }
         return new Outcome(
-                row.id(), name(row), State.FRESH, "", printed(row), result(row, page), controls(row, page), List.of());
+                row.id(),
+                name(row),
+                State.FRESH,
+                "",
+                printed(row),
+                result(row, page),
+                controls(row, page),
+                List.of(),
+                takes(row, page),
+                Map.of());
+    }
+
+    private static List<String> takes(Row.Snippet row, Worksheet page) {
+        return page.rows().stream()
+                .takeWhile(other -> !other.id().equals(row.id()))
+                .filter(Row.Snippet.class::isInstance)
+                .flatMap(other -> defines((Row.Snippet) other).stream())
+                .filter(name -> uses(row, Set.of(name)))
+                .toList();
     }
 
     private static String printed(Row.Snippet row) {

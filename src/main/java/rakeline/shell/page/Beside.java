@@ -1,11 +1,12 @@
 package rakeline.shell.page;
 
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
+import rakeline.engine.Outcome;
 import rakeline.engine.Result;
 import rakeline.figure.Drawing;
 import rakeline.worksheet.Row;
@@ -19,17 +20,32 @@ public final class Beside {
      * follows a dial or picker, and else the first.
      */
     public static Map<String, Drawing> of(PageModel page) {
-        return of(page, page.selected());
-    }
-
-    /** The same for another row than the selected one; none: the last. */
-    public static Map<String, Drawing> of(PageModel page, Optional<String> selected) {
-        int end = selected.map(id -> upTo(page, id)).orElse(page.rows().size());
+        int end = page.selected().map(id -> upTo(page, id)).orElse(page.rows().size());
         Map<String, Drawing> found = new LinkedHashMap<>();
         in(page, page.rows().subList(0, end), row -> true).forEach(drawing -> found.put(drawing.kind(), drawing));
         List<Row> below = page.rows().subList(end, page.rows().size());
         in(page, below, row -> isMoved(page, row)).forEach(drawing -> found.putIfAbsent(drawing.kind(), drawing));
         in(page, below, row -> true).forEach(drawing -> found.putIfAbsent(drawing.kind(), drawing));
+        return found;
+    }
+
+    /**
+     * The drawings of the bikes that a row's figure is about, one of each kind: such as follow most of the dials and pickers
+     * that the figure follows, and of these the last at or above it, else the first below. None follows a dial that the
+     * figure does not follow, and none shows a bike that the figure is not about.
+     */
+    public static Map<String, Drawing> figure(PageModel page, String row) {
+        List<String> ids = page.rows().stream().map(Row::id).toList();
+        int place = ids.indexOf(row);
+        Map<String, Drawing> found = new LinkedHashMap<>();
+        new About(page)
+                .drawnFor(page.standing(row)).stream()
+                        .sorted(Comparator.comparing(
+                                        (Outcome drawn) -> -drawn.follows().size())
+                                .thenComparing(drawn -> ids.indexOf(drawn.id()) > place)
+                                .thenComparing(drawn -> Math.abs(ids.indexOf(drawn.id()) - place)))
+                        .flatMap(drawn -> drawings(drawn).stream())
+                        .forEach(drawing -> found.putIfAbsent(drawing.kind(), drawing));
         return found;
     }
 
@@ -43,18 +59,20 @@ public final class Beside {
     }
 
     private static Stream<Drawing> in(PageModel page, List<Row> rows, Predicate<Row> wanted) {
-        return rows.stream()
-                .filter(wanted)
-                .flatMap(row -> page.standing(row.id()).result().stream())
-                .flatMap(Beside::drawings);
+        return rows.stream().filter(wanted).flatMap(row -> drawings(page.standing(row.id())).stream());
     }
 
-    private static Stream<Drawing> drawings(Result result) {
+    /** What a row draws: its figure, or what stands for its value. */
+    static List<Drawing> drawings(Outcome row) {
+        return row.result().map(Beside::drawings).orElse(List.of());
+    }
+
+    private static List<Drawing> drawings(Result result) {
         if (result instanceof Result.Value value) {
-            return value.drawings().stream();
+            return value.drawings();
         }
         return result instanceof Result.Shown shown && shown.figure() instanceof Drawing drawing
-                ? Stream.of(drawing)
-                : Stream.empty();
+                ? List.of(drawing)
+                : List.of();
     }
 }

@@ -72,7 +72,7 @@ final class Sheet extends JPanel {
     }
 
     private static List<Drawing> drawings(PageModel now, Shown shown) {
-        Map<String, Drawing> all = Beside.of(now, Optional.of(shown.row()));
+        Map<String, Drawing> all = Beside.figure(now, shown.row());
         return shown.figure() instanceof Drawing ? List.of() : List.copyOf(all.values());
     }
 

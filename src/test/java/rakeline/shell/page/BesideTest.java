@@ -3,6 +3,7 @@ package rakeline.shell.page;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import rakeline.engine.Outcome;
@@ -13,6 +14,7 @@ import rakeline.worksheet.Row;
 import rakeline.worksheet.Worksheet;
 
 class BesideTest {
+    private static final Result CHART = Result.Value.of("a chart", Double.NaN);
     private static final Worksheet PAGE = Worksheet.empty("Page")
             .withRows(List.of(
                     new Row.Note("title", "# Title"),
@@ -59,5 +61,69 @@ class BesideTest {
     @Test
     void aPageWithoutDrawingsHasNoneBesideIt() {
         assertThat(Beside.of(PageModel.of(PAGE, new Origin.New(), true))).isEmpty();
+    }
+
+    private static final Worksheet TOES = Worksheet.empty("Toes")
+            .withRows(List.of(
+                    Row.Snippet.of("frame", "Bike frame = bike(…);"),
+                    Row.Snippet.of("other", "Bike other = bike(…);"),
+                    Row.Snippet.of("it", "double tyre = dial(…); Bike it = frame.with(…);"),
+                    Row.Snippet.of("foot", "drawFoot(it, 12)"),
+                    Row.Snippet.of("still", "sweep(frame)"),
+                    Row.Snippet.of("moved", "sweep(it)"),
+                    Row.Snippet.of("both", "measures(frame, it)"),
+                    Row.Snippet.of("made", "Bike made = …; Bike again = …;"),
+                    Row.Snippet.of("own", "sweep(made)"),
+                    Row.Snippet.of("sweeping", "Sweeping sweeping = sweep(other)"),
+                    Row.Snippet.of("through", "sweeping.chart()")));
+    private static final PageModel WALKED = PageModel.of(TOES, new Origin.New(), true)
+            .after(row("frame", bike("frame"), List.of(), List.of()))
+            .after(row("other", bike("other"), List.of(), List.of()))
+            .after(row("it", bike("it"), List.of("tyre"), List.of("frame")))
+            .after(row("foot", new Result.Shown(side("foot of it")), List.of("tyre"), List.of("it")))
+            .after(row("still", CHART, List.of(), List.of("frame")))
+            .after(row("moved", CHART, List.of("tyre"), List.of("it", "tyre")))
+            .after(row("both", CHART, List.of("tyre"), List.of("frame", "it")))
+            .after(row("made", bike("again"), List.of(), List.of()))
+            .after(row("own", CHART, List.of(), List.of("made inside")))
+            .after(row("sweeping", Result.Value.of("a sweep", Double.NaN), List.of(), List.of("other")))
+            .after(row("through", CHART, List.of(), List.of("sweeping")));
+
+    private static Outcome row(String id, Result result, List<String> follows, List<String> takes) {
+        Map<String, Double> numbers = follows.isEmpty() ? Map.of() : Map.of("tyre", 28.0);
+        return new Outcome(id, id, State.FRESH, "", "", Optional.of(result), List.of(), follows, takes, numbers);
+    }
+
+    private static Result bike(String name) {
+        return new Result.Value(name, Double.NaN, List.of(side(name)));
+    }
+
+    private static Optional<String> besideFigure(String row) {
+        return Optional.ofNullable(Beside.figure(WALKED, row).get("Side view")).map(Drawing::title);
+    }
+
+    @Test
+    void aFigureThatFollowsNoDialStandsBesideItsOwnBikeNotTheDialledOne() {
+        assertThat(besideFigure("still")).contains("frame");
+    }
+
+    @Test
+    void aFigureOfTheDialledBikeStandsBesideWhatTheAuthorDrewOfIt() {
+        assertThat(besideFigure("moved")).contains("foot of it");
+    }
+
+    @Test
+    void ofTwoBikesTheOneThatFollowsTheDialsIsDrawn() {
+        assertThat(besideFigure("both")).contains("foot of it");
+    }
+
+    @Test
+    void aFigureOfABikeThatNothingDrawsStandsAlone() {
+        assertThat(besideFigure("own")).isEmpty();
+    }
+
+    @Test
+    void whatAFigureIsMadeOfLeadsToTheBikesBehindIt() {
+        assertThat(besideFigure("through")).contains("other");
     }
 }
