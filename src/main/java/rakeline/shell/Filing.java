@@ -10,6 +10,7 @@ import rakeline.desk.SafeFile;
 import rakeline.desk.Saving;
 import rakeline.desk.Stamp;
 import rakeline.desk.Trust;
+import rakeline.shell.page.Background;
 import rakeline.shell.page.Bench;
 import rakeline.shell.page.Origin;
 import rakeline.shell.page.PageModel;

@@ -22,6 +22,7 @@ import rakeline.handout.RunPage;
 import rakeline.help.Glossary;
 import rakeline.prelude.Pictures;
 import rakeline.shell.look.Look;
+import rakeline.shell.page.Background;
 import rakeline.shell.page.Bench;
 import rakeline.shell.page.PageModel;
 import rakeline.study.Vocabulary;
@@ -40,7 +41,7 @@ final class HandoutMaker implements Bench.View {
     private final Vault vault;
     private final Questions questions;
     private final Supplier<Look> look;
-    private final Background background = new Background();
+    private final Background background = new Background("handouts");
     private Optional<Consumer<Laid>> pending = Optional.empty();
 
     /** @param look in which a print is shown before it is printed */

@@ -28,6 +28,7 @@ import rakeline.handout.PrintedPages;
 import rakeline.quantity.Refusal;
 import rakeline.shell.look.Fit;
 import rakeline.shell.look.Look;
+import rakeline.shell.page.Background;
 import rakeline.shell.page.Bench;
 
 /** The pages as they will be printed, from the PDF that is printed. */

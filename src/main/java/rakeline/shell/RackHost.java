@@ -8,6 +8,7 @@ import java.util.function.Supplier;
 import java.util.function.UnaryOperator;
 import rakeline.desk.RackView;
 import rakeline.desk.SafeFile;
+import rakeline.shell.page.Background;
 import rakeline.shell.page.Bench;
 import rakeline.shell.rack.Host;
 

@@ -3,6 +3,7 @@ package rakeline.shell;
 import java.util.function.Consumer;
 import java.util.function.UnaryOperator;
 import rakeline.desk.Kept;
+import rakeline.shell.page.Background;
 
 /** A small thing that is remembered from one start to the next: read once, kept in the background whenever it changes. */
 final class Remembered<T> {

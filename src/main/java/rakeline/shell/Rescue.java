@@ -9,6 +9,7 @@ import rakeline.desk.Backups;
 import rakeline.desk.Draft;
 import rakeline.desk.Journal;
 import rakeline.desk.Recovery;
+import rakeline.shell.page.Background;
 import rakeline.shell.page.Bench;
 import rakeline.shell.page.Origin;
 import rakeline.shell.page.PageModel;

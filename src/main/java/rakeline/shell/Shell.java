@@ -21,6 +21,7 @@ import rakeline.engine.Session;
 import rakeline.engine.jshell.Sessions;
 import rakeline.quantity.Refusal;
 import rakeline.shell.ledger.CodeHelp;
+import rakeline.shell.page.Background;
 import rakeline.shell.page.Bench;
 import rakeline.study.Vocabulary;
 
@@ -105,7 +106,7 @@ public final class Shell {
             Kept.Recalled<Preferences> preferred,
             Kept.Recalled<Recents> opened,
             Kept.Recalled<Bounds> stood) {
-        Background background = new Background();
+        Background background = new Background("files");
         Taste taste = new Taste(new Remembered<>(Memory.preferences(DISK, places), background, preferred.value()));
         Bench bench = new Bench(sessions, () -> taste.settings(places.worksheets()));
         bench.noticeWhenOpened(

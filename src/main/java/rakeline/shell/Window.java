@@ -32,6 +32,7 @@ import rakeline.shell.ledger.CodeHelp;
 import rakeline.shell.look.Emblem;
 import rakeline.shell.look.Look;
 import rakeline.shell.look.Pointed;
+import rakeline.shell.page.Background;
 import rakeline.shell.page.Bench;
 import rakeline.shell.page.PageModel;
 import rakeline.shell.rack.RackDesk;

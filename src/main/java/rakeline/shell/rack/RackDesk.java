@@ -7,6 +7,7 @@ import java.util.function.UnaryOperator;
 import javax.swing.Timer;
 import rakeline.desk.RackView;
 import rakeline.quantity.Refusal;
+import rakeline.shell.page.Background;
 import rakeline.shell.page.Bench;
 import rakeline.shell.page.PageModel;
 
@@ -104,7 +105,7 @@ public final class RackDesk implements Bench.View {
         now.listAgain();
     }
 
-    RackStudy study() {
+    Background study() {
         return now.study();
     }
 

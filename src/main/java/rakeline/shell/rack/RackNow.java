@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import rakeline.shell.page.Background;
 
 /**
  * What stands on the rack now, what follows from it, and who looks at it: whenever it becomes another, all that follows is
@@ -11,7 +12,7 @@ import java.util.Map;
  */
 final class RackNow {
     private final RackReader reader = new RackReader();
-    private final RackStudy study = new RackStudy();
+    private final Background study = new Background("rack study");
     private final List<RackDesk.View> views = new ArrayList<>();
     private RackModel model = RackModel.empty();
     private RackSeat seat = RackSeat.EMPTY;
@@ -66,7 +67,7 @@ final class RackNow {
         List.copyOf(views).forEach(RackDesk.View::showRack);
     }
 
-    RackStudy study() {
+    Background study() {
         return study;
     }
 

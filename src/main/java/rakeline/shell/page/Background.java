@@ -1,7 +1,8 @@
-package rakeline.shell.rack;
+package rakeline.shell.page;
 
 import java.util.Optional;
 import java.util.concurrent.CancellationException;
+import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.function.Consumer;
@@ -9,12 +10,17 @@ import java.util.function.Supplier;
 import javax.swing.SwingUtilities;
 import rakeline.quantity.Refusal;
 
-/** Comparisons and matches on a thread of their own, so that no file waits for them. */
-final class RackStudy {
-    private final ExecutorService thread = Executors.newSingleThreadExecutor(RackStudy::named);
+/** Work that may take a while, off the event thread, one piece after the other; what comes of it is told on the event thread. */
+public final class Background {
+    private final ExecutorService thread;
 
-    private static Thread named(Runnable work) {
-        Thread thread = new Thread(work, "rack study");
+    /** @param name of the thread that does it */
+    public Background(String name) {
+        thread = Executors.newSingleThreadExecutor(work -> named(work, name));
+    }
+
+    private static Thread named(Runnable work, String name) {
+        Thread thread = new Thread(work, name);
         thread.setDaemon(true);
         return thread;
     }
@@ -22,10 +28,10 @@ final class RackStudy {
     /**
      * Does some work, after what was begun before. Of work that was called off nothing is told.
      *
-     * @param done takes its outcome, on the event thread
-     * @param refused takes the one sentence that says why there is none, on the event thread
+     * @param done takes its outcome
+     * @param refused takes the one sentence that says why there is none
      */
-    <T> void run(Supplier<T> work, Consumer<T> done, Consumer<String> refused) {
+    public <T> void run(Supplier<T> work, Consumer<T> done, Consumer<String> refused) {
         thread.execute(() -> answer(work, done, refused).ifPresent(SwingUtilities::invokeLater));
     }
 
@@ -41,7 +47,17 @@ final class RackStudy {
         }
     }
 
-    void close() {
+    /** Waits until all that was begun has ended; off the event thread. */
+    public void await() {
+        CompletableFuture.runAsync(() -> {}, thread).join();
+    }
+
+    public boolean isClosed() {
+        return thread.isShutdown();
+    }
+
+    /** Lets what was begun end, and takes no more. */
+    public void close() {
         thread.shutdown();
     }
 }
