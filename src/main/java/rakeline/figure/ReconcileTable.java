@@ -8,6 +8,7 @@ import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
 import rakeline.quantity.Decimals;
 import rakeline.quantity.Numbers;
+import rakeline.quantity.Quantity;
 import rakeline.study.Reconcile;
 import rakeline.study.Residual;
 import rakeline.study.Suspect;
@@ -53,6 +54,32 @@ public final class ReconcileTable {
         return new Table(reconciled.bike().name() + ", which number would have to be another", columns, "", List.of());
     }
 
+    /** How sentences call a number and how they write it. */
+    public interface Told {
+        String name(Quantity number);
+
+        String value(Quantity number, double value);
+
+        String withUnit(Quantity number, double value);
+    }
+
+    private static final Told IN_KEYS = new Told() {
+        @Override
+        public String name(Quantity number) {
+            return number.key();
+        }
+
+        @Override
+        public String value(Quantity number, double value) {
+            return shown(value);
+        }
+
+        @Override
+        public String withUnit(Quantity number, double value) {
+            return number.unit().attach(shown(value));
+        }
+    };
+
     /** What the tables mean, most likely first: a sentence for each group of suspects. */
     public static List<String> sentences(Reconcile reconciled) {
         if (reconciled.residuals().isEmpty()) {
@@ -61,41 +88,52 @@ public final class ReconcileTable {
         if (reconciled.agrees()) {
             return List.of("Rounding explains every difference.");
         }
-        return reconciled.suspects().isEmpty()
-                ? List.of("No single number would make this chart agree: two or more would have to be others.")
-                : groups(reconciled.suspects());
+        return sentences(reconciled.suspects(), IN_KEYS);
     }
 
-    private static List<String> groups(List<Suspect> suspects) {
+    /** The sentences on a chart that disagrees, told otherwise. */
+    public static List<String> sentences(List<Suspect> suspects, Told told) {
+        return suspects.isEmpty()
+                ? List.of("No single number would make this chart agree: two or more would have to be others.")
+                : groups(suspects, told);
+    }
+
+    private static List<String> groups(List<Suspect> suspects, Told words) {
         List<String> sentences = new ArrayList<>();
         Set<String> told = new HashSet<>();
         for (Suspect suspect : suspects) {
             if (told.add(suspect.key())) {
                 told.addAll(suspect.sameAs());
-                sentences.add(sentence(suspects.stream()
-                        .filter(other -> other.key().equals(suspect.key())
-                                || suspect.sameAs().contains(other.key()))
-                        .toList()));
+                sentences.add(sentence(
+                        suspects.stream()
+                                .filter(other -> other.key().equals(suspect.key())
+                                        || suspect.sameAs().contains(other.key()))
+                                .toList(),
+                        words));
             }
         }
         return sentences;
     }
 
-    private static String sentence(List<Suspect> group) {
-        String first = clause(group.get(0), " would have to be ");
+    private static String sentence(List<Suspect> group, Told words) {
+        String first = clause(group.get(0), " would have to be ", words);
         if (group.size() == 1) {
             return first + ".";
         }
         String others = String.join(
                 ", or ",
-                group.stream().skip(1).map(suspect -> clause(suspect, " ")).toList());
+                group.stream()
+                        .skip(1)
+                        .map(suspect -> clause(suspect, " ", words))
+                        .toList());
         return first + ", or " + others + ": this chart cannot tell them apart.";
     }
 
-    private static String clause(Suspect suspect, String verb) {
+    private static String clause(Suspect suspect, String verb, Told words) {
         String because = suspect.because().isEmpty() ? "" : " (" + suspect.because() + ")";
-        return suspect.key() + verb + shown(suspect.wouldBe()) + " instead of "
-                + suspect.quantity().unit().attach(shown(suspect.charted())) + because;
+        Quantity number = suspect.quantity();
+        return words.name(number) + verb + words.value(number, suspect.wouldBe()) + " instead of "
+                + words.withUnit(number, suspect.charted()) + because;
     }
 
     private static String explained(Residual residual) {

@@ -1,7 +1,11 @@
 package rakeline.shell.look;
 
 import java.awt.Component;
+import javax.swing.JComponent;
 import javax.swing.JOptionPane;
+import javax.swing.SwingUtilities;
+import javax.swing.event.AncestorEvent;
+import javax.swing.event.AncestorListener;
 
 /** Questions to the person, each answer in words of its own. */
 public final class Ask {
@@ -24,5 +28,25 @@ public final class Ask {
                 null,
                 answers,
                 answers[usual]);
+    }
+
+    /** Gives the keys to a part of what is to be filled in, once it is asked. */
+    public static void first(JComponent part) {
+        part.addAncestorListener(new AncestorListener() {
+            @Override
+            public void ancestorAdded(AncestorEvent event) {
+                SwingUtilities.invokeLater(part::requestFocusInWindow);
+            }
+
+            @Override
+            public void ancestorRemoved(AncestorEvent event) {
+                // it was given the keys once
+            }
+
+            @Override
+            public void ancestorMoved(AncestorEvent event) {
+                // it has them already
+            }
+        });
     }
 }

@@ -35,6 +35,9 @@ import rakeline.shell.look.Words;
 final class ChartPreview extends JPanel {
     private static final Set<Input> SOLVED = Set.of(Inputs.STACK, Inputs.REACH, Inputs.BB_DROP);
 
+    /** Units that read badly behind "in". */
+    private static final Map<String, String> SPELT = Map.of("in", "inches", "°", "degrees");
+
     private final transient Look look;
     private final byte[] bytes;
     private final String file;
@@ -70,6 +73,7 @@ final class ChartPreview extends JPanel {
      */
     static Optional<List<Bike>> ask(Component over, Look look, byte[] bytes, String file) {
         ChartPreview preview = new ChartPreview(look, bytes, file, read(bytes, file, "", Map.of()));
+        preview.fields.values().stream().findFirst().ifPresent(Ask::first);
         boolean taken = Ask.among(over, preview, "What was understood", 0, "Put them on the rack", "Go back") == 0;
         return taken ? Optional.of(preview.chart.isWhole() ? preview.chart.bikes() : List.of()) : Optional.empty();
     }
@@ -150,7 +154,7 @@ final class ChartPreview extends JPanel {
 
     private static String words(ChartImport.Understood heading) {
         return heading.place() + " \"" + heading.heading() + "\" is " + heading.key()
-                + (heading.unit().isEmpty() ? "" : ", in " + heading.unit()) + ".";
+                + (heading.unit().isEmpty() ? "" : ", in " + SPELT.getOrDefault(heading.unit(), heading.unit())) + ".";
     }
 
     /** In labels; the keys that files have for them are in sight for who points at it. */

@@ -7,6 +7,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import rakeline.figure.Column;
+import rakeline.figure.ReconcileTable;
 import rakeline.figure.Table;
 import rakeline.geometry.Setting;
 import rakeline.quantity.Quantity;
@@ -16,6 +17,9 @@ import rakeline.shell.look.Numerals;
 final class Labels {
     private static final Pattern NAMED =
             Pattern.compile("(?<![\\w.\"])([a-z]\\w*(?:\\.\\w+)+)(?: ([-−]?\\d+(?:\\.\\d+)?)(?= |$))?");
+
+    private static final String BOTH = "Both wheels, ";
+    private static final String CHARTED = ", charted";
 
     private Labels() {}
 
@@ -36,7 +40,7 @@ final class Labels {
 
     /** A key's label within a sentence; the key itself where it is of no input. */
     static String of(String key) {
-        return isKey(key) ? small(Setting.of(key).quantity().label()) : key;
+        return isKey(key) ? within(Setting.of(key).quantity().label()) : key;
     }
 
     /** A table whose first column names inputs by their keys, with labels in their place. */
@@ -52,10 +56,42 @@ final class Labels {
         return new Table(table.title(), columns, table.held(), table.cautions());
     }
 
-    /** A label as it stands within a sentence: {@code BB drop} keeps its capitals. */
-    static String small(String label) {
+    /** A label as it stands within a sentence: {@code charted wheelbase}; {@code BB drop} keeps its capitals. */
+    static String within(String label) {
+        if (label.startsWith(BOTH)) {
+            return label.substring(BOTH.length()) + " of both wheels";
+        }
+        return label.endsWith(CHARTED)
+                ? "charted " + small(label.substring(0, label.length() - CHARTED.length()))
+                : small(label);
+    }
+
+    /** The words as a sentence, its first letter large. */
+    static String sentence(String words) {
+        return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
+    }
+
+    private static String small(String label) {
         boolean isWord = label.length() < 2 || Character.isLowerCase(label.charAt(1));
         return isWord ? label.substring(0, 1).toLowerCase(Locale.ROOT) + label.substring(1) : label;
+    }
+
+    /** Numbers by their labels, in the unit in which lengths are shown. */
+    record Told(LengthUnit lengths) implements ReconcileTable.Told {
+        @Override
+        public String name(Quantity number) {
+            return within(number.label());
+        }
+
+        @Override
+        public String value(Quantity number, double value) {
+            return new RackColumn(number, true).show(value, lengths);
+        }
+
+        @Override
+        public String withUnit(Quantity number, double value) {
+            return new RackColumn(number, true).withUnit(value, lengths);
+        }
     }
 
     private static String heading(String key) {

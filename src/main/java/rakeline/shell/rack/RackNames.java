@@ -77,7 +77,7 @@ final class RackNames extends JList<RackRow> {
             return null;
         }
         RackRow row = getModel().getElementAt(index);
-        return RackWords.whole(row, desk.reading(row));
+        return RackWords.whole(row, desk.reading(row), desk.model().lengths());
     }
 
     /** A name over its state. */

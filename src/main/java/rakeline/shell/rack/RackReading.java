@@ -12,6 +12,7 @@ import rakeline.quantity.Reading;
 import rakeline.quantity.Refusal;
 import rakeline.study.Reconcile;
 import rakeline.study.Residual;
+import rakeline.study.Suspect;
 import rakeline.study.Vocabulary;
 
 /**
@@ -19,16 +20,16 @@ import rakeline.study.Vocabulary;
  *
  * @param measures by key
  * @param residuals of its charted numbers
- * @param sentences which number would have to be what; empty where nothing is charted or rounding explains it all
+ * @param suspects which number would have to be what; empty where nothing is charted or rounding explains it all
  */
-public record RackReading(Map<String, Reading> measures, List<Residual> residuals, List<String> sentences) {
+public record RackReading(Map<String, Reading> measures, List<Residual> residuals, List<Suspect> suspects) {
     /** Nothing known yet. */
     public static final RackReading NONE = new RackReading(Map.of(), List.of(), List.of());
 
     public RackReading {
         measures = Map.copyOf(measures);
         residuals = List.copyOf(residuals);
-        sentences = List.copyOf(sentences);
+        suspects = List.copyOf(suspects);
     }
 
     /**
@@ -45,8 +46,8 @@ public record RackReading(Map<String, Reading> measures, List<Residual> residual
             keys.forEach(key -> measures.put(key, Reading.nowhere(refusal.getMessage())));
         }
         Reconcile reconciled = Reconcile.of(vocabulary, bike);
-        List<String> sentences = reconciled.agrees() ? List.of() : ReconcileTable.sentences(reconciled);
-        return new RackReading(measures, reconciled.residuals(), sentences);
+        List<Suspect> suspects = reconciled.agrees() ? List.of() : reconciled.suspects();
+        return new RackReading(measures, reconciled.residuals(), suspects);
     }
 
     /** The residual of a charted number that rounding does not explain. */
@@ -60,6 +61,15 @@ public record RackReading(Map<String, Reading> measures, List<Residual> residual
         return residuals.stream()
                 .filter(residual -> residual.quantity().key().equals(column.key()))
                 .findFirst();
+    }
+
+    /** Which number would have to be what, in sentences; none where rounding explains it all. */
+    List<String> sentences(LengthUnit lengths) {
+        return disagreements() == 0
+                ? List.of()
+                : ReconcileTable.sentences(suspects, new Labels.Told(lengths)).stream()
+                        .map(Labels::sentence)
+                        .toList();
     }
 
     /** How many charted numbers rounding does not explain. */

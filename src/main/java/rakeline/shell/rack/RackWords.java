@@ -34,12 +34,12 @@ final class RackWords {
     }
 
     private static String needs(List<Input> missing) {
-        String small = Labels.small(missing.get(0).quantity().label());
+        String small = Labels.within(missing.get(0).quantity().label());
         return missing.size() == 1 ? small : small + " and " + (missing.size() - 1) + " more";
     }
 
     /** All that is to be said of a bike, for who points at its name. */
-    static String whole(RackRow row, RackReading reading) {
+    static String whole(RackRow row, RackReading reading, LengthUnit lengths) {
         List<String> sentences = new ArrayList<>();
         if (row.isUnread()) {
             sentences.add(row.trouble());
@@ -47,7 +47,7 @@ final class RackWords {
         if (!row.missing().isEmpty()) {
             sentences.add("Before all that is typed can stand in a file it needs "
                     + row.missing().stream()
-                            .map(input -> Labels.small(input.quantity().label()))
+                            .map(input -> Labels.within(input.quantity().label()))
                             .collect(Collectors.joining("; "))
                     + ".");
         }
@@ -55,7 +55,7 @@ final class RackWords {
             sentences.add("It comes with the program and is read only; a change makes a copy of your own.");
         }
         row.place().ifPresent(place -> sentences.add("Its file: " + place.file()));
-        sentences.addAll(reading.sentences());
+        sentences.addAll(reading.sentences(lengths));
         return row.name() + ". " + String.join(" ", sentences);
     }
 
@@ -79,7 +79,7 @@ final class RackWords {
         sentences.add(column.quantity().definition());
         reading.disagreement(column).ifPresent(residual -> sentences.add(disagreement(residual, column, lengths)));
         if (reading.disagreement(column).isPresent()) {
-            sentences.addAll(reading.sentences());
+            sentences.addAll(reading.sentences(lengths));
         }
         if (row.isWaiting(column)) {
             sentences.add("It waits until these are typed too: "

@@ -219,7 +219,16 @@ class RackModelTest {
         assertThat(RackWords.cell(row, WHEELBASE, reading, LengthUnit.MILLIMETRE))
                 .contains(
                         "of which rounding explains",
-                        "frame.chainstayMm would have to be 422 instead of 410 mm, or charted.wheelbaseMm 971");
+                        "Chainstay would have to be 422 instead of 410 mm, or charted wheelbase 971 instead of 983 mm");
+    }
+
+    @Test
+    void suspectsAreInTheUnitThatTheTableIsIn() {
+        RackRow row = model.type(0, WHEELBASE, "983").rows().get(0);
+        RackReading reading =
+                RackReading.of(Vocabulary.standard(), row.bike().orElseThrow(), RackSeat.EMPTY, List.of());
+        assertThat(String.join(" ", reading.sentences(LengthUnit.CENTIMETRE)))
+                .matches(".*Chainstay would have to be 42[.,]2 instead of 41 cm, or charted wheelbase 97[.,]1 .*");
     }
 
     @Test
