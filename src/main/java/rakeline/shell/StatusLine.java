@@ -2,6 +2,7 @@ package rakeline.shell;
 
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.TimeUnit;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import javax.swing.JLabel;
@@ -20,13 +21,19 @@ import rakeline.shell.page.PageModel;
 /** How many rows stand in which state, what changed last, and how far a long run is. */
 final class StatusLine extends JPanel implements Bench.View {
     private static final int LONG_MS = 500;
+    private static final int SECOND_MS = 1000;
+
+    /** From so many seconds on it is said how long a run has taken, so that one long row does not look as if nothing went on. */
+    private static final long SAID_S = 2;
 
     private final JLabel counts;
     private final JLabel said;
     private final JLabel running;
     private final JProgressBar bar = new JProgressBar();
     private final Timer takesLong = new Timer(LONG_MS, event -> showProgress(true));
+    private final Timer goesOn = new Timer(SECOND_MS, event -> showProgress(true));
     private PageModel.Progress progress = new PageModel.Progress(0, 0);
+    private long began;
 
     StatusLine(Look look) {
         super(new MigLayout(
@@ -51,11 +58,17 @@ final class StatusLine extends JPanel implements Bench.View {
     }
 
     private void showProgress(boolean shown) {
-        running.setText("Running: " + progress.done() + " of " + progress.total() + " rows");
+        running.setText(words(progress, TimeUnit.NANOSECONDS.toSeconds(System.nanoTime() - began)));
         bar.setMaximum(progress.total());
         bar.setValue(progress.done());
         running.setVisible(shown);
         bar.setVisible(shown);
+    }
+
+    static String words(PageModel.Progress progress, long seconds) {
+        String rows =
+                "Running: " + progress.done() + " of " + progress.total() + (progress.total() == 1 ? " row" : " rows");
+        return seconds < SAID_S ? rows : rows + ", " + seconds + " s";
     }
 
     @Override
@@ -70,13 +83,22 @@ final class StatusLine extends JPanel implements Bench.View {
         if (bar.isVisible()) {
             showProgress(true);
         } else if (!takesLong.isRunning()) {
+            began = System.nanoTime();
             takesLong.start();
+            goesOn.restart();
         }
     }
 
     private void rest() {
         takesLong.stop();
+        goesOn.stop();
         showProgress(false);
+    }
+
+    @Override
+    public void removeNotify() {
+        rest();
+        super.removeNotify();
     }
 
     private static String counts(PageModel now) {
