@@ -18,6 +18,7 @@ import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import javax.swing.ListSelectionModel;
 import javax.swing.ScrollPaneConstants;
+import javax.swing.SwingUtilities;
 import rakeline.shell.look.Look;
 import rakeline.shell.look.WideList;
 import rakeline.shell.page.Bench;
@@ -162,8 +163,14 @@ final class Shelf extends JPanel implements Bench.View {
         if (list.isSelectionEmpty()) {
             list.setSelectedIndex(0);
         }
-        list.ensureIndexIsVisible(list.getSelectedIndex());
         list.requestFocusInWindow();
+        SwingUtilities.invokeLater(this::bringIntoSight);
+    }
+
+    /** As near to the top as it can be; once there is room, which a shelf just opened does not have yet. */
+    private void bringIntoSight() {
+        list.ensureIndexIsVisible(0);
+        list.ensureIndexIsVisible(list.getSelectedIndex());
     }
 
     /** Steps over headings, in the direction of the step. */
