@@ -1,6 +1,7 @@
 package rakeline.shell;
 
 import java.util.List;
+import java.util.function.Consumer;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
 import javax.swing.text.JTextComponent;
@@ -41,10 +42,23 @@ final class Deeds {
                 Deed.of("Edit", "Undo", "ctrl Z", steps::undo).when(steps::canUndo),
                 Deed.of("Edit", "Redo", "ctrl shift Z", steps::redo).when(steps::canRedo),
                 Deed.of("Edit", "Redo, the other key", "ctrl Y", steps::redo).when(steps::canRedo),
-                Deed.of("Edit", "Cut", "ctrl X", TextOrRows.either(JTextComponent::cut, rows::cut)),
-                Deed.of("Edit", "Copy", "ctrl C", TextOrRows.either(JTextComponent::copy, rows::copy)),
-                Deed.of("Edit", "Paste", "ctrl V", TextOrRows.either(JTextComponent::paste, this::paste)),
-                Deed.of("Edit", "Select all", "ctrl A", TextOrRows.either(JTextComponent::selectAll, rows::selectAll)));
+                Deed.of("Edit", "Cut", "ctrl X", inHand("cut", JTextComponent::cut, rows::cut)),
+                Deed.of("Edit", "Copy", "ctrl C", inHand("copy", JTextComponent::copy, rows::copy)),
+                Deed.of("Edit", "Paste", "ctrl V", inHand("paste", JTextComponent::paste, this::paste)),
+                Deed.of(
+                        "Edit",
+                        "Select all",
+                        "ctrl A",
+                        inHand("selectAll", JTextComponent::selectAll, rows::selectAll)));
+    }
+
+    /** With the text that has the keys, with the rack's table while the keys are there, else with rows. */
+    private Runnable inHand(String name, Consumer<JTextComponent> text, Runnable onRows) {
+        return TextOrRows.either(text, () -> {
+            if (!face.get().rack().edit(name)) {
+                onRows.run();
+            }
+        });
     }
 
     private void paste() {

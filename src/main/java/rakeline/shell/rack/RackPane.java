@@ -4,6 +4,8 @@ import java.awt.BorderLayout;
 import java.awt.CardLayout;
 import java.awt.Component;
 import java.awt.Dimension;
+import java.awt.KeyboardFocusManager;
+import java.awt.event.ActionEvent;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -15,7 +17,9 @@ import javax.swing.JLabel;
 import javax.swing.JList;
 import javax.swing.JPanel;
 import javax.swing.JPopupMenu;
+import javax.swing.JTable;
 import javax.swing.JToggleButton;
+import javax.swing.SwingUtilities;
 import net.miginfocom.swing.MigLayout;
 import rakeline.catalogue.Bundled;
 import rakeline.catalogue.RiderFile;
@@ -287,11 +291,22 @@ public final class RackPane extends JPanel implements RackDesk.View {
         numbers.table().changeSelection(numbers.table().getRowCount() - 1, 0, false, false);
     }
 
-    /** Whether the focus is on it. */
+    /** Whether the focus is on it, also while a menu is open. */
     public boolean isAtHand() {
-        java.awt.Component owner =
-                java.awt.KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner();
-        return owner != null && javax.swing.SwingUtilities.isDescendingFrom(owner, this);
+        Component owner = KeyboardFocusManager.getCurrentKeyboardFocusManager().getPermanentFocusOwner();
+        return owner != null && SwingUtilities.isDescendingFrom(owner, this);
+    }
+
+    /** Cuts, copies, pastes or selects in the table while the focus is here; whether it is. */
+    public boolean edit(String action) {
+        boolean here = isAtHand();
+        if (here) {
+            JTable table = numbers.table();
+            table.getActionMap()
+                    .get(action)
+                    .actionPerformed(new ActionEvent(table, ActionEvent.ACTION_PERFORMED, action));
+        }
+        return here;
     }
 
     @Override
