@@ -3,7 +3,6 @@ package rakeline.shell.rack;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.UnaryOperator;
 import javax.swing.Timer;
 import rakeline.desk.RackView;
 import rakeline.quantity.Refusal;
@@ -34,13 +33,14 @@ public final class RackDesk implements Bench.View {
     private final RackKeeper keeper;
     private final Timer rest = new Timer(REST_MILLIS, event -> save());
     private final RackNow now = new RackNow();
-    private RackHistory history = RackHistory.EMPTY;
+    private final RackSteps steps;
 
     public RackDesk(Bench bench, Host host) {
         this.bench = bench;
         this.host = host;
         loader = new RackLoader(bench, host, new Loaded());
         keeper = new RackKeeper(bench, host, this::files, new Told());
+        steps = new RackSteps(now, keeper);
         rest.setRepeats(false);
     }
 
@@ -134,23 +134,13 @@ public final class RackDesk implements Bench.View {
         if (model().isShown(before, column, text)) {
             return;
         }
-        UnaryOperator<RackRow> edit = model().edit(column, text);
-        change(before, edit, id + " " + column.key());
+        steps.change(before, model().edit(column, text), id + " " + column.key());
         rest.restart();
-    }
-
-    private void change(RackRow before, UnaryOperator<RackRow> edit, String cell) {
-        RackRow after = edit.apply(before);
-        if (!after.equals(before)) {
-            history = history.and(before, after, cell);
-            keeper.edited(before.id(), edit);
-            now.put(before.id(), after);
-        }
     }
 
     /** The cell is left: what was typed is one step, and is written. */
     void leave() {
-        history = history.pause();
+        steps.pause();
         save();
     }
 
@@ -177,45 +167,35 @@ public final class RackDesk implements Bench.View {
     void paste(int row, int column, String block) {
         List<RackRow> pasted = model().paste(row, column, block);
         for (RackRow after : pasted) {
-            change(model().row(after.id()).orElseThrow(), before -> after, "paste into " + after.id());
+            steps.change(model().row(after.id()).orElseThrow(), before -> after, "paste into " + after.id());
         }
         leave();
     }
 
     /** Whether a change of a bike can be undone. */
     public boolean canUndo() {
-        return !history.before().isEmpty();
+        return steps.canUndo();
     }
 
     public boolean canRedo() {
-        return !history.after().isEmpty();
+        return steps.canRedo();
     }
 
     public void undo() {
-        history.undo().ifPresent(move -> travel(move, "undone"));
+        steps.undo().ifPresent(row -> travelled(row, "undone"));
     }
 
     public void redo() {
-        history.redo().ifPresent(move -> travel(move, "done again"));
+        steps.redo().ifPresent(row -> travelled(row, "done again"));
     }
 
-    private void travel(RackHistory.Move move, String words) {
-        history = move.history();
-        RackRow to = move.step().to();
-        model().row(to.id()).ifPresent(row -> {
-            RackRow moved =
-                    new RackRow(row.id(), row.path(), row.place(), to.name(), to.bike(), to.waiting(), row.trouble());
-            keeper.edited(row.id(), theirs -> {
-                throw new Refusal("it cannot be undone on numbers of another program.");
-            });
-            now.put(row.id(), moved);
-            bench.say(words + " in " + row.name());
-            save();
-        });
+    private void travelled(RackRow row, String words) {
+        bench.say(words + " in " + row.name());
+        save();
     }
 
     void rename(String id, String name) {
-        model().row(id).ifPresent(row -> change(row, before -> before.named(name), "name of " + id));
+        model().row(id).ifPresent(row -> steps.change(row, before -> before.named(name), "name of " + id));
         leave();
     }
 
@@ -264,9 +244,9 @@ public final class RackDesk implements Bench.View {
         public void parting(boolean elsewhere, List<String> paths) {
             if (elsewhere) {
                 now.listAgain();
+                steps.forget();
             }
             keepUnfinished();
-            history = elsewhere ? RackHistory.EMPTY : history;
             leave(model().rows().stream()
                     .filter(row -> !row.path().isEmpty())
                     .filter(row -> elsewhere || !paths.contains(row.path()))
@@ -292,14 +272,14 @@ public final class RackDesk implements Bench.View {
 
         @Override
         public void placed(String id, RackRow row) {
-            history = history.moved(id, row);
+            steps.moved(id, row);
             loader.moved(id, row.path());
             now.put(id, row);
         }
 
         @Override
         public void overtaken(String id, RackRow row) {
-            history = RackHistory.EMPTY;
+            steps.forget();
             now.put(id, row);
         }
     }

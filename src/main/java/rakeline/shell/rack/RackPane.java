@@ -6,25 +6,16 @@ import java.awt.Component;
 import java.awt.Dimension;
 import java.awt.KeyboardFocusManager;
 import java.awt.event.ActionEvent;
-import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import javax.swing.ButtonGroup;
-import javax.swing.DefaultListCellRenderer;
 import javax.swing.JButton;
-import javax.swing.JComboBox;
 import javax.swing.JLabel;
-import javax.swing.JList;
 import javax.swing.JPanel;
 import javax.swing.JPopupMenu;
 import javax.swing.JTable;
 import javax.swing.JToggleButton;
 import javax.swing.SwingUtilities;
 import net.miginfocom.swing.MigLayout;
-import rakeline.catalogue.Bundled;
-import rakeline.catalogue.RiderFile;
-import rakeline.geometry.Hands;
-import rakeline.rider.Rider;
 import rakeline.shell.look.Look;
 import rakeline.shell.look.Pile;
 import rakeline.shell.look.Words;
@@ -42,14 +33,10 @@ public final class RackPane extends JPanel implements RackDesk.View {
     private final SideBySide paired;
     private final JPanel cards = new JPanel(new CardLayout());
     private final JLabel summary;
-    private final JComboBox<Choice<Optional<Rider>>> rider = new JComboBox<>();
-    private final JComboBox<Hands> hands = new JComboBox<>(Hands.values());
-    private final JComboBox<LengthUnit> lengths = new JComboBox<>(LengthUnit.values());
+    private final transient SeatChoice seat;
     private final JButton bikes = new JButton("Bikes…");
     private final JToggleButton numbersKey = new JToggleButton("Numbers");
     private final JToggleButton pairedKey = new JToggleButton("Side by side");
-    private boolean filling;
-    private transient List<String> troubles = List.of();
 
     public RackPane(Look look, Bench bench, RackDesk desk) {
         super(new BorderLayout());
@@ -59,6 +46,7 @@ public final class RackPane extends JPanel implements RackDesk.View {
         hand = new RackHand(look, desk, stock, this);
         numbers = new RackNumbers(look, desk, hand::rename);
         paired = new SideBySide(look, desk, stock, this::selected, this::reveal);
+        seat = new SeatChoice(desk);
         summary = Words.line("", look.softText(), look.soft());
         summary.setName("rack summary");
         setBackground(look.paper());
@@ -70,7 +58,7 @@ public final class RackPane extends JPanel implements RackDesk.View {
         add(cards, BorderLayout.CENTER);
         numbers.table().setTransferHandler(new RackTransfer(hand, numbers.table()));
         setTransferHandler(new RackTransfer(hand, numbers.table()));
-        listRiders();
+        seat.listRiders();
         desk.watch(this);
     }
 
@@ -86,24 +74,10 @@ public final class RackPane extends JPanel implements RackDesk.View {
         readyBikes();
         line.add(bikes);
         line.add(key("Columns…", hand::chooseColumns));
-        line.labelled("Lengths in", lengths, "rack lengths");
-        line.labelled("Rider", rider, "rack rider");
-        line.labelled("Hands on", hands, "rack hands");
+        seat.putIn(line);
         line.add(key("Compare", hand::compare));
         line.add(key("Match", hand::match));
         turnKeys(line);
-        lengths.addActionListener(event -> act(() -> desk.in(lengths.getItemAt(lengths.getSelectedIndex()))));
-        rider.addActionListener(event -> act(this::seat));
-        hands.addActionListener(event -> act(this::seat));
-        hands.setSelectedItem(Hands.HOODS);
-        hands.setRenderer(new DefaultListCellRenderer() {
-            @Override
-            public Component getListCellRendererComponent(
-                    JList<?> list, Object value, int index, boolean isSelected, boolean hasFocus) {
-                return super.getListCellRendererComponent(
-                        list, value instanceof Hands some ? some.word() : value, index, isSelected, hasFocus);
-            }
-        });
         Pile head = new Pile(0);
         head.add(line);
         return head;
@@ -151,84 +125,15 @@ public final class RackPane extends JPanel implements RackDesk.View {
         turn();
     }
 
-    private void act(Runnable work) {
-        if (!filling) {
-            work.run();
-        }
-    }
-
-    private void seat() {
-        Choice<Optional<Rider>> seated = rider.getItemAt(Math.max(0, rider.getSelectedIndex()));
-        desk.seat(new RackSeat(
-                seated == null ? Optional.empty() : seated.value(), hands.getItemAt(hands.getSelectedIndex())));
-    }
-
-    private void listRiders() {
-        RackFiles files = desk.files();
-        desk.host()
-                .aside(
-                        () -> files.offered(Bundled.RIDERS, RiderFile.SIZE_LIMIT, RiderFile::read),
-                        this::listRiders,
-                        desk::say);
-    }
-
-    private void listRiders(RackFiles.Offered<Rider> offered) {
-        List<Choice<Optional<Rider>>> all = new ArrayList<>();
-        all.add(new Choice<>("none", Optional.empty()));
-        riders(offered.things()).forEach(one -> all.add(new Choice<>(one.name(), Optional.of(one))));
-        fill(() -> {
-            Choice.fill(rider, all);
-            showSeat();
-        });
-        sayNew(offered.troubles());
-    }
-
-    /** One who sits on the bikes stays seated where the file is gone, and is as it says now where it has changed. */
-    private List<Rider> riders(List<Rider> offered) {
-        Optional<Rider> seated = desk.seat().rider().filter(one -> !offered.contains(one));
-        Optional<Rider> changed = seated.flatMap(one -> offered.stream()
-                .filter(other -> other.name().equals(one.name()))
-                .findFirst());
-        changed.ifPresent(
-                other -> desk.seat(new RackSeat(Optional.of(other), desk.seat().hands())));
-        List<Rider> all = new ArrayList<>(offered);
-        seated.filter(one -> changed.isEmpty()).ifPresent(all::add);
-        return all;
-    }
-
-    /** The same is not said at every look. */
-    private void sayNew(List<String> sentences) {
-        if (!sentences.isEmpty() && !sentences.equals(troubles)) {
-            desk.say(String.join(" ", sentences));
-        }
-        troubles = List.copyOf(sentences);
-    }
-
     @Override
     public void listAgain() {
-        listRiders();
+        seat.listRiders();
         paired.listParts();
-    }
-
-    private void showSeat() {
-        for (int i = 0; i < rider.getItemCount(); i++) {
-            if (rider.getItemAt(i).value().equals(desk.seat().rider())) {
-                rider.setSelectedIndex(i);
-            }
-        }
-        hands.setSelectedItem(desk.seat().hands());
-        lengths.setSelectedItem(desk.model().lengths());
-    }
-
-    private void fill(Runnable work) {
-        filling = true;
-        work.run();
-        filling = false;
     }
 
     @Override
     public void showRack() {
-        fill(this::showSeat);
+        seat.refresh();
         numbers.refresh();
         paired.refresh();
         String words = words();

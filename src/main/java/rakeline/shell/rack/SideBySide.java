@@ -1,50 +1,37 @@
 package rakeline.shell.rack;
 
 import java.awt.BorderLayout;
-import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import java.util.stream.IntStream;
 import javax.swing.JButton;
-import javax.swing.JCheckBox;
 import javax.swing.JComboBox;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import javax.swing.ScrollPaneConstants;
-import rakeline.catalogue.Bundled;
-import rakeline.catalogue.PartsFile;
 import rakeline.figure.BikeDrawing;
 import rakeline.figure.Figure;
 import rakeline.geometry.Bike;
-import rakeline.geometry.parts.Stock;
-import rakeline.quantity.Refusal;
 import rakeline.shell.figures.FigureView;
 import rakeline.shell.figures.Handles;
 import rakeline.shell.look.Look;
 import rakeline.shell.look.Scrolled;
 import rakeline.shell.look.Words;
 import rakeline.study.Progress;
-import rakeline.study.fit.Wanted;
 
 /** Bikes of the rack compared, as built or at the same contact points, and matched to stock parts. */
 final class SideBySide extends JPanel {
     private final transient Look look;
     private final transient RackDesk desk;
     private final transient RackStock stock;
-    private final JComboBox<Choice<Optional<Wanted>>> contact = new JComboBox<>();
-    private final JComboBox<Choice<Optional<Stock>>> parts = new JComboBox<>();
-    private final JComboBox<BikeDrawing.At> at = new JComboBox<>(BikeDrawing.At.values());
-    private final JCheckBox only = new JCheckBox("Only the table's columns");
+    private final transient PairingChoice choice;
     private final JPanel taking;
     private final Waiting waiting;
-    private transient List<String> troubles = List.of();
     private final Shown shown;
     private final Runnable reveal;
     private transient Supplier<List<RackRow>> chosen = List::of;
-    private boolean filling;
     private transient Runnable last = () -> {};
     private transient Object question = "";
     private int asked;
@@ -64,6 +51,7 @@ final class SideBySide extends JPanel {
         this.reveal = reveal;
         setBackground(look.paper());
         Handles.in(this, new RackHandles(desk, () -> drawn));
+        choice = new PairingChoice(desk, () -> last.run());
         shown = new Shown(look);
         taking = new Lines(look);
         waiting = new Waiting(look, this::calledOff);
@@ -76,97 +64,27 @@ final class SideBySide extends JPanel {
         scroll.getVerticalScrollBar().setUnitIncrement(look.space(8));
         JPanel above = new JPanel(new BorderLayout());
         above.setOpaque(false);
-        above.add(choices(), BorderLayout.NORTH);
+        above.add(choice.line(look), BorderLayout.NORTH);
         above.add(waiting, BorderLayout.CENTER);
         above.add(taking, BorderLayout.SOUTH);
         add(above, BorderLayout.NORTH);
         add(scroll, BorderLayout.CENTER);
         say(
                 "Select bikes on the table and press Compare, or press Match for the stock parts that put the same contact points on each.");
-        listParts();
-    }
-
-    private JPanel choices() {
-        Lines line = new Lines(look);
-        line.labelled("Contact points", contact, "rack contact");
-        line.labelled("Stock parts", parts, "rack parts");
-        line.labelled("Drawn over each other at", at, "rack at");
-        only.setName("rack only");
-        only.setOpaque(false);
-        line.add(only);
-        contact.addActionListener(event -> again());
-        parts.addActionListener(event -> again());
-        at.addActionListener(event -> again());
-        only.addActionListener(event -> again());
-        return line;
-    }
-
-    /** Asks what was asked last, of what is chosen now. */
-    private void again() {
-        if (!filling) {
-            last.run();
-        }
+        choice.listParts();
     }
 
     /** Offers the stock parts whose files lie in the folders now, and those that come with the program. */
     void listParts() {
-        RackFiles files = desk.files();
-        desk.host()
-                .aside(
-                        () -> files.offered(Bundled.PARTS, PartsFile.SIZE_LIMIT, PartsFile::read),
-                        this::listParts,
-                        desk::say);
-    }
-
-    private void listParts(RackFiles.Offered<Stock> offered) {
-        List<Choice<Optional<Stock>>> all = new ArrayList<>();
-        all.add(new Choice<>("none: stem and spacers stay", Optional.empty()));
-        offered.things().forEach(one -> all.add(new Choice<>(one.name(), Optional.of(one))));
-        fill(() -> Choice.fill(parts, all));
-        if (!offered.troubles().isEmpty() && !offered.troubles().equals(troubles)) {
-            desk.say(String.join(" ", offered.troubles()));
-        }
-        troubles = offered.troubles();
-    }
-
-    private void fill(Runnable work) {
-        filling = true;
-        work.run();
-        filling = false;
+        choice.listParts();
     }
 
     /** Offers the contact points of the bikes that are on the rack now, and of the rider. */
     void refresh() {
-        List<Choice<Optional<Wanted>>> all = new ArrayList<>();
-        all.add(new Choice<>("each bike's own", Optional.empty()));
-        desk.seat().rider().ifPresent(rider -> offer(all, rider.name(), () -> Wanted.of(rider)));
-        desk.model().rows().forEach(row -> row.bike().ifPresent(bike -> offer(all, row.name(), () -> Wanted.of(bike))));
-        fill(() -> Choice.fill(contact, all));
+        choice.refresh();
         if (isShowing()) {
             last.run();
         }
-    }
-
-    private static void offer(List<Choice<Optional<Wanted>>> all, String name, Supplier<Wanted> points) {
-        try {
-            all.add(new Choice<>("those of " + name, Optional.of(points.get())));
-        } catch (Refusal saysNowhere) {
-            // a bike without contact points and bar has none to offer, and says so in its cells
-        }
-    }
-
-    private Pairing pairing(List<Bike> bikes) {
-        Choice<Optional<Wanted>> points = contact.getItemAt(Math.max(0, contact.getSelectedIndex()));
-        Choice<Optional<Stock>> some = parts.getItemAt(Math.max(0, parts.getSelectedIndex()));
-        List<String> keys = only.isSelected()
-                ? desk.model().columns().stream().map(RackColumn::key).toList()
-                : List.of();
-        return new Pairing(
-                bikes,
-                desk.seat(),
-                points == null ? Optional.empty() : points.value(),
-                some == null ? Optional.empty() : some.value(),
-                keys);
     }
 
     private List<RackRow> rows(int fewest) {
@@ -191,8 +109,8 @@ final class SideBySide extends JPanel {
 
     private void putSideBySide() {
         List<RackRow> rows = rows(2);
-        Pairing pairing = pairing(bikes(rows));
-        BikeDrawing.At where = at.getItemAt(at.getSelectedIndex());
+        Pairing pairing = choice.of(bikes(rows));
+        BikeDrawing.At where = choice.at();
         List<String> ids = rows.stream().map(RackRow::id).toList();
         ask(List.of(pairing, where, ids), progress -> pairing.compared(where, progress), figures -> {
             drawn = ids;
@@ -265,7 +183,7 @@ final class SideBySide extends JPanel {
             question = "";
             say("The rack has no bike yet.");
         } else {
-            Pairing pairing = pairing(bikes);
+            Pairing pairing = choice.of(bikes);
             ask(pairing, pairing::matched, this::showOptions);
         }
     }
