@@ -95,11 +95,6 @@ public final class Layout {
         return needs;
     }
 
-    /** The names that the row takes from rows above, each once. */
-    public List<String> takes(String id) {
-        return needs(id).stream().map(Need::name).distinct().toList();
-    }
-
     /** The names of the dials and pickers that the row follows: its own, and those of the rows it needs, in page order. */
     public List<String> controlsBehind(String id) {
         Set<String> behind = new HashSet<>();

@@ -15,7 +15,7 @@ import java.util.Optional;
  * @param printed what the row printed, bounded
  * @param controls dials and pickers that it declares
  * @param follows the names of the dials and pickers that it follows, its own among them, in page order
- * @param takes the names that it takes from rows above, each once
+ * @param takes the names that it takes from rows above, and which row gives each
  * @param numbers what its variables hold that are plain numbers and are assigned nowhere in it again
  */
 public record Outcome(
@@ -27,7 +27,7 @@ public record Outcome(
         Optional<Result> result,
         List<Control> controls,
         List<String> follows,
-        List<String> takes,
+        List<Layout.Need> takes,
         Map<String, Double> numbers) {
     public Outcome {
         controls = List.copyOf(controls);
@@ -79,7 +79,7 @@ public record Outcome(
     }
 
     /** The same, called so, following these dials and pickers and taking these names. */
-    public Outcome placed(String newName, List<String> following, List<String> taking) {
+    public Outcome placed(String newName, List<String> following, List<Layout.Need> taking) {
         return new Outcome(id, newName, state, message, printed, result, controls, following, taking, numbers);
     }
 }

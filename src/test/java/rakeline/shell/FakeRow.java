@@ -8,6 +8,7 @@ import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import rakeline.engine.Control;
+import rakeline.engine.Layout;
 import rakeline.engine.Outcome;
 import rakeline.engine.Result;
 import rakeline.engine.State;
@@ -81,12 +82,12 @@ final class FakeRow {
                 Map.of());
     }
 
-    private static List<String> takes(Row.Snippet row, Worksheet page) {
+    private static List<Layout.Need> takes(Row.Snippet row, Worksheet page) {
         return page.rows().stream()
                 .takeWhile(other -> !other.id().equals(row.id()))
                 .filter(Row.Snippet.class::isInstance)
-                .flatMap(other -> defines((Row.Snippet) other).stream())
-                .filter(name -> uses(row, Set.of(name)))
+                .flatMap(other -> defines((Row.Snippet) other).stream().map(name -> new Layout.Need(name, other.id())))
+                .filter(need -> uses(row, Set.of(need.name())))
                 .toList();
     }
 

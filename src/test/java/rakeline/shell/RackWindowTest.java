@@ -292,6 +292,15 @@ class RackWindowTest {
         window.await("both sizes are on the rack", () -> paths().size() == 4);
     }
 
+    @Test
+    void whatIsPastedFromTheMenuWhileTheRackHasTheKeysGoesIntoItsCells() {
+        copy("512");
+        rack.cell(TableCell.row(0).column(STACK)).click();
+        window.choose("Edit", "Paste");
+        window.await("it stands in the cell", () -> text(0, STACK).contains("512"));
+        assertThat(window.model().page().rows()).hasSize(1);
+    }
+
     private static void copy(String text) {
         Toolkit.getDefaultToolkit().getSystemClipboard().setContents(new StringSelection(text), null);
     }

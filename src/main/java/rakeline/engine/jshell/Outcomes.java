@@ -130,6 +130,6 @@ final class Outcomes {
     }
 
     private Outcome placed(Outcome outcome, String name) {
-        return outcome.placed(name, page.controlsBehind(outcome.id()), page.takes(outcome.id()));
+        return outcome.placed(name, page.controlsBehind(outcome.id()), page.needs(outcome.id()));
     }
 }

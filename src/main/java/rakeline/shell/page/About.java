@@ -1,11 +1,14 @@
 package rakeline.shell.page;
 
-import java.util.HashMap;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
+import rakeline.engine.Layout.Need;
 import rakeline.engine.Outcome;
 import rakeline.engine.Result;
 import rakeline.worksheet.Row;
@@ -15,49 +18,67 @@ import rakeline.worksheet.Row;
  * made of bikes, or is neither: a number, a rider, a list of parts.
  */
 final class About {
-    private final List<Outcome> rows;
-    private final Map<String, Outcome> named = new HashMap<>();
-    private final Set<String> numbers = new HashSet<>();
+    /**
+     * A row with a drawing.
+     *
+     * @param bikes of those that the figure is about, how many it shows
+     */
+    record Drawn(Outcome row, int bikes) {}
+
+    private final Map<String, Outcome> rows = new LinkedHashMap<>();
 
     About(PageModel page) {
-        rows = page.rows().stream().map(Row::id).map(page::standing).toList();
-        rows.forEach(row -> {
-            named.put(row.name(), row);
-            numbers.addAll(row.numbers().keySet());
-        });
+        page.rows().stream().map(Row::id).forEach(id -> rows.put(id, page.standing(id)));
     }
 
     /** The rows with a drawing of bikes that a row is about, and of no other, that follow no dial that it does not. */
-    List<Outcome> drawnFor(Outcome figure) {
-        Set<String> bikes = of(figure);
-        return rows.stream()
+    List<Drawn> drawnFor(Outcome figure) {
+        Set<Need> bikes = of(figure);
+        return rows.values().stream()
                 .filter(row ->
                         !Beside.drawings(row).isEmpty() && figure.follows().containsAll(row.follows()))
-                .filter(row -> figure.takes().contains(row.name()) || shows(row, bikes))
+                .flatMap(row -> shown(row, bikes).stream())
                 .toList();
     }
 
-    private boolean shows(Outcome drawing, Set<String> bikes) {
-        Set<String> drawn = isBike(drawing) ? Set.of(drawing.name()) : of(drawing);
-        return !drawn.isEmpty() && bikes.containsAll(drawn);
+    private Optional<Drawn> shown(Outcome row, Set<Need> bikes) {
+        Set<Need> drawn = isBike(row) ? Set.of(new Need(row.name(), row.id())) : drawnBy(row, bikes);
+        return drawn.isEmpty() || !bikes.containsAll(drawn)
+                ? Optional.empty()
+                : Optional.of(new Drawn(row, drawn.size()));
     }
 
-    private Set<String> of(Outcome row) {
-        Set<String> bikes = new LinkedHashSet<>();
+    /** The bikes that the row gives itself, where the figure takes any of them; else those that it takes from others. */
+    private Set<Need> drawnBy(Outcome row, Set<Need> bikes) {
+        Set<Need> own =
+                bikes.stream().filter(bike -> bike.rowId().equals(row.id())).collect(Collectors.toSet());
+        return own.isEmpty() ? of(row) : own;
+    }
+
+    private Set<Need> of(Outcome row) {
+        Set<Need> bikes = new LinkedHashSet<>();
         collect(row, new HashSet<>(), bikes);
         return bikes;
     }
 
-    private void collect(Outcome row, Set<String> seen, Set<String> bikes) {
-        for (String name : row.takes()) {
-            Outcome giver = named.get(name);
-            if (giver == null || isBike(giver)) {
-                bikes.add(name);
-            } else if (seen.add(name)) {
-                collect(giver, seen, bikes);
+    private void collect(Outcome row, Set<Need> seen, Set<Need> bikes) {
+        for (Need taken : row.takes()) {
+            Outcome giver = rows.get(taken.rowId());
+            if (isMade(taken, giver)) {
+                if (seen.add(taken)) {
+                    collect(giver, seen, bikes);
+                }
+            } else if (!giver.numbers().containsKey(taken.name())) {
+                bikes.add(taken);
             }
         }
-        bikes.removeAll(numbers);
+    }
+
+    /** Whether it is what the row came to, and no bike: a study, a rider, a list, something made of what the row takes. */
+    private static boolean isMade(Need taken, Outcome giver) {
+        return giver.name().equals(taken.name())
+                && !isBike(giver)
+                && !giver.numbers().containsKey(taken.name());
     }
 
     private static boolean isBike(Outcome row) {

@@ -31,8 +31,8 @@ public final class Beside {
 
     /**
      * The drawings of the bikes that a row's figure is about, one of each kind: such as follow most of the dials and pickers
-     * that the figure follows, and of these the last at or above it, else the first below. None follows a dial that the
-     * figure does not follow, and none shows a bike that the figure is not about.
+     * that the figure follows, of these such as show most of the bikes, and of these the last at or above it, else the
+     * first below. None follows a dial that the figure does not follow, and none shows a bike that the figure is not about.
      */
     public static Map<String, Drawing> figure(PageModel page, String row) {
         List<String> ids = page.rows().stream().map(Row::id).toList();
@@ -40,11 +40,13 @@ public final class Beside {
         Map<String, Drawing> found = new LinkedHashMap<>();
         new About(page)
                 .drawnFor(page.standing(row)).stream()
-                        .sorted(Comparator.comparing(
-                                        (Outcome drawn) -> -drawn.follows().size())
-                                .thenComparing(drawn -> ids.indexOf(drawn.id()) > place)
-                                .thenComparing(drawn -> Math.abs(ids.indexOf(drawn.id()) - place)))
-                        .flatMap(drawn -> drawings(drawn).stream())
+                        .sorted(Comparator.comparing((About.Drawn drawn) ->
+                                        -drawn.row().follows().size())
+                                .thenComparing(drawn -> -drawn.bikes())
+                                .thenComparing(drawn -> ids.indexOf(drawn.row().id()) > place)
+                                .thenComparing(drawn ->
+                                        Math.abs(ids.indexOf(drawn.row().id()) - place)))
+                        .flatMap(drawn -> drawings(drawn.row()).stream())
                         .forEach(drawing -> found.putIfAbsent(drawing.kind(), drawing));
         return found;
     }

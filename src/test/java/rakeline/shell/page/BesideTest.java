@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import rakeline.engine.Layout;
 import rakeline.engine.Outcome;
 import rakeline.engine.Result;
 import rakeline.engine.State;
@@ -75,23 +76,35 @@ class BesideTest {
                     Row.Snippet.of("made", "Bike made = …; Bike again = …;"),
                     Row.Snippet.of("own", "sweep(made)"),
                     Row.Snippet.of("sweeping", "Sweeping sweeping = sweep(other)"),
-                    Row.Snippet.of("through", "sweeping.chart()")));
+                    Row.Snippet.of("through", "sweeping.chart()"),
+                    Row.Snippet.of("pair", "Bike one = …; Bike two = …; draw(one, two)"),
+                    Row.Snippet.of("limits", "limitsOf(one, two)"),
+                    Row.Snippet.of("all", "measures(frame, other)"),
+                    Row.Snippet.of("laid", "draw(frame, other)")));
     private static final PageModel WALKED = PageModel.of(TOES, new Origin.New(), true)
             .after(row("frame", bike("frame"), List.of(), List.of()))
             .after(row("other", bike("other"), List.of(), List.of()))
             .after(row("it", bike("it"), List.of("tyre"), List.of("frame")))
             .after(row("foot", new Result.Shown(side("foot of it")), List.of("tyre"), List.of("it")))
             .after(row("still", CHART, List.of(), List.of("frame")))
-            .after(row("moved", CHART, List.of("tyre"), List.of("it", "tyre")))
+            .after(row("moved", CHART, List.of("tyre"), List.of("it", "it.tyre")))
             .after(row("both", CHART, List.of("tyre"), List.of("frame", "it")))
             .after(row("made", bike("again"), List.of(), List.of()))
-            .after(row("own", CHART, List.of(), List.of("made inside")))
+            .after(row("own", CHART, List.of(), List.of("made.inner")))
             .after(row("sweeping", Result.Value.of("a sweep", Double.NaN), List.of(), List.of("other")))
-            .after(row("through", CHART, List.of(), List.of("sweeping")));
+            .after(row("through", CHART, List.of(), List.of("sweeping")))
+            .after(row("pair", new Result.Shown(side("one and two")), List.of(), List.of("frame")))
+            .after(row("limits", CHART, List.of(), List.of("pair.one", "pair.two")))
+            .after(row("all", CHART, List.of(), List.of("frame", "other")))
+            .after(row("laid", new Result.Shown(side("frame and other")), List.of(), List.of("frame", "other")));
 
+    /** @param takes the names of rows, or of what stands within a row behind its name and a full stop */
     private static Outcome row(String id, Result result, List<String> follows, List<String> takes) {
         Map<String, Double> numbers = follows.isEmpty() ? Map.of() : Map.of("tyre", 28.0);
-        return new Outcome(id, id, State.FRESH, "", "", Optional.of(result), List.of(), follows, takes, numbers);
+        List<Layout.Need> needs = takes.stream()
+                .map(taken -> new Layout.Need(taken.replaceFirst("^.*[.]", ""), taken.replaceFirst("[.].*$", "")))
+                .toList();
+        return new Outcome(id, id, State.FRESH, "", "", Optional.of(result), List.of(), follows, needs, numbers);
     }
 
     private static Result bike(String name) {
@@ -125,5 +138,15 @@ class BesideTest {
     @Test
     void whatAFigureIsMadeOfLeadsToTheBikesBehindIt() {
         assertThat(besideFigure("through")).contains("other");
+    }
+
+    @Test
+    void bikesThatWereMadeWhereTheyAreDrawnAreShownByThatDrawing() {
+        assertThat(besideFigure("limits")).contains("one and two");
+    }
+
+    @Test
+    void theDrawingOfAllItsBikesComesBeforeThatOfOne() {
+        assertThat(besideFigure("all")).contains("frame and other");
     }
 }
