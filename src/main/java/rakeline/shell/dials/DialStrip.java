@@ -63,6 +63,11 @@ public final class DialStrip extends JPanel implements Bench.View {
         return lines.firstToFocus();
     }
 
+    /** Has at most so many lines in sight, of two. */
+    public void inSight(int count) {
+        lines.inSight(count);
+    }
+
     @Override
     public void show(PageModel now) {
         List<Control> controls = now.controls();
@@ -91,6 +96,7 @@ public final class DialStrip extends JPanel implements Bench.View {
     private void rebuild(List<Control> controls) {
         lines.removeAll();
         controls.stream().map(this::viewOf).forEach(lines::add);
+        lines.followKeys();
         revalidate();
         repaint();
     }

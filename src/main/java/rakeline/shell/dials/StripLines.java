@@ -4,6 +4,8 @@ import java.awt.Component;
 import java.awt.Container;
 import java.awt.Dimension;
 import java.awt.Rectangle;
+import java.awt.event.FocusAdapter;
+import java.awt.event.FocusEvent;
 import java.util.Arrays;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -17,10 +19,11 @@ import rakeline.shell.look.Look;
 final class StripLines extends JPanel implements Scrollable {
     private static final int WIDEST = 300;
     private static final int LONGEST = 340;
-    private static final int LINES_IN_SIGHT = 2;
+    private static final int MOST_IN_SIGHT = 2;
 
     private final transient Look look;
     private final int narrowest;
+    private int inSight = MOST_IN_SIGHT;
 
     /**
      * @param narrowest width of a cell, in pixels at scale 1
@@ -43,8 +46,8 @@ final class StripLines extends JPanel implements Scrollable {
     /** As many as there is room for with every name in full, if that takes no more lines than are in sight. */
     private int perLine(int width) {
         int whole = perLine(width, wanted());
-        boolean inSight = lineCount(whole) <= LINES_IN_SIGHT;
-        return inSight ? whole : perLine(width, look.px(narrowest));
+        boolean fits = lineCount(whole) <= inSight;
+        return fits ? whole : perLine(width, look.px(narrowest));
     }
 
     private int perLine(int width, int cell) {
@@ -78,9 +81,27 @@ final class StripLines extends JPanel implements Scrollable {
         return (getComponentCount() + perLine - 1) / perLine;
     }
 
-    /** The height of at most two lines. */
+    /** Has at most so many lines in sight, of two. */
+    void inSight(int lines) {
+        inSight = Math.min(lines, MOST_IN_SIGHT);
+    }
+
+    /** Scrolls a control into sight when it gets the keys. */
+    void followKeys() {
+        for (Component cell : getComponents()) {
+            parts((Container) cell)
+                    .forEach(part -> part.addFocusListener(new FocusAdapter() {
+                        @Override
+                        public void focusGained(FocusEvent event) {
+                            scrollRectToVisible(cell.getBounds());
+                        }
+                    }));
+        }
+    }
+
+    /** The height of the lines that are in sight. */
     int heightInSight(int width) {
-        return heightOf(Math.min(LINES_IN_SIGHT, lineCount(perLine(width))));
+        return heightOf(Math.min(inSight, lineCount(perLine(width))));
     }
 
     private int heightOf(int lines) {

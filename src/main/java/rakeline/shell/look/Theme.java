@@ -58,6 +58,7 @@ public final class Theme {
         all.put("ToolTip.foreground", Look.hex(look.ink()));
         all.put("Slider.trackColor", Look.hex(look.edge()));
         all.put("Slider.trackValueColor", Look.hex(look.accent()));
+        all.put("Slider.focusedColor", Look.hex(look.accent()));
         all.put("Slider.thumbColor", Look.hex(look.card()));
         all.put("Slider.thumbBorderColor", Look.hex(look.accent()));
         all.put("ScrollBar.thumb", Look.hex(look.hairline()));

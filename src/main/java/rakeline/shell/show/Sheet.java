@@ -10,6 +10,8 @@ import javax.swing.JTextArea;
 import javax.swing.SwingConstants;
 import rakeline.figure.Drawing;
 import rakeline.figure.Figure;
+import rakeline.figure.Table;
+import rakeline.figure.paint.FigurePainter;
 import rakeline.shell.dials.DialStrip;
 import rakeline.shell.figures.FigureView;
 import rakeline.shell.look.Heights;
@@ -25,6 +27,15 @@ final class Sheet extends JPanel {
 
     /** The width of a drawing, in pixels at scale 1, that leaves no room for dimensions. */
     private static final int NARROW = 330;
+
+    /** The share of the height that a figure has at least, if one line of dials instead of two gives it that. */
+    private static final double HALF = 0.5;
+
+    /** The share of the height below which there is no room for a drawing beside a figure. */
+    private static final double LOW = 0.44;
+
+    /** How much higher a table may become for a drawing beside it. */
+    private static final double BROKEN = 1.3;
 
     /** Between figure and drawing, in spacing units. */
     private static final int BETWEEN = 4;
@@ -79,6 +90,7 @@ final class Sheet extends JPanel {
     /** Shows the controls of the page, and no figure where it has none. */
     void showNone(PageModel now) {
         strip.show(now);
+        strip.inSight(2);
         figure.setVisible(false);
         drawing.setVisible(false);
         words.setText("This page has no figure yet.");
@@ -93,8 +105,34 @@ final class Sheet extends JPanel {
         drawn = drawings.stream().skip(beside).findFirst();
         drawing.setVisible(drawn.isPresent());
         words.setText(shown.words());
+        fitStrip();
+        if (drawn.isPresent() && !hasRoomBeside(shown.figure())) {
+            drawn = Optional.empty();
+            drawing.setVisible(false);
+        }
         Area area = area();
         return new Parts(look, area.figureWidth(), area.height()).of(shown.figure());
+    }
+
+    private void fitStrip() {
+        strip.inSight(2);
+        if (area().height() < HALF * getHeight()) {
+            strip.inSight(1);
+        }
+    }
+
+    /** Not where little height is left, nor beside a table that would break for it. */
+    private boolean hasRoomBeside(Figure shown) {
+        Area area = area();
+        boolean breaks =
+                shown instanceof Table && heightOf(shown, area.figureWidth()) > BROKEN * heightOf(shown, area.width());
+        return area.height() >= LOW * getHeight() && !breaks;
+    }
+
+    private int heightOf(Figure shown, int width) {
+        return FigurePainter.of(Sliced.bare(shown), look.palette(), look.scale())
+                .preferredSize(width)
+                .height;
     }
 
     /** Shows one part. */
@@ -118,7 +156,7 @@ final class Sheet extends JPanel {
     private record Area(int x, int y, int width, int height, int figureWidth) {}
 
     private Area area() {
-        int margin = look.space(3);
+        int margin = look.space(4);
         int width = Math.max(1, getWidth() - 2 * margin);
         int foot = stripHeight() + wordsHeight(width) + look.space(3);
         int height = Math.max(1, getHeight() - margin - foot);

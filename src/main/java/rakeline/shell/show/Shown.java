@@ -63,7 +63,8 @@ record Shown(String row, Figure figure, Outcome standing) {
     private String words(List<String> cautions) {
         boolean fresh = standing.state() == State.FRESH || standing.state() == State.RUNNING;
         String state = fresh ? "" : standing.state().words() + ".";
-        return Stream.concat(Stream.of(state, held()), cautions.stream())
+        return Stream.of(List.of(state, held()), Sliced.sentences(figure), cautions)
+                .flatMap(List::stream)
                 .filter(words -> !words.isBlank())
                 .collect(Collectors.joining(" "));
     }

@@ -16,6 +16,9 @@ import rakeline.quantity.Numbers;
 
 /** Parts of figures. */
 final class Sliced {
+    /** In letters; longer ones are sentences. */
+    private static final int LONGEST_LABEL = 24;
+
     private Sliced() {}
 
     /** The figure without the words beneath it, which stand elsewhere. */
@@ -51,7 +54,27 @@ final class Sliced {
     }
 
     private static Drawing with(Drawing drawing, List<Drawing.Mark> marks) {
-        return new Drawing(drawing.kind(), drawing.title(), marks, drawing.columns(), "", List.of());
+        List<Drawing.Mark> drawn =
+                marks.stream().filter(mark -> !isSentence(mark)).toList();
+        return new Drawing(drawing.kind(), drawing.title(), drawn, drawing.columns(), "", List.of());
+    }
+
+    /** What a drawing says in so many words that large letters would stand across it: that is said beneath. */
+    static List<String> sentences(Figure figure) {
+        return figure instanceof Drawing drawing
+                ? drawing.marks().stream()
+                        .filter(Sliced::isSentence)
+                        .map(mark -> sentence(((Drawing.Label) mark).text()))
+                        .toList()
+                : List.of();
+    }
+
+    private static boolean isSentence(Drawing.Mark mark) {
+        return mark instanceof Drawing.Label label && label.text().length() > LONGEST_LABEL;
+    }
+
+    private static String sentence(String words) {
+        return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1) + ".";
     }
 
     /** The keys of a figure's columns, and the words in those that hold words: a table has its measures there. */

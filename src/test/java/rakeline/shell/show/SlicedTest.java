@@ -28,6 +28,19 @@ class SlicedTest {
         assertThat(Sliced.about(BIKE, table("Toe room"), false).marks()).isEmpty();
     }
 
+    @Test
+    void aSentenceOnADrawingIsSaidBeneathItInPlaceOfAcrossIt() {
+        Drawing.Label turned = label("turned 12.0°");
+        Drawing.Label room = label("the room is least at 21.0° of steer; they never meet");
+        Drawing foot = BIKE.withMarks(List.of(turned, room));
+        assertThat(((Drawing) Sliced.bare(foot)).marks()).containsExactly(turned);
+        assertThat(Sliced.sentences(foot)).containsExactly("The room is least at 21.0° of steer; they never meet.");
+    }
+
+    private static Drawing.Label label(String text) {
+        return new Drawing.Label(new Drawing.Point(0, 0), text, Drawing.Ink.SOFT, 0);
+    }
+
     private static Drawing.Dimension dimension(String text, String key) {
         return new Drawing.Dimension(
                 new Drawing.Point(0, 0), new Drawing.Point(1, 0), 5, text, key, Drawing.Ink.SOFT, 0);
