@@ -87,6 +87,20 @@ public record PageModel(
         return allowed ? standingOfAllowed(id) : Standing.untried(id).in(waits(id) ? State.WAITING : State.NOT_RUN);
     }
 
+    /**
+     * How a snippet stands for who looks at the page: what an exercise comes to is kept back while both the snippet and the
+     * note beneath it, which tells it, are folded.
+     */
+    public Outcome seen(Row row) {
+        List<Row> below = rows().stream()
+                .dropWhile(other -> !other.id().equals(row.id()))
+                .skip(1)
+                .limit(1)
+                .toList();
+        boolean tells = below.stream().anyMatch(next -> next instanceof Row.Note && next.folded());
+        return row.folded() && tells ? Standing.keptBack(standing(row.id())) : standing(row.id());
+    }
+
     private boolean waits(String id) {
         return page().row(id)
                 .filter(row -> row instanceof Row.Snippet snippet && snippet.waits())

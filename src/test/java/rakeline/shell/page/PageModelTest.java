@@ -86,4 +86,17 @@ class PageModelTest {
         assertThat(typed.savedTo(new Origin.New(), typed.page()).history().isSaved())
                 .isTrue();
     }
+
+    @Test
+    void whatAnExerciseComesToIsKeptBackWhileItsAnswerIsFolded() {
+        Row.Snippet check = Row.Snippet.of("r1", "a").folded(true);
+        Row.Note answer = new Row.Note("n1", "Worked answer: seven.");
+        PageModel exercise = PageModel.of(PAGE.withRows(List.of(check, answer.folded(true))), new Origin.New(), true)
+                .after(outcome("r1", State.FRESH));
+        PageModel open = PageModel.of(PAGE.withRows(List.of(check, answer)), new Origin.New(), true)
+                .after(outcome("r1", State.FRESH));
+        assertThat(exercise.seen(check).result().toString()).contains("Kept back");
+        assertThat(exercise.seen(check.folded(false)).result()).contains(new Result.Text("seven"));
+        assertThat(open.seen(check).result()).contains(new Result.Text("seven"));
+    }
 }
