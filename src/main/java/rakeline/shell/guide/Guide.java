@@ -6,6 +6,7 @@ import java.awt.Dimension;
 import java.awt.Window;
 import java.util.List;
 import java.util.Optional;
+import javax.swing.BorderFactory;
 import javax.swing.DefaultListModel;
 import javax.swing.JComponent;
 import javax.swing.JDialog;
@@ -37,6 +38,7 @@ public final class Guide {
     private final JTextField search = new JTextField();
     private final NotePane page;
     private final FigureView drawing;
+    private final JPanel room = new JPanel(new BorderLayout());
 
     private Guide(Window over, Look look, CodeHelp help) {
         topics = Topic.all(help);
@@ -99,8 +101,8 @@ public final class Guide {
         drawing.setName("topic drawing");
         drawing.setVisible(false);
         drawing.setPreferredSize(new Dimension(look.px(DRAWING_WIDTH), look.px(DRAWING_HEIGHT)));
-        JPanel room = new JPanel(new BorderLayout());
-        room.setBorder(look.room(0, 5, 4, 5));
+        room.setVisible(false);
+        room.setBorder(BorderFactory.createCompoundBorder(look.line(1, 0, 0, 0), look.room(2, 5, 4, 5)));
         room.setBackground(look.card());
         room.add(drawing, BorderLayout.CENTER);
         JPanel entry = new JPanel(new BorderLayout());
@@ -133,6 +135,7 @@ public final class Guide {
         page.getAccessibleContext().setAccessibleName(topic.title());
         topic.drawing().ifPresent(drawing::show);
         drawing.setVisible(topic.drawing().isPresent());
+        room.setVisible(topic.drawing().isPresent());
         SwingUtilities.invokeLater(() -> page.scrollRectToVisible(new java.awt.Rectangle(0, 0, 1, 1)));
     }
 

@@ -3,7 +3,6 @@ package rakeline.shell.rack;
 import java.awt.BorderLayout;
 import java.awt.Component;
 import java.awt.Dimension;
-import java.awt.FlowLayout;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -17,6 +16,7 @@ import javax.swing.JTextField;
 import javax.swing.RowFilter;
 import javax.swing.table.DefaultTableModel;
 import javax.swing.table.TableRowSorter;
+import net.miginfocom.swing.MigLayout;
 import rakeline.shell.look.Ask;
 import rakeline.shell.look.Look;
 import rakeline.shell.look.TextChange;
@@ -84,8 +84,9 @@ final class ColumnChoice extends JPanel {
         JTextField field = new JTextField(24);
         field.setName("columns filter");
         field.getAccessibleContext().setAccessibleName("Only those that hold these letters");
+        Ask.first(field);
         TextChange.in(field, () -> sorter.setRowFilter(holding(field.getText())));
-        JPanel line = new JPanel(new FlowLayout(FlowLayout.LEADING, look.space(2), 0));
+        JPanel line = new JPanel(new MigLayout("insets 0", "[]" + look.space(2) + "[]"));
         line.add(Words.line("Only those with", look.body(), look.ink()));
         line.add(field);
         return line;
@@ -103,7 +104,7 @@ final class ColumnChoice extends JPanel {
     }
 
     private JPanel keys(Look look) {
-        JPanel line = new JPanel(new FlowLayout(FlowLayout.LEADING, look.space(2), 0));
+        JPanel line = new JPanel(new MigLayout("insets 0", "[]" + look.space(2) + "[]"));
         line.add(key("Further left", -1));
         line.add(key("Further right", 1));
         return line;

@@ -3,13 +3,13 @@ package rakeline.shell.rack;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import javax.swing.JList;
 import javax.swing.JOptionPane;
 import javax.swing.JScrollPane;
 import rakeline.catalogue.BikeFile;
 import rakeline.catalogue.BikeWriter;
-import rakeline.catalogue.Bundled;
 import rakeline.geometry.Bike;
 import rakeline.quantity.Refusal;
 import rakeline.shell.look.Ask;
@@ -99,20 +99,19 @@ public final class RackHand {
 
     /** Lets the person choose among the bikes that come with the program. */
     public void addBundled() {
-        List<String> paths = Bundled.BIKES.paths();
-        List<String> names =
-                paths.stream().map(path -> RackStock.bundled(path).name()).toList();
-        JList<String> list = new JList<>(names.toArray(String[]::new));
+        Map<String, String> paths = RackStock.bundledBikes();
+        JList<String> list = new JList<>(paths.keySet().toArray(String[]::new));
         list.setName("bundled bikes");
         list.getAccessibleContext().setAccessibleName("Bikes that come with the program");
         list.setVisibleRowCount(14);
+        list.setFixedCellWidth(look.px(300));
+        Ask.first(list);
         list.setSelectedIndex(0);
         int answer =
                 Ask.among(pane, new JScrollPane(list), "Bikes that come with the program", 0, "Add them", "Go back");
         if (answer == 0) {
-            List<String> chosen = list.getSelectedValuesList().stream()
-                    .map(name -> paths.get(names.indexOf(name)))
-                    .toList();
+            List<String> chosen =
+                    list.getSelectedValuesList().stream().map(paths::get).toList();
             stock.add(chosen, RackStock.counted(chosen.size()) + " put on the rack");
         }
     }

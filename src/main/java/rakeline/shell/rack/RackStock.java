@@ -2,6 +2,7 @@ package rakeline.shell.rack;
 
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -10,6 +11,7 @@ import java.util.function.Supplier;
 import java.util.stream.Stream;
 import rakeline.catalogue.BikeFile;
 import rakeline.catalogue.BikeWriter;
+import rakeline.catalogue.Bundled;
 import rakeline.catalogue.Roots;
 import rakeline.catalogue.chart.ChartFile;
 import rakeline.catalogue.chart.ChartImport;
@@ -17,6 +19,7 @@ import rakeline.desk.Together;
 import rakeline.figure.BikesTable;
 import rakeline.figure.Csv;
 import rakeline.geometry.Bike;
+import rakeline.geometry.Inputs;
 import rakeline.quantity.Refusal;
 import rakeline.shell.page.Bench;
 
@@ -35,6 +38,23 @@ final class RackStock {
     /** A bike that comes with the program. */
     static Bike bundled(String path) {
         return BikeFile.read(Roots.bundled().read(path, BikeFile.SIZE_LIMIT), path);
+    }
+
+    /** The paths of the bikes that come with the program by their names, each kind from the smallest size to the largest. */
+    static Map<String, String> bundledBikes() {
+        Map<String, Bike> byPath = new LinkedHashMap<>();
+        Bundled.BIKES.paths().forEach(path -> byPath.put(path, bundled(path)));
+        Map<String, String> paths = new LinkedHashMap<>();
+        byPath.entrySet().stream()
+                .sorted(Comparator.comparing((Map.Entry<String, Bike> each) -> kind(each.getValue()))
+                        .thenComparing(each -> each.getValue().get(Inputs.STACK)))
+                .forEach(each -> paths.put(each.getValue().name(), each.getKey()));
+        return paths;
+    }
+
+    /** The name without the size at its end. */
+    private static String kind(Bike bike) {
+        return bike.name().replaceFirst(" [^ ]+$", "");
     }
 
     /** A copy of a bike, in a file of its own. */
