@@ -214,12 +214,19 @@ final class Face extends JPanel {
         strip.first().ifPresent(Component::requestFocusInWindow);
     }
 
+    /** Where the rack is in sight in the page's place, the keys are its. */
+    void keepKeys() {
+        if (rack.isShowing() && !page.isShowing()) {
+            rack.enter();
+        }
+    }
+
     /** Shows or hides the drawing beside the page; where it is a tab, goes to it or back. */
     void toggleDrawing() {
         if (wide) {
             sideOpen = !sideOpen;
         } else {
-            (pageTab.isSelected() ? drawingTab : pageTab).setSelected(true);
+            (drawingTab.isSelected() ? pageTab : drawingTab).setSelected(true);
         }
         arrange(false);
         if (side.isVisible()) {

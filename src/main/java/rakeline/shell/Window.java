@@ -252,6 +252,7 @@ public final class Window {
         Handles.in(frame.getRootPane(), new DialHandles(bench));
         face.openRack(rackOpen);
         face.ledger().leaveText();
+        SwingUtilities.invokeLater(face::keepKeys);
         frame.revalidate();
         frame.repaint();
     }

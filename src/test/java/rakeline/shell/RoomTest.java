@@ -76,8 +76,9 @@ class RoomTest {
     }
 
     @Test
-    void theDrawingIsATabWhereThereIsLittleRoom() {
+    void theDrawingIsATabWhereThereIsLittleRoomOneKeyFromTheRackToo() {
         try (OpenWindow window = OpenWindow.sized(home, 1024, 768).with(Samples.slackHeadAngles())) {
+            window.choose("Rack", "Rack");
             window.choose("View", "Drawing");
             assertThat(window.shown())
                     .anyMatch(SidePane.class::isInstance)
