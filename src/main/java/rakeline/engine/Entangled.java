@@ -1,10 +1,10 @@
 package rakeline.engine;
 
-import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashSet;
-import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import java.util.function.Predicate;
 
@@ -14,9 +14,24 @@ import java.util.function.Predicate;
  * runs again, all of them do, from the first: only so is the value again what a fresh run would make it.
  */
 public final class Entangled {
-    private final Map<String, Set<String>> tiedTo = new HashMap<>();
+    /** Rows tied to each other, and the names that tie them. */
+    private record Group(Set<String> ids, Set<String> names) {
+        Group with(Group other) {
+            return new Group(union(ids, other.ids), union(names, other.names));
+        }
 
-    private Entangled() {}
+        private static Set<String> union(Set<String> some, Set<String> others) {
+            Set<String> union = new HashSet<>(some);
+            union.addAll(others);
+            return union;
+        }
+    }
+
+    private final Map<String, Group> groups;
+
+    private Entangled(Map<String, Group> groups) {
+        this.groups = groups;
+    }
 
     /**
      * Finds the ties of a page.
@@ -25,23 +40,24 @@ public final class Entangled {
      */
     public static Entangled of(Layout page, Predicate<String> changing) {
         Set<String> names = changingNames(page, changing);
-        Entangled ties = new Entangled();
-        Map<String, Set<String>> byName = new HashMap<>();
+        Map<String, Group> byName = new HashMap<>();
+        Map<String, Group> byRow = new HashMap<>();
         for (PageRow row : page.rows()) {
-            Set<String> group = new LinkedHashSet<>(List.of(row.id()));
-            for (String name : touched(page, row, names)) {
-                group.addAll(byName.getOrDefault(name, Set.of()));
-            }
-            touched(page, row, names).forEach(name -> byName.put(name, group));
-            byName.replaceAll((name, other) -> group.containsAll(other) ? group : other);
-            group.forEach(id -> ties.tiedTo.put(id, group));
+            Set<String> touched = touched(page, row, names);
+            Group group = touched.stream()
+                    .map(byName::get)
+                    .filter(Objects::nonNull)
+                    .distinct()
+                    .reduce(new Group(Set.of(row.id()), touched), Group::with);
+            group.names().forEach(name -> byName.put(name, group));
+            group.ids().forEach(id -> byRow.put(id, group));
         }
-        return ties;
+        return new Entangled(byRow);
     }
 
-    /** The rows tied to a row, itself among them, in page order of their first meeting. */
+    /** The rows tied to a row, itself among them. */
     public Set<String> with(String id) {
-        return tiedTo.get(id);
+        return groups.get(id).ids();
     }
 
     private static Set<String> changingNames(Layout page, Predicate<String> changing) {
@@ -59,11 +75,10 @@ public final class Entangled {
         return names;
     }
 
-    private static List<String> touched(Layout page, PageRow row, Set<String> changing) {
+    private static Set<String> touched(Layout page, PageRow row, Set<String> changing) {
         Set<String> touched = new LinkedHashSet<>(page.reach(row.id()));
         row.source().defines().forEach(definition -> touched.add(definition.use()));
-        List<String> kept = new ArrayList<>(touched);
-        kept.retainAll(changing);
-        return kept;
+        touched.retainAll(changing);
+        return touched;
     }
 }

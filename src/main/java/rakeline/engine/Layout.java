@@ -22,18 +22,34 @@ public final class Layout {
     private final List<PageRow> rows;
     private final Map<String, Integer> places = new HashMap<>();
     private final Map<String, List<Integer>> givers = new HashMap<>();
+    private final Map<String, Set<PageRow>> declarers = new HashMap<>();
     private final Map<String, Set<String>> reach = new LinkedHashMap<>();
+    private final Map<String, List<Need>> needs = new HashMap<>();
+    private final Map<String, Set<String>> takers = new HashMap<>();
 
     private Layout(List<PageRow> rows) {
         this.rows = List.copyOf(rows);
         for (int i = 0; i < rows.size(); i++) {
             places.put(rows.get(i).id(), i);
             for (Definition definition : rows.get(i).source().defines()) {
-                List<Integer> here = givers.computeIfAbsent(definition.use(), any -> new ArrayList<>());
-                here.add(i);
+                givers.computeIfAbsent(definition.use(), any -> new ArrayList<>())
+                        .add(i);
+                if (definition.kind() != Definition.Kind.IMPORT) {
+                    declarers
+                            .computeIfAbsent(definition.signature(), any -> new LinkedHashSet<>())
+                            .add(rows.get(i));
+                }
             }
         }
-        rows.forEach(row -> reach.put(row.id(), reachOf(row.source())));
+        rows.forEach(this::connect);
+    }
+
+    private void connect(PageRow row) {
+        reach.put(row.id(), reachOf(row.source()));
+        needs.put(row.id(), needsOf(row));
+        needs(row.id())
+                .forEach(need -> takers.computeIfAbsent(need.rowId(), any -> new LinkedHashSet<>())
+                        .add(row.id()));
     }
 
     public static Layout of(List<PageRow> rows) {
@@ -83,16 +99,25 @@ public final class Layout {
 
     /** The names that rows above must give before the row can run. */
     public List<Need> needs(String id) {
-        int place = places.get(id);
-        List<Need> needs = new ArrayList<>();
-        for (String name : reach.get(id)) {
+        return needs.get(id);
+    }
+
+    /** The rows below that need a name of this row. */
+    public Set<String> takers(String id) {
+        return takers.getOrDefault(id, Set.of());
+    }
+
+    private List<Need> needsOf(PageRow row) {
+        int place = place(row.id());
+        List<Need> found = new ArrayList<>();
+        for (String name : reach(row.id())) {
             for (int giver : givers.getOrDefault(name, List.of())) {
                 if (giver < place) {
-                    needs.add(new Need(plain(name), rows.get(giver).id()));
+                    found.add(new Need(plain(name), rows.get(giver).id()));
                 }
             }
         }
-        return needs;
+        return List.copyOf(found);
     }
 
     /** The names of the dials and pickers that the row follows: its own, and those of the rows it needs, in page order. */
@@ -150,11 +175,8 @@ public final class Layout {
     }
 
     private Optional<PageRow> otherGiver(PageRow row, Definition definition) {
-        return rows.stream()
+        return declarers.get(definition.signature()).stream()
                 .filter(other -> !other.id().equals(row.id()))
-                .filter(other -> other.source().defines().stream()
-                        .anyMatch(its -> its.kind() != Definition.Kind.IMPORT
-                                && its.signature().equals(definition.signature())))
                 .findFirst();
     }
 

@@ -74,14 +74,10 @@ public final class Planner {
             String id = open.pop();
             if (found.add(id)) {
                 open.addAll(ties.with(id));
-                page.rows().stream().filter(row -> needs(page, row.id(), id)).forEach(row -> open.add(row.id()));
+                open.addAll(page.takers(id));
             }
         }
         return inOrder(page, found);
-    }
-
-    private static boolean needs(Layout page, String id, String giver) {
-        return page.needs(id).stream().anyMatch(need -> need.rowId().equals(giver));
     }
 
     /**

@@ -126,7 +126,13 @@ final class HandoutMaker implements Bench.View {
         if (pending.isPresent() && now.allowed() && now.isSettled()) {
             Consumer<Laid> then = pending.get();
             pending = Optional.empty();
-            background.run(() -> lay(now), then, bench::notice);
+            background.run(
+                    () -> lay(now),
+                    laid -> {
+                        bench.say("");
+                        then.accept(laid);
+                    },
+                    bench::notice);
         }
     }
 

@@ -56,6 +56,7 @@ class HandoutWindowTest {
         chooser.fileNameTextBox().setText(file.toString());
         window.press(chooser.approveButton().target());
         awaitNotice("The handout is in " + file);
+        assertThat(window.label("said")).isEmpty();
         assertThat(Files.readString(file, StandardCharsets.UTF_8))
                 .startsWith("<!DOCTYPE html>")
                 .contains("Why small frames get slack head angles", "<svg", "Row value, failed");

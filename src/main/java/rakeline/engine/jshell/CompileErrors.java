@@ -37,7 +37,12 @@ final class CompileErrors {
         String there = start <= end ? snippet.substring(start, end) : "";
         int place = offset + (int) Math.max(0, diag.getPosition());
         return "Line " + row.lineAt(place) + ", column " + row.columnAt(place) + ": " + words(diag, there) + "\n"
-                + diag.getMessage(Locale.ROOT);
+                + javasWords(diag);
+    }
+
+    /** Without the line that would name the class around the row, which has no name. */
+    private static String javasWords(Diag diag) {
+        return diag.getMessage(Locale.ROOT).replaceFirst("\\R *location: class *$", "");
     }
 
     /** @param names as JShell lists what a body lacks: {@code method h(int)}, {@code variable x} */
@@ -68,6 +73,8 @@ final class CompileErrors {
             case "operator.cant.be.applied", "operator.cant.be.applied.1" -> "these values cannot be combined so.";
             case "not.stmt", "illegal.start.of.expr", "illegal.start.of.type" -> "Java cannot read this here.";
             case "already.defined" -> "this name is declared twice.";
+            case "invalid.canonical.constructor.in.record" ->
+                "the record's constructor must fit its head; write it as public.";
             case "missing.ret.stmt" -> "the method can end without returning a value.";
             case "doesnt.exist" -> "there is no package " + there + ".";
             case "unreachable.stmt" -> "this can never be reached.";

@@ -71,10 +71,7 @@ final class Evaluator implements AutoCloseable {
     }
 
     private void forget(String id) {
-        List<Snippet> snippets = places.remove(id);
-        for (int i = snippets.size() - 1; i >= 0; i--) {
-            drop(snippets.get(i));
-        }
+        drop(places.remove(id));
         versions.next(id);
         Recording recording = recordings.remove(id);
         if (recording != null) {
@@ -82,9 +79,11 @@ final class Evaluator implements AutoCloseable {
         }
     }
 
-    private void drop(Snippet snippet) {
-        if (shell.status(snippet).isActive()) {
-            shell.drop(snippet);
+    private void drop(List<Snippet> snippets) {
+        for (int i = snippets.size() - 1; i >= 0; i--) {
+            if (shell.status(snippets.get(i)).isActive()) {
+                shell.drop(snippets.get(i));
+            }
         }
     }
 
@@ -93,13 +92,19 @@ final class Evaluator implements AutoCloseable {
         control.release(variable);
     }
 
-    /** Compiles and runs a row. */
+    /**
+     * Compiles and runs a row. One with a body in which a name is not known gives no names: JShell would take such a
+     * method along whenever it compiles what it once used, and others of its name would be lost with it.
+     */
     Run run(PageRow row, Layout page, Duration limit) {
         Printed printed = new Printed();
         forget(row.id());
         CompileErrors errors = new CompileErrors(row.source(), page.namesFor(row.id()));
         RowRun run = new RowRun(row, shell, control, places, errors, tally(row, page, limit, printed), printed);
         Run done = run.go();
+        if (run.isIncomplete()) {
+            drop(places.of(row.id()));
+        }
         recordings.put(row.id(), run.recording().compiledAgainst(versions.needed(row, page)));
         changing.putAll(run.changing());
         return done;

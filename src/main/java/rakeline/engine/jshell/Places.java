@@ -34,10 +34,16 @@ final class Places {
         parts.computeIfAbsent(rowId, any -> new ArrayList<>()).add(new Part(rowId, source, snippet, offset));
     }
 
+    /** A row's snippets. */
+    List<Snippet> of(String rowId) {
+        return parts.getOrDefault(rowId, List.of()).stream().map(Part::snippet).toList();
+    }
+
     /** Takes a row's snippets away, and returns them. */
     List<Snippet> remove(String rowId) {
-        List<Part> removed = parts.remove(rowId);
-        return removed == null ? List.of() : removed.stream().map(Part::snippet).toList();
+        List<Snippet> removed = of(rowId);
+        parts.remove(rowId);
+        return removed;
     }
 
     /** The class that holds a snippet, by its name in the worker. */

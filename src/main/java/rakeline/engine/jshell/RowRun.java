@@ -120,19 +120,27 @@ final class RowRun {
                 .orElse("Java does not accept this row.");
     }
 
-    /** Whether every name in the bodies of the row's methods and classes has been found. */
+    /** Whether a name in the body of one of the row's methods or classes has not been found. */
+    boolean isIncomplete() {
+        return incomplete().isPresent();
+    }
+
+    private Optional<DeclarationSnippet> incomplete() {
+        return declared.stream()
+                .filter(declaration -> shell.status(declaration) != Snippet.Status.VALID)
+                .findFirst();
+    }
+
     private boolean allComplete() {
-        for (DeclarationSnippet declaration : declared) {
-            Optional<Diag> error =
-                    shell.diagnostics(declaration).filter(Diag::isError).findFirst();
-            boolean complete = shell.status(declaration) == Snippet.Status.VALID;
-            if (!complete) {
-                return reject(error.map(diag -> errors.sentence(diag, declaration.source(), offsetOf(declaration)))
-                        .orElseGet(() -> errors.unknown(
-                                shell.unresolvedDependencies(declaration).toList(), offsetOf(declaration))));
-            }
-        }
-        return true;
+        return incomplete().map(each -> reject(unknownName(each))).orElse(true);
+    }
+
+    private String unknownName(DeclarationSnippet incomplete) {
+        Optional<Diag> error =
+                shell.diagnostics(incomplete).filter(Diag::isError).findFirst();
+        return error.map(diag -> errors.sentence(diag, incomplete.source(), offsetOf(incomplete)))
+                .orElseGet(() ->
+                        errors.unknown(shell.unresolvedDependencies(incomplete).toList(), offsetOf(incomplete)));
     }
 
     private int offsetOf(DeclarationSnippet declaration) {

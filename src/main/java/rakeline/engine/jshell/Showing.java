@@ -138,6 +138,10 @@ final class Showing {
     }
 
     private static String described(Class<?> type) {
-        return type.isSynthetic() ? "a function" : "a " + type.getSimpleName();
+        if (type.isSynthetic()) {
+            return "a function";
+        }
+        boolean named = !type.isAnonymousClass() && !type.getSimpleName().startsWith("$");
+        return named ? "an object of " + type.getSimpleName() : "an object";
     }
 }

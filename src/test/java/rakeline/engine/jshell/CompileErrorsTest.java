@@ -9,6 +9,7 @@ import jdk.jshell.JShell;
 import jdk.jshell.SnippetEvent;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import rakeline.engine.RowSource;
@@ -51,9 +52,15 @@ class CompileErrorsTest {
                 "int a = (1 + ;|Line 1, column 14: Java cannot read this here.",
                 "\"a\" - 1|Line 1, column 5: these values cannot be combined so.",
                 "Math.sin(\"x\")|Line 1, column 10: a value of another type is needed here.",
+                "record P(int a) { P {} }|Line 1, column 19: the record's constructor must fit its head; write it as public.",
                 "Math.sine(1)|Line 1, column 5: there is no sine in what stands before it."
             })
     void theSentenceIsOurs(String text, String sentence) {
         assertThat(said(text).lines().findFirst()).contains(sentence);
+    }
+
+    @Test
+    void thePlaceWhereANameIsMissingIsNotGivenWithoutAName() {
+        assertThat(said("gone + 1")).endsWith("symbol:   variable gone");
     }
 }

@@ -84,6 +84,16 @@ class EditsTest {
     }
 
     @Test
+    void aMethodThatJavaDidNotAcceptIsInNoOtherRowsWay() throws InterruptedException {
+        page.run("int a = 1;", "int f(int x) { return x + a; }", "String f(String x) { return x + a; }");
+        page.run("int a = 1;", "int f(int x) { return x + 2; }", "String f(String x) { return x + gone; }");
+        page.run("int a = 8;", "int f(int x) { return x + 2; }", "String f(String x) { return x + gone; }");
+        assertThat(page.value("r1")).isEqualTo("8");
+        assertThat(page.state("r2")).isEqualTo(State.FRESH);
+        assertThat(page.message("r3")).contains("nothing is called gone here");
+    }
+
+    @Test
     void aRowThatJavaDidNotAcceptStandsAsItWasInAnotherWorker() throws InterruptedException {
         String early = "int one = 1;\nDuration.ofSeconds(one)";
         String counting = "class Bin { static int count; }\nBin.count += ";

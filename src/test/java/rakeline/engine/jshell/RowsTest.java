@@ -76,6 +76,13 @@ class RowsTest {
     }
 
     @Test
+    void anObjectWithoutWordsOfItsOwnIsCalledByItsClassAlone() throws InterruptedException {
+        page.run("class Plain {}", "new Plain()", "var loose = new Object() { int kept = 4; };");
+        assertThat(page.value("r2")).isEqualTo("an object of Plain");
+        assertThat(page.value("r3")).isEqualTo("an object");
+    }
+
+    @Test
     void aBikesSweepIsAChart() throws InterruptedException {
         page.run(
                 "Bike xs = bike(\"demo-data/bikes/endurance-xs.bike.json\");",
