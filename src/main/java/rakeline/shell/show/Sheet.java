@@ -4,6 +4,7 @@ import java.awt.Component;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JTextArea;
@@ -47,6 +48,7 @@ final class Sheet extends JPanel {
     private final JLabel place;
     private final DialStrip strip;
     private int beside;
+    private boolean heldApart;
     private transient Optional<Drawing> drawn = Optional.empty();
 
     Sheet(Look look, Bench bench) {
@@ -104,14 +106,27 @@ final class Sheet extends JPanel {
         List<Drawing> drawings = drawings(now, shown);
         drawn = drawings.stream().skip(beside).findFirst();
         drawing.setVisible(drawn.isPresent());
-        words.setText(shown.words());
-        fitStrip();
+        fitWords(shown);
         if (drawn.isPresent() && !hasRoomBeside(shown.figure())) {
             drawn = Optional.empty();
             drawing.setVisible(false);
         }
         Area area = area();
-        return new Parts(look, area.figureWidth(), area.height()).of(shown.figure());
+        List<Figure> parts = new Parts(look, area.figureWidth(), area.height()).of(shown.figure());
+        return heldApart
+                ? Stream.concat(parts.stream(), Stream.of(shown.heldPart())).toList()
+                : parts;
+    }
+
+    /** What was held is a part of its own where, with the cautions, it left too little of the screen. */
+    private void fitWords(Shown shown) {
+        words.setText(shown.words(true));
+        fitStrip();
+        heldApart = area().height() < LOW * getHeight() && shown.holds();
+        if (heldApart) {
+            words.setText(shown.words(false));
+            fitStrip();
+        }
     }
 
     private void fitStrip() {
@@ -138,7 +153,7 @@ final class Sheet extends JPanel {
     /** Shows one part. */
     void show(Shown shown, Figure part, String where) {
         figure.setVisible(true);
-        words.setText(shown.words(part));
+        words.setText(shown.words(part, !heldApart));
         Area area = area();
         double scale = figure.scaleOf(part, area.figureWidth(), area.height());
         figure.show(part, scale);

@@ -10,7 +10,9 @@ import rakeline.engine.Outcome;
 import rakeline.engine.Result;
 import rakeline.engine.State;
 import rakeline.figure.Chart;
+import rakeline.figure.Column;
 import rakeline.figure.Figure;
+import rakeline.figure.Table;
 import rakeline.shell.page.PageModel;
 
 /** One row with a figure, as it is to be shown. */
@@ -38,18 +40,35 @@ record Shown(String row, Figure figure, Outcome standing) {
                 .orElse(all.size() - 1);
     }
 
-    /** What stands beneath: how the row stands where it is not fresh, what was held, all cautions. */
-    String words() {
-        return words(figure.cautions());
+    /**
+     * What stands beneath: how the row stands where it is not fresh, what was held, all cautions.
+     *
+     * @param withHeld without, what was held stands elsewhere
+     */
+    String words(boolean withHeld) {
+        return words(figure.cautions(), withHeld);
+    }
+
+    /** Whether something was held. */
+    boolean holds() {
+        return !held().isEmpty();
+    }
+
+    /** What was held, one thing a line, as a part of its own. */
+    Figure heldPart() {
+        List<String> things = List.of(figure.held().split("; |[.] (?=[A-Z])"));
+        return new Table(figure.title(), List.of(Column.ofWords("held", "Held", things)), "", List.of());
     }
 
     /** The same beneath a part of the figure: a caution that belongs to quantities of other parts alone stands there. */
-    String words(Figure part) {
+    String words(Figure part, boolean withHeld) {
         Set<String> of = cautions(part);
         Set<String> elsewhere = cautions(figure);
-        return words(figure.cautions().stream()
-                .filter(caution -> of.contains(caution) || !elsewhere.contains(caution))
-                .toList());
+        return words(
+                figure.cautions().stream()
+                        .filter(caution -> of.contains(caution) || !elsewhere.contains(caution))
+                        .toList(),
+                withHeld);
     }
 
     private static Set<String> cautions(Figure figure) {
@@ -60,10 +79,10 @@ record Shown(String row, Figure figure, Outcome standing) {
                 : Set.of();
     }
 
-    private String words(List<String> cautions) {
+    private String words(List<String> cautions, boolean withHeld) {
         boolean fresh = standing.state() == State.FRESH || standing.state() == State.RUNNING;
         String state = fresh ? "" : standing.state().words() + ".";
-        return Stream.of(List.of(state, held()), Sliced.sentences(figure), cautions)
+        return Stream.of(List.of(state, withHeld ? held() : ""), Sliced.sentences(figure), cautions)
                 .flatMap(List::stream)
                 .filter(words -> !words.isBlank())
                 .collect(Collectors.joining(" "));
