@@ -150,17 +150,25 @@ final class Sheet extends JPanel {
                 .height;
     }
 
-    /** Shows one part. */
+    /** Shows one part; what was held as words alone. */
     void show(Shown shown, Figure part, String where) {
-        figure.setVisible(true);
-        words.setText(shown.words(part, !heldApart));
+        boolean alone = heldApart && part.equals(shown.heldPart());
+        figure.setVisible(!alone);
+        drawing.setVisible(!alone && drawn.isPresent());
+        words.setText(alone ? shown.held() : shown.words(part, !heldApart));
+        if (!alone) {
+            showFigure(part);
+        }
+        place.setText(where);
+        revalidate();
+        repaint();
+    }
+
+    private void showFigure(Figure part) {
         Area area = area();
         double scale = figure.scaleOf(part, area.figureWidth(), area.height());
         figure.show(part, scale);
         drawn.ifPresent(some -> drawing.show(Sliced.about(some, part, isRoomy()), scale));
-        place.setText(where);
-        revalidate();
-        repaint();
     }
 
     /** Whether all dimensions find room around a drawing beside the figure. */

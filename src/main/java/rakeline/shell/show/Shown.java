@@ -10,7 +10,6 @@ import rakeline.engine.Outcome;
 import rakeline.engine.Result;
 import rakeline.engine.State;
 import rakeline.figure.Chart;
-import rakeline.figure.Column;
 import rakeline.figure.Figure;
 import rakeline.figure.Table;
 import rakeline.shell.page.PageModel;
@@ -54,10 +53,9 @@ record Shown(String row, Figure figure, Outcome standing) {
         return !held().isEmpty();
     }
 
-    /** What was held, one thing a line, as a part of its own. */
+    /** What was held, to be read as a part of its own. */
     Figure heldPart() {
-        List<String> things = List.of(figure.held().split("; |[.] (?=[A-Z])"));
-        return new Table(figure.title(), List.of(Column.ofWords("held", "Held", things)), "", List.of());
+        return new Table(figure.title(), List.of(), figure.held(), List.of());
     }
 
     /** The same beneath a part of the figure: a caution that belongs to quantities of other parts alone stands there. */
@@ -88,7 +86,7 @@ record Shown(String row, Figure figure, Outcome standing) {
                 .collect(Collectors.joining(" "));
     }
 
-    private String held() {
+    String held() {
         return figure.held().isBlank() ? "" : "Held: " + figure.held().replaceFirst("[.]*$", "") + ".";
     }
 }

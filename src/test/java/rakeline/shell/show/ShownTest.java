@@ -30,8 +30,7 @@ class ShownTest {
     }
 
     @Test
-    void whatWasHeldApartIsOneThingALine() {
-        assertThat(SHOWN.heldPart().columns().get(0).shown())
-                .containsExactly("the hoods wanted", "the sit point", "The same in all: trail 66.5 mm.");
+    void whatWasHeldIsOneSentenceOfItsOwn() {
+        assertThat(SHOWN.held()).isEqualTo("Held: " + FIGURE.held());
     }
 }
