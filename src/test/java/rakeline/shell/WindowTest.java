@@ -231,8 +231,7 @@ class WindowTest {
         window.await("the window is gone", () -> !window.window().frame().isDisplayable());
     }
 
-    @Test
-    void aSavedPageSaysSoAndStandsInItsFile() {
+    private Path savedPage() {
         Path file = home.resolve("mine.rakeline");
         window.run(() -> window.window()
                 .filing()
@@ -240,20 +239,27 @@ class WindowTest {
         window.await(
                 "it is saved",
                 () -> window.window().bench().model().origin().path().isPresent());
+        return file;
+    }
+
+    private void openAPageFromElsewhere() {
+        Path file = home.resolve("theirs.rakeline");
+        PageFile.create(SafeFile.onDisk(), file, Samples.slackHeadAngles());
+        window.run(() -> window.window().open(file));
+        window.await("it is asked", () -> !window.window().bench().model().allowed());
+    }
+
+    @Test
+    void aSavedPageSaysSoAndStandsInItsFile() {
+        Path file = savedPage();
         assertThat(PageFile.open(SafeFile.onDisk(), file).page()).isEqualTo(Samples.slackHeadAngles());
         assertThat(window.label("about")).isEqualTo("for the educator · saved");
     }
 
     @Test
     void aPageIsSavedInTheViewThatItIsShownIn() {
-        Path file = home.resolve("mine.rakeline");
         window.choose("View", "Read");
-        window.run(() -> window.window()
-                .filing()
-                .write(file, window.window().bench().model().page(), () -> {}));
-        window.await(
-                "it is saved",
-                () -> window.window().bench().model().origin().path().isPresent());
+        Path file = savedPage();
         assertThat(PageFile.open(SafeFile.onDisk(), file).page().view()).isEqualTo(Worksheet.View.READ);
     }
 
@@ -268,10 +274,7 @@ class WindowTest {
 
     @Test
     void aFileFromElsewhereRunsNothingUntilItIsAllowed() {
-        Path file = home.resolve("theirs.rakeline");
-        PageFile.create(SafeFile.onDisk(), file, Samples.slackHeadAngles());
-        window.run(() -> window.window().open(file));
-        window.await("it is asked", () -> !window.window().bench().model().allowed());
+        openAPageFromElsewhere();
         assertThat(window.sessions()).isEqualTo(1);
         window.press(window.frame().button("run it").target());
         window.settle();
@@ -280,19 +283,13 @@ class WindowTest {
 
     @Test
     void rowsOfAFileFromElsewhereSayThatTheyHaveNotRun() {
-        Path file = home.resolve("theirs.rakeline");
-        PageFile.create(SafeFile.onDisk(), file, Samples.slackHeadAngles());
-        window.run(() -> window.window().open(file));
-        window.await("it is asked", () -> !window.window().bench().model().allowed());
+        openAPageFromElsewhere();
         assertThat(window.label("counts")).isEqualTo("10 rows · 8 not run");
     }
 
     @Test
     void codeThatWasAllowedRunsWhenItIsOpenedAgainUnderAnotherName() {
-        Path file = home.resolve("theirs.rakeline");
-        PageFile.create(SafeFile.onDisk(), file, Samples.slackHeadAngles());
-        window.run(() -> window.window().open(file));
-        window.await("it is asked", () -> !window.window().bench().model().allowed());
+        openAPageFromElsewhere();
         window.press(window.frame().button("run it").target());
         Path other = home.resolve("other.rakeline");
         PageFile.create(SafeFile.onDisk(), other, Samples.slackHeadAngles());
@@ -305,13 +302,7 @@ class WindowTest {
 
     @Test
     void aFileThatAnotherProgramChangedIsNotOverwrittenButAsked() {
-        Path file = home.resolve("mine.rakeline");
-        window.run(() -> window.window()
-                .filing()
-                .write(file, window.window().bench().model().page(), () -> {}));
-        window.await(
-                "it is saved",
-                () -> window.window().bench().model().origin().path().isPresent());
+        Path file = savedPage();
         Worksheet theirs = Samples.slackHeadAngles().withText("r3", "theirs");
         PageFile.create(SafeFile.onDisk(), file, theirs);
         window.run(() -> window.window().bench().act("typed", page -> page.withText("r3", "mine")));
