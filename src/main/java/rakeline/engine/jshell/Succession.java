@@ -181,6 +181,6 @@ final class Succession {
 
     /** A row that ended its worker or was stopped is not run again because of what that did to others: it would not end. */
     private boolean wasBrokenOff(String id) {
-        return deadly.contains(id) || standing.is(id, State.STOPPED);
+        return standing.is(id, State.STOPPED) || (standing.is(id, State.FAILED) && deadly.contains(id));
     }
 }

@@ -3,7 +3,9 @@ package rakeline.engine.jshell;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
+import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 import rakeline.engine.Outcome;
 import rakeline.engine.State;
@@ -14,14 +16,18 @@ final class Difference {
 
     /**
      * Every row that says fresh must stand so; where nothing was given up, all others too. A name that a row shares
-     * follows from what the rows above it show, and is left out where some of them do not.
+     * follows from what the rows above it show, and is left out where some of them do not. So is how a row stands that
+     * was broken off, where another says that it needs it.
      */
     static Optional<String> between(List<Outcome> found, List<Outcome> fresh) {
         boolean givenUp = found.stream().anyMatch(outcome -> outcome.state() == State.OUT_OF_DATE);
         Map<String, Outcome> expected = fresh.stream().collect(Collectors.toMap(Outcome::id, Function.identity()));
+        Set<String> broken =
+                found.stream().filter(Difference::isBrokenOff).map(Outcome::id).collect(Collectors.toSet());
+        UnaryOperator<Outcome> compared = outcome -> unnamed(withoutStateOf(broken, outcome), givenUp);
         return found.stream()
                 .filter(outcome -> !givenUp || outcome.state() == State.FRESH)
-                .filter(outcome -> differs(outcome, expected.get(outcome.id()), givenUp))
+                .filter(outcome -> differs(outcome, expected.get(outcome.id()), compared))
                 .findFirst()
                 .map(outcome -> outcome + "\ninstead of\n" + expected.get(outcome.id()));
     }
@@ -49,11 +55,32 @@ final class Difference {
                 Map.of());
     }
 
-    private static boolean differs(Outcome found, Outcome expected, boolean unnamed) {
+    private static boolean differs(Outcome found, Outcome expected, UnaryOperator<Outcome> compared) {
         if (isBrokenOff(found)) {
             return found.state() != expected.state() && expected.state() != State.NOT_RUN;
         }
-        return !unnamed(found, unnamed).equals(unnamed(expected, unnamed));
+        return !compared.apply(found).equals(compared.apply(expected));
+    }
+
+    private static Outcome withoutStateOf(Set<String> broken, Outcome outcome) {
+        boolean needsOne = outcome.takes().stream().anyMatch(need -> broken.contains(need.rowId()));
+        return outcome.state() == State.NOT_RUN && needsOne
+                ? saying(outcome.message().replaceFirst(", which .*", ""), outcome)
+                : outcome;
+    }
+
+    private static Outcome saying(String message, Outcome outcome) {
+        return new Outcome(
+                outcome.id(),
+                outcome.name(),
+                outcome.state(),
+                message,
+                outcome.printed(),
+                outcome.result(),
+                outcome.controls(),
+                outcome.follows(),
+                outcome.takes(),
+                outcome.numbers());
     }
 
     /** How far a row came before it was broken off is its own affair; one above may have been broken off since. */
