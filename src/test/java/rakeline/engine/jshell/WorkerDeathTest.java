@@ -39,6 +39,7 @@ class WorkerDeathTest {
     private static void runBetween(Row deadly) throws InterruptedException {
         page.run(Pages.of(
                 Pages.row("r1", "double before = 20 + 1;"), deadly, Pages.row("r3", "double after = before * 2;")));
+        assertThat(page.value("r1")).isEqualTo("21");
     }
 
     private static void assertDied(String what) throws InterruptedException {
