@@ -6,7 +6,7 @@ import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
-/** The decimal mark of a chart: point or comma, whichever all of its numbers use. */
+/** The decimal mark of a chart: point or comma, whichever most of its numbers use. */
 enum DecimalMark {
     POINT('.'),
     COMMA(',');
@@ -34,16 +34,25 @@ enum DecimalMark {
         }
     }
 
-    /** The mark of a chart's cells: a comma where commas alone are used. */
+    /** The mark that most of a chart's numbers use; one that may part thousands counts only where no other has a mark. */
     static DecimalMark of(List<Cell> cells) {
         List<String> digits = cells.stream()
                 .map(cell -> Figure.of(cell.text()))
                 .flatMap(Optional::stream)
                 .map(Figure::digits)
                 .toList();
-        boolean points = digits.stream().anyMatch(text -> text.indexOf('.') >= 0);
-        boolean commas = digits.stream().anyMatch(text -> text.indexOf(',') >= 0);
-        return commas && !points ? COMMA : POINT;
+        List<String> certain =
+                digits.stream().filter(text -> !mayBeThousands(text)).toList();
+        boolean marked = uses(certain, '.') + uses(certain, ',') > 0;
+        return mostUse(marked ? certain : digits);
+    }
+
+    private static DecimalMark mostUse(List<String> digits) {
+        return uses(digits, ',') > uses(digits, '.') ? COMMA : POINT;
+    }
+
+    private static long uses(List<String> digits, char mark) {
+        return digits.stream().filter(text -> text.indexOf(mark) >= 0).count();
     }
 
     /** The number of digits with this mark; empty where they use the other one. */

@@ -122,6 +122,19 @@ class ChartFileTest {
     }
 
     @Test
+    void theDecimalMarkIsTheOneThatMostNumbersUse() {
+        String text = """
+                Size;Stack;Reach;HTA;STA;Chainstay;BB drop;Rake;Wheel;Tyre;Wheelbase
+                S;525,5;379,5;72,4;73.6;410;72;44;622;28;1.012
+                """;
+        assertThat(Charts.read(text).doubts())
+                .extracting(ChartImport.Doubt::sentence)
+                .contains(
+                        "row 2, column 5 \"73.6\": uses another decimal mark than the rest of the chart, which has the"
+                                + " decimal comma.");
+    }
+
+    @Test
     void theUnitBesideTheSizesIsThatOfTheSizesAlone() {
         assertThat(Charts.bike(ONE.replace("Size", "Size (cm)"))).isEqualTo(Charts.bike(ONE));
     }
