@@ -36,21 +36,7 @@ public record Outcome(
         numbers = Collections.unmodifiableMap(new LinkedHashMap<>(numbers));
     }
 
-    /** An outcome that takes nothing from other rows. */
-    public Outcome(
-            String id,
-            String name,
-            State state,
-            String message,
-            String printed,
-            Optional<Result> result,
-            List<Control> controls,
-            List<String> follows,
-            Map<String, Double> numbers) {
-        this(id, name, state, message, printed, result, controls, follows, List.of(), numbers);
-    }
-
-    /** The same without numbers. */
+    /** An outcome without numbers that takes nothing from other rows. */
     public Outcome(
             String id,
             String name,
@@ -71,6 +57,11 @@ public record Outcome(
     /** The same in another state. */
     public Outcome in(State other) {
         return new Outcome(id, name, other, message, printed, result, controls, follows, takes, numbers);
+    }
+
+    /** The same with another message. */
+    public Outcome saying(String other) {
+        return new Outcome(id, name, state, other, printed, result, controls, follows, takes, numbers);
     }
 
     /** The same, showing something else. */

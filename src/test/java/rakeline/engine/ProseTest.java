@@ -46,7 +46,8 @@ class ProseTest {
             new Outcome("r5", "broken", State.FAILED, "no", "", Optional.empty(), List.of(), List.of())));
 
     private static Outcome row(String id, String name, Result result, Map<String, Double> numbers) {
-        return new Outcome(id, name, State.FRESH, "", "", Optional.of(result), List.of(), List.of(), numbers);
+        return new Outcome(
+                id, name, State.FRESH, "", "", Optional.of(result), List.of(), List.of(), List.of(), numbers);
     }
 
     @ParameterizedTest

@@ -97,6 +97,7 @@ final class Sheets {
     }
 
     private static Outcome outcome(String id, String name, Result result, List<Control> controls) {
-        return new Outcome(id, name, State.FRESH, "", "", Optional.of(result), controls, List.of(), Map.of());
+        return new Outcome(
+                id, name, State.FRESH, "", "", Optional.of(result), controls, List.of(), List.of(), Map.of());
     }
 }

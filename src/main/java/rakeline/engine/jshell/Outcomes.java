@@ -54,16 +54,7 @@ final class Outcomes {
         if (before == null) {
             put(Outcome.bare(id, state, ""));
         } else if (before.state() != state) {
-            put(new Outcome(
-                    id,
-                    before.name(),
-                    state,
-                    "",
-                    before.printed(),
-                    before.result(),
-                    before.controls(),
-                    List.of(),
-                    before.numbers()));
+            put(before.in(state).saying(""));
         }
     }
 
@@ -95,6 +86,7 @@ final class Outcomes {
                 run.printed(),
                 run.result(),
                 run.controls(),
+                List.of(),
                 List.of(),
                 run.numbers());
     }

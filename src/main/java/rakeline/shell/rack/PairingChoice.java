@@ -23,12 +23,13 @@ final class PairingChoice {
     private final JComboBox<BikeDrawing.At> at = new JComboBox<>(BikeDrawing.At.values());
     private final JCheckBox only = new JCheckBox("Only the table's columns");
     private final Runnable chosen;
-    private boolean filling;
-    private List<String> troubles = List.of();
+    private final Filling filling = new Filling();
+    private final Troubles troubles;
 
     /** @param chosen told when the person chooses another */
     PairingChoice(RackDesk desk, Runnable chosen) {
         this.desk = desk;
+        troubles = new Troubles(desk::say);
         this.chosen = chosen;
         only.setName("rack only");
         only.setOpaque(false);
@@ -39,9 +40,7 @@ final class PairingChoice {
     }
 
     private void tell() {
-        if (!filling) {
-            chosen.run();
-        }
+        filling.chosen(chosen);
     }
 
     Lines line(Look look) {
@@ -86,17 +85,8 @@ final class PairingChoice {
         List<Choice<Optional<Stock>>> all = new ArrayList<>();
         all.add(new Choice<>("none: stem and spacers stay", Optional.empty()));
         offered.things().forEach(one -> all.add(new Choice<>(one.name(), Optional.of(one))));
-        fill(() -> Choice.fill(parts, all));
-        if (!offered.troubles().isEmpty() && !offered.troubles().equals(troubles)) {
-            desk.say(String.join(" ", offered.troubles()));
-        }
-        troubles = offered.troubles();
-    }
-
-    private void fill(Runnable work) {
-        filling = true;
-        work.run();
-        filling = false;
+        filling.fill(() -> Choice.fill(parts, all));
+        troubles.say(offered.troubles());
     }
 
     /** Offers the contact points of the bikes that are on the rack now, and of the rider. */
@@ -105,7 +95,7 @@ final class PairingChoice {
         all.add(new Choice<>("each bike's own", Optional.empty()));
         desk.seat().rider().ifPresent(rider -> offer(all, rider.name(), () -> Wanted.of(rider)));
         desk.model().rows().forEach(row -> row.bike().ifPresent(bike -> offer(all, row.name(), () -> Wanted.of(bike))));
-        fill(() -> Choice.fill(contact, all));
+        filling.fill(() -> Choice.fill(contact, all));
     }
 
     private static void offer(List<Choice<Optional<Wanted>>> all, String name, Supplier<Wanted> points) {

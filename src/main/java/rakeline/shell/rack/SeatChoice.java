@@ -18,14 +18,16 @@ final class SeatChoice {
     private final JComboBox<LengthUnit> lengths = new JComboBox<>(LengthUnit.values());
     private final JComboBox<Choice<Optional<Rider>>> rider = new JComboBox<>();
     private final JComboBox<Hands> hands = new JComboBox<>(Hands.values());
-    private boolean filling;
-    private List<String> troubles = List.of();
+    private final Filling filling = new Filling();
+    private final Troubles troubles;
 
     SeatChoice(RackDesk desk) {
         this.desk = desk;
-        lengths.addActionListener(event -> act(() -> desk.in(lengths.getItemAt(lengths.getSelectedIndex()))));
-        rider.addActionListener(event -> act(this::seat));
-        hands.addActionListener(event -> act(this::seat));
+        troubles = new Troubles(desk::say);
+        lengths.addActionListener(
+                event -> filling.chosen(() -> desk.in(lengths.getItemAt(lengths.getSelectedIndex()))));
+        rider.addActionListener(event -> filling.chosen(this::seat));
+        hands.addActionListener(event -> filling.chosen(this::seat));
         hands.setSelectedItem(Hands.HOODS);
         hands.setRenderer(new DefaultListCellRenderer() {
             @Override
@@ -45,7 +47,7 @@ final class SeatChoice {
 
     /** Shows what is chosen now. */
     void refresh() {
-        fill(this::show);
+        filling.fill(this::show);
     }
 
     private void show() {
@@ -56,18 +58,6 @@ final class SeatChoice {
         }
         hands.setSelectedItem(desk.seat().hands());
         lengths.setSelectedItem(desk.model().lengths());
-    }
-
-    private void act(Runnable work) {
-        if (!filling) {
-            work.run();
-        }
-    }
-
-    private void fill(Runnable work) {
-        filling = true;
-        work.run();
-        filling = false;
     }
 
     private void seat() {
@@ -90,11 +80,11 @@ final class SeatChoice {
         List<Choice<Optional<Rider>>> all = new ArrayList<>();
         all.add(new Choice<>("none", Optional.empty()));
         riders(offered.things()).forEach(one -> all.add(new Choice<>(one.name(), Optional.of(one))));
-        fill(() -> {
+        filling.fill(() -> {
             Choice.fill(rider, all);
             show();
         });
-        sayNew(offered.troubles());
+        troubles.say(offered.troubles());
     }
 
     /** One who sits on the bikes stays seated where the file is gone, and is as it says now where it has changed. */
@@ -108,13 +98,5 @@ final class SeatChoice {
         List<Rider> all = new ArrayList<>(offered);
         seated.filter(one -> changed.isEmpty()).ifPresent(all::add);
         return all;
-    }
-
-    /** The same is not said at every look. */
-    private void sayNew(List<String> sentences) {
-        if (!sentences.isEmpty() && !sentences.equals(troubles)) {
-            desk.say(String.join(" ", sentences));
-        }
-        troubles = List.copyOf(sentences);
     }
 }

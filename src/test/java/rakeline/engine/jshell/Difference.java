@@ -65,22 +65,8 @@ final class Difference {
     private static Outcome withoutStateOf(Set<String> broken, Outcome outcome) {
         boolean needsOne = outcome.takes().stream().anyMatch(need -> broken.contains(need.rowId()));
         return outcome.state() == State.NOT_RUN && needsOne
-                ? saying(outcome.message().replaceFirst(", which .*", ""), outcome)
+                ? outcome.saying(outcome.message().replaceFirst(", which .*", ""))
                 : outcome;
-    }
-
-    private static Outcome saying(String message, Outcome outcome) {
-        return new Outcome(
-                outcome.id(),
-                outcome.name(),
-                outcome.state(),
-                message,
-                outcome.printed(),
-                outcome.result(),
-                outcome.controls(),
-                outcome.follows(),
-                outcome.takes(),
-                outcome.numbers());
     }
 
     /** How far a row came before it was broken off is its own affair; one above may have been broken off since. */
