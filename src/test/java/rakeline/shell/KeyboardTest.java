@@ -134,8 +134,7 @@ class KeyboardTest {
                 .findFirst()
                 .orElseThrow();
         window.await("it has the keys", () -> keys.target().getFocusOwner() != null);
-        window.robot().waitForIdle();
-        keys.robot().pressAndReleaseKey(KeyEvent.VK_PAGE_DOWN);
+        window.press(KeyEvent.VK_PAGE_DOWN);
         window.await("it has scrolled", () -> seen.getViewport().getViewPosition().y > 0);
         keys.close();
     }

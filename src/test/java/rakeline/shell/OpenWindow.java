@@ -2,7 +2,9 @@ package rakeline.shell;
 
 import java.awt.Component;
 import java.awt.Container;
+import java.awt.KeyboardFocusManager;
 import java.awt.Toolkit;
+import java.awt.event.KeyEvent;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -176,6 +178,18 @@ final class OpenWindow implements AutoCloseable {
     void press(AbstractButton button) {
         SwingUtilities.invokeLater(button::doClick);
         robot.waitForIdle();
+    }
+
+    /** Presses a key for whatever has the keys in Java, whichever window the display gives them to. */
+    void press(int key) {
+        run(() -> {
+            Component owner =
+                    KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner();
+            for (int what : List.of(KeyEvent.KEY_PRESSED, KeyEvent.KEY_RELEASED)) {
+                owner.dispatchEvent(
+                        new KeyEvent(owner, what, System.currentTimeMillis(), 0, key, KeyEvent.CHAR_UNDEFINED));
+            }
+        });
     }
 
     /** Chooses what is called so, wherever the pointer is. */
