@@ -1,6 +1,7 @@
 package rakeline.engine;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
@@ -124,9 +125,9 @@ public final class Layout {
     public List<String> controlsBehind(String id) {
         Set<String> behind = new HashSet<>();
         collectBehind(id, behind);
-        return rows.stream()
-                .filter(row -> behind.contains(row.id()))
-                .flatMap(row -> row.source().snippets().stream())
+        return behind.stream()
+                .sorted(Comparator.comparing(places::get))
+                .flatMap(each -> row(each).source().snippets().stream())
                 .flatMap(snippet -> snippet.control().stream())
                 .map(SnippetSource.Declared::name)
                 .toList();

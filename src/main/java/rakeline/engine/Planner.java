@@ -67,6 +67,9 @@ public final class Planner {
 
     /** The rows to run again when some do, these among them, in page order. */
     public static List<String> downstream(Layout page, Set<String> seeds, Predicate<String> changing) {
+        if (seeds.isEmpty()) {
+            return List.of();
+        }
         Entangled ties = Entangled.of(page, changing);
         Set<String> found = new LinkedHashSet<>();
         Deque<String> open = new ArrayDeque<>(seeds);

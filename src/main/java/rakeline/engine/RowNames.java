@@ -33,11 +33,16 @@ public final class RowNames {
         Map<String, Integer> seen = new HashMap<>();
         Map<String, String> names = new LinkedHashMap<>();
         for (PageRow row : rows) {
-            String plain = defined(row.source()).orElseGet(() -> shown(row, results.apply(row.id())));
+            String plain = plain(row, results.apply(row.id()));
             int count = seen.merge(plain, 1, Integer::sum);
             names.put(row.id(), count == 1 ? plain : plain + " " + count);
         }
         return names;
+    }
+
+    /** What the row is called where no other is called so. */
+    public static String plain(PageRow row, Optional<Result> result) {
+        return defined(row.source()).orElseGet(() -> shown(row, result));
     }
 
     private static String shown(PageRow row, Optional<Result> result) {

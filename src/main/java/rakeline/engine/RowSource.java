@@ -6,30 +6,51 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
-/** A row's text taken apart into snippets. */
-public record RowSource(String text, List<SnippetSource> snippets) {
-    public RowSource {
-        snippets = List.copyOf(snippets);
+/** A row's text taken apart into snippets, and what these say together. */
+public final class RowSource {
+    private final String text;
+    private final List<SnippetSource> snippets;
+    private final List<Definition> defines;
+    private final Set<String> uses;
+    private final Set<String> assigns;
+    private final boolean hasImport;
+
+    public RowSource(String text, List<SnippetSource> snippets) {
+        this.text = text;
+        this.snippets = List.copyOf(snippets);
+        defines =
+                snippets.stream().flatMap(snippet -> snippet.defines().stream()).toList();
+        uses = together(snippets.stream().map(SnippetSource::uses));
+        assigns = together(snippets.stream().map(SnippetSource::assigns));
+        hasImport = snippets.stream().anyMatch(SnippetSource::isImport);
+    }
+
+    public String text() {
+        return text;
+    }
+
+    public List<SnippetSource> snippets() {
+        return snippets;
     }
 
     public List<Definition> defines() {
-        return snippets.stream().flatMap(snippet -> snippet.defines().stream()).toList();
+        return defines;
     }
 
     public Set<String> uses() {
-        return together(snippets.stream().map(SnippetSource::uses));
+        return uses;
     }
 
     public Set<String> assigns() {
-        return together(snippets.stream().map(SnippetSource::assigns));
+        return assigns;
     }
 
     public boolean hasImport() {
-        return snippets.stream().anyMatch(SnippetSource::isImport);
+        return hasImport;
     }
 
     public boolean keepsState() {
-        return defines().stream().anyMatch(Definition::keepsState);
+        return defines.stream().anyMatch(Definition::keepsState);
     }
 
     public Optional<SnippetSource.Fault> fault() {

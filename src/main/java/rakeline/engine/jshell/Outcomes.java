@@ -92,8 +92,11 @@ final class Outcomes {
     }
 
     private void put(Outcome outcome) {
-        byId.put(outcome.id(), outcome);
-        Map<String, String> now = namesNow();
+        PageRow row = page.row(outcome.id());
+        String before = RowNames.plain(row, result(row.id()));
+        byId.put(row.id(), outcome);
+        boolean isCalledAlike = before.equals(RowNames.plain(row, outcome.result()));
+        Map<String, String> now = isCalledAlike ? names : namesNow();
         byId.put(outcome.id(), placed(outcome, now.get(outcome.id())));
         listener.accept(new Session.Event.Row(byId.get(outcome.id())));
         if (!now.equals(names)) {
