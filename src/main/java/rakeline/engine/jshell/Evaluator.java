@@ -21,6 +21,7 @@ final class Evaluator implements AutoCloseable {
     private final JShell shell;
     private final SourceReader reader;
     private final Places places;
+    private final Aside aside;
     private final Map<String, Recording> recordings = new HashMap<>();
     private final Versions versions = new Versions();
     private final Map<String, Boolean> changing = new HashMap<>();
@@ -31,6 +32,7 @@ final class Evaluator implements AutoCloseable {
         shell = Shells.open(control);
         reader = new SourceReader(shell.sourceCodeAnalysis());
         places = new Places(shell.sourceCodeAnalysis(), control::nameOf);
+        aside = new Aside(shell, control, places);
         Prelude.IMPORTS.forEach(shell::eval);
     }
 
@@ -72,6 +74,7 @@ final class Evaluator implements AutoCloseable {
 
     private void forget(String id) {
         drop(places.remove(id));
+        aside.forget(id);
         versions.next(id);
         Recording recording = recordings.remove(id);
         if (recording != null) {
@@ -100,10 +103,15 @@ final class Evaluator implements AutoCloseable {
         Printed printed = new Printed();
         forget(row.id());
         CompileErrors errors = new CompileErrors(row.source(), page.namesFor(row.id()));
+        aside.bringBack(page.needs(row.id()));
         RowRun run = new RowRun(row, shell, control, places, errors, tally(row, page, limit, printed), printed);
         Run done = run.go();
-        if (run.isIncomplete()) {
+        boolean isUntaken = aside.suits(row, page);
+        if (run.isIncomplete() || isUntaken) {
             drop(places.of(row.id()));
+        }
+        if (isUntaken) {
+            aside.put(row.id());
         }
         recordings.put(row.id(), run.recording().compiledAgainst(versions.needed(row, page)));
         changing.putAll(run.changing());

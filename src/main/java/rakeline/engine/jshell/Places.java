@@ -39,6 +39,11 @@ final class Places {
         return parts.getOrDefault(rowId, List.of()).stream().map(Part::snippet).toList();
     }
 
+    /** What a row that has snippets was read as. */
+    RowSource sourceOf(String rowId) {
+        return parts.get(rowId).get(0).source();
+    }
+
     /** Takes a row's snippets away, and returns them. */
     List<Snippet> remove(String rowId) {
         List<Snippet> removed = of(rowId);
@@ -48,7 +53,17 @@ final class Places {
 
     /** The class that holds a snippet, by its name in the worker. */
     String classOf(Snippet snippet) {
-        return names.apply(analysis.wrapper(snippet).fullClassName());
+        return names.apply(compiledClassOf(snippet));
+    }
+
+    /** The class that holds a snippet, as JShell calls it. */
+    String compiledClassOf(Snippet snippet) {
+        return analysis.wrapper(snippet).fullClassName();
+    }
+
+    /** A snippet with what JShell puts around it. */
+    String wrapped(Snippet snippet) {
+        return analysis.wrapper(snippet).wrapped();
     }
 
     /** The innermost of the places that lies in the row, else the innermost of all. */

@@ -22,6 +22,7 @@ final class SnippetClasses {
     private static final Pattern PREFIX = Pattern.compile(OUTER.pattern() + "(?:v\\d+)?(?:[.$]|$)");
 
     private final Map<String, Integer> versions = new HashMap<>();
+    private final Map<String, String> names = new HashMap<>();
     private final Map<String, byte[]> known = new LinkedHashMap<>();
 
     /** Takes classes that were compiled together, by the names that JShell gave them; those that are news, renamed. */
@@ -43,10 +44,20 @@ final class SnippetClasses {
                 .filter(outer -> isNews(bySnippet.get(outer)))
                 .collect(Collectors.toSet());
         if (!news.isEmpty()) {
-            news.forEach(outer -> versions.merge(outer, 1, Integer::sum));
+            news.forEach(this::nameAnew);
             bySnippet.keySet().removeAll(news);
             takeNews(bySnippet);
         }
+    }
+
+    private void nameAnew(String outer) {
+        int version = versions.merge(outer, 1, Integer::sum);
+        names.put(outer, version == 1 ? outer : outer + "v" + version);
+    }
+
+    /** A class that JShell compiled once more, under another name, is one that a worker has. */
+    void callSame(String compiled, String inWorker) {
+        names.put(compiled, inWorker);
     }
 
     private boolean isNews(Map<String, byte[]> classes) {
@@ -67,17 +78,19 @@ final class SnippetClasses {
 
     /** The text with the names in force for those that JShell gave, be they written with dots or with slashes. */
     String nameOf(String text) {
-        return OUTER.matcher(text).replaceAll(found -> Matcher.quoteReplacement(found.group() + version(found)));
+        return OUTER.matcher(text).replaceAll(found -> Matcher.quoteReplacement(nameOf(found)));
+    }
+
+    private String nameOf(MatchResult found) {
+        boolean slashes = found.group().indexOf('/') >= 0;
+        String dotted = found.group().replace('/', '.');
+        String name = names.getOrDefault(dotted, dotted);
+        return slashes ? name.replace('.', '/') : name;
     }
 
     /** The text as its author knows it, without the classes that hold snippets. */
     static String expunged(String text) {
         return PREFIX.matcher(text).replaceAll("");
-    }
-
-    private String version(MatchResult found) {
-        int version = versions.getOrDefault(found.group().replace('/', '.'), 1);
-        return version == 1 ? "" : "v" + version;
     }
 
     private static String outer(String name) {

@@ -33,6 +33,7 @@ final class WorkerControl extends NoEngine {
     private Printed printed = new Printed();
     private String declaring = "";
     private boolean shown;
+    private boolean again;
     private Optional<Answer> answer = Optional.empty();
     private Optional<Worker.Lost> lost = Optional.empty();
 
@@ -61,8 +62,19 @@ final class WorkerControl extends NoEngine {
         printed = printedByRow;
         declaring = declaredControl;
         shown = resultWanted;
+        again = false;
         answer = Optional.empty();
         calls.clear();
+    }
+
+    /** Prepares for what is compiled once more: the worker has its classes, and runs nothing of it. */
+    void beginAgain() {
+        again = true;
+    }
+
+    /** A class that JShell compiled once more is one that the worker has. */
+    void callSame(String compiled, String inWorker) {
+        classes.callSame(compiled, inWorker);
     }
 
     /** The calls that the evaluation made. */
@@ -142,15 +154,24 @@ final class WorkerControl extends NoEngine {
      */
     @Override
     public void load(ClassBytecodes[] loaded) throws ClassInstallException {
+        if (!again) {
+            take(loaded);
+        }
+        throw new ClassInstallException("taken under other names", new boolean[loaded.length]);
+    }
+
+    private void take(ClassBytecodes[] loaded) {
         Map<String, byte[]> compiled = new LinkedHashMap<>();
         Stream.of(loaded).forEach(each -> compiled.put(each.name(), each.bytecodes()));
         Map<String, byte[]> news = classes.take(compiled);
         telling(() -> worker().load(news));
-        throw new ClassInstallException("taken under other names", new boolean[loaded.length]);
     }
 
     @Override
     public String invoke(String className, String methodName) throws StoppedException {
+        if (again) {
+            return "";
+        }
         Worker.Call call = new Worker.Call(classes.nameOf(className), methodName, declaring);
         calls.add(call);
         if (goesOn()) {
