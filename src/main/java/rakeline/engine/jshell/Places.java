@@ -6,6 +6,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import jdk.jshell.Snippet;
@@ -19,6 +21,8 @@ final class Places {
 
     /** A snippet and where it starts in its row. */
     private record Part(String rowId, RowSource source, Snippet snippet, int offset) {}
+
+    private static final Pattern BLANK = Pattern.compile("(?:\\s|//[^\\n]*\\n|/\\*.*?\\*/)*+", Pattern.DOTALL);
 
     private final SourceCodeAnalysis analysis;
     private final UnaryOperator<String> names;
@@ -92,7 +96,13 @@ final class Places {
                 .map(wrapper::wrappedToSourcePosition)
                 .max()
                 .orElse(0);
-        return part.source().lineAt(part.offset() + place);
+        return part.source().lineAt(begun(part.source().text(), part.offset() + place));
+    }
+
+    /** The first place from there on that is neither blank nor in a comment. */
+    private static int begun(String text, int place) {
+        Matcher blank = BLANK.matcher(text).region(Math.min(place, text.length()), text.length());
+        return blank.lookingAt() ? blank.end() : place;
     }
 
     private static int startOfLine(String text, int line) {

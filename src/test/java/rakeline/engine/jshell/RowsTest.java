@@ -153,6 +153,12 @@ class RowsTest {
     }
 
     @Test
+    void anExceptionInAnExpressionBelowOthersIsSaidWithItsLine() throws InterruptedException {
+        page.run("int zero = 0;\n// what is asked\n\n3 / zero");
+        assertThat(page.message("r1")).startsWith("Line 4: / by zero.");
+    }
+
+    @Test
     void anExceptionInAMethodOfAnotherRowIsSaidWithTheLineOfThisOne() throws InterruptedException {
         page.run("int over(int x) {\n  return 1 / x;\n}", "int a = 1;\nint b = over(0);");
         assertThat(page.message("r2")).startsWith("Line 2: / by zero.");
