@@ -58,8 +58,13 @@ public abstract sealed class FigurePainter permits ChartPainter, TablePainter, D
     public final Dimension preferredSize(double width) {
         double laidOut = Math.max(narrowest(), width / scale);
         double shrink = Math.min(1, width / scale / laidOut);
-        double height = aroundBody(laidOut) + bodyHeight(laidOut - 2 * MARGIN);
+        double height = aroundBody(laidOut) + bodyHeight(innerWidth(width));
         return new Dimension((int) Math.ceil(width), (int) Math.ceil(height * scale * shrink));
+    }
+
+    /** The width of the body in a picture of a width, in px, before it is scaled. */
+    final double innerWidth(double width) {
+        return Math.max(narrowest(), width / scale) - 2 * MARGIN;
     }
 
     /** Draws the figure into the area. */

@@ -15,6 +15,9 @@ record TableLayout(List<Block> blocks) {
     private static final double WIDEST_WORDS = 280;
     private static final double WIDEST_HEADING = 120;
 
+    /** A space at which no line ends. */
+    private static final char NO_BREAK = '\u00A0';
+
     /** Columns beside one another: a line of headings, then the rows. */
     record Block(List<Line> lines, double width) {
         double height() {
@@ -69,13 +72,21 @@ record TableLayout(List<Block> blocks) {
     private record Fitted(Column column, double width, List<String> heading, List<List<String>> cells) {
         static Fitted of(Column column, int rows, double most) {
             Lettering face = face(column);
-            List<String> heading = Lettering.STRONG.lines(column.heading(), column.isNumeric() ? WIDEST_HEADING : most);
+            List<String> heading = heading(column, column.isNumeric() ? WIDEST_HEADING : most);
             List<List<String>> cells = column.shown().stream()
                     .limit(rows)
                     .map(words -> column.isNumeric() ? List.of(PlainText.oneLine(words)) : face.lines(words, most))
                     .toList();
             double widest = cells.stream().mapToDouble(face::width).max().orElse(0);
             return new Fitted(column, Math.ceil(Math.max(widest, Lettering.STRONG.width(heading))), heading, cells);
+        }
+
+        /** The lines of its heading, the unit never in a line by itself. */
+        private static List<String> heading(Column column, double most) {
+            String whole = column.unit().isEmpty() ? column.label() : column.label() + "," + NO_BREAK + column.unit();
+            return Lettering.STRONG.lines(whole, most).stream()
+                    .map(line -> line.replace(NO_BREAK, ' '))
+                    .toList();
         }
 
         Cell head(double x) {

@@ -56,6 +56,11 @@ public final class TablePainter extends FigurePainter {
         }
     }
 
+    /** Whether at its scale some columns stand beneath the others in a picture of a width, in px. */
+    public boolean breaks(double width) {
+        return layout(innerWidth(width)).blocks().size() > 1;
+    }
+
     private static int bounded(int rows) {
         return Math.max(1, Math.min(MOST_ROWS, rows));
     }

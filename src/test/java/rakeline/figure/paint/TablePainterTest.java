@@ -7,9 +7,11 @@ import java.awt.Dimension;
 import java.awt.geom.Rectangle2D;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import rakeline.figure.Column;
 import rakeline.figure.Samples;
 import rakeline.figure.Table;
 import rakeline.figure.paint.TextRecorder.Text;
+import rakeline.quantity.Numbers;
 
 class TablePainterTest {
     private static TextRecorder drawn(Table table, int rows, int width) {
@@ -60,6 +62,21 @@ class TablePainterTest {
     void aTableIsDrawnToAThousandRows() {
         assertThat(drawn(Samples.table(1001), 5000, 1400).words())
                 .contains("The first 1000 of 1001 rows; 1 more are not shown.");
+    }
+
+    @Test
+    void theUnitOfAHeadingNeverStandsInALineByItself() {
+        Column angle = new Column("angle", "Hip angle, crank up", "°", Numbers.of(67.1), List.of("67.1"));
+        assertThat(drawn(new Table("", List.of(angle), "", List.of()), 1, 400).words())
+                .doesNotContain("°")
+                .anyMatch(words -> words.endsWith("up, °"));
+    }
+
+    @Test
+    void aTableBreaksWhereItsColumnsDoNotFit() {
+        TablePainter painter = new TablePainter(Samples.table(3), Palette.LIGHT, 2, Assignment.STANDARD, 3);
+        assertThat(painter.breaks(840)).isTrue();
+        assertThat(painter.breaks(2800)).isFalse();
     }
 
     @Test
