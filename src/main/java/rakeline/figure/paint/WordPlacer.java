@@ -5,6 +5,8 @@ import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.DoubleStream;
+import java.util.stream.Stream;
 import rakeline.figure.Drawing;
 import rakeline.figure.Drawing.Dimension;
 import rakeline.figure.Drawing.Ink;
@@ -46,13 +48,34 @@ record WordPlacer(Placer placer, List<Line2D> dimensions) {
             return Optional.empty();
         }
         List<Spot> spots = Spot.besideLine(dimension, placement, centre, Lettering.SMALL.width(words));
-        List<Rectangle2D> near = boxes(words, spots, 0, NEAR_STEPS);
+        Line2D named = Spot.onSheet(dimension, placement);
+        List<Rectangle2D> near = boxes(words, spots, 0, NEAR_STEPS).stream()
+                .filter(box -> isBeside(named, box))
+                .toList();
         return placer.placeClear(near)
                 .or(() -> placer.placeBreaking(near))
                 .map(box -> word(words, box, dimension.ink()))
-                .or(() -> led(words, dimension.ink(), spots, Spot.onSheet(dimension, placement)))
+                .or(() -> led(words, dimension.ink(), spots, named))
                 .or(() -> placer.place(boxes(words, spots, 0, FURTHER_STEPS))
                         .map(box -> word(words, box, dimension.ink())));
+    }
+
+    /** Whether words stand at the line that they name, not at another dimension's. */
+    private boolean isBeside(Line2D named, Rectangle2D box) {
+        double own = apart(named, box);
+        return others(named).noneMatch(line -> apart(line, box) + Lettering.SMALL.lineHeight() / 2 < own);
+    }
+
+    /** From a line to the nearest of a box's corners and middles of its edges. */
+    private static double apart(Line2D line, Rectangle2D box) {
+        return line.intersects(box)
+                ? 0
+                : DoubleStream.of(0, 0.5, 1)
+                        .flatMap(x -> DoubleStream.of(0, 0.5, 1)
+                                .map(y -> line.ptSegDist(
+                                        box.getX() + x * box.getWidth(), box.getY() + y * box.getHeight())))
+                        .min()
+                        .orElseThrow();
     }
 
     private Optional<Word> led(String words, Ink ink, List<Spot> spots, Line2D named) {
@@ -65,9 +88,11 @@ record WordPlacer(Placer placer, List<Line2D> dimensions) {
 
     /** Whether a leading line crosses no dimension but its own. */
     private boolean isAlone(Line2D leader, Line2D named) {
-        return dimensions.stream()
-                .filter(line -> line.ptSegDist(named.getP1()) + line.ptSegDist(named.getP2()) > 1)
-                .noneMatch(leader::intersectsLine);
+        return others(named).noneMatch(leader::intersectsLine);
+    }
+
+    private Stream<Line2D> others(Line2D named) {
+        return dimensions.stream().filter(line -> line.ptSegDist(named.getP1()) + line.ptSegDist(named.getP2()) > 1);
     }
 
     private Word word(String words, Rectangle2D box, Ink ink) {
