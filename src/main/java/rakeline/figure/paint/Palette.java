@@ -74,6 +74,11 @@ public record Palette(
         series = List.copyOf(series);
     }
 
+    /** The same for a figure that stands on another colour than that of a card. */
+    public Palette on(Color ground) {
+        return new Palette(name, paper, ground, ink, soft, hairline, wash, accent, caution, series, weight);
+    }
+
     /** The style of the n-th series, from 0; sixteen of them differ. */
     public SeriesStyle style(int index) {
         int round = index / series.size();

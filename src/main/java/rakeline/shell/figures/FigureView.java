@@ -1,5 +1,8 @@
 package rakeline.shell.figures;
 
+import java.awt.Color;
+import java.awt.Component;
+import java.awt.Container;
 import java.awt.Cursor;
 import java.awt.Dimension;
 import java.awt.Graphics;
@@ -12,6 +15,7 @@ import java.awt.image.BufferedImage;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 import javax.swing.JPanel;
 import javax.swing.JRootPane;
 import javax.swing.ToolTipManager;
@@ -40,6 +44,7 @@ public final class FigureView extends JPanel implements Heights.Flowing {
     private transient Optional<FigurePainter> painter = Optional.empty();
     private transient View view = View.WHOLE;
     private double scale;
+    private transient Color ground;
     private transient Optional<Rectangle2D> marked = Optional.empty();
     private final transient DrawingHand closer = new DrawingHand(this);
     private final transient GripHand gripping = new GripHand(this);
@@ -51,6 +56,7 @@ public final class FigureView extends JPanel implements Heights.Flowing {
         super(null);
         this.look = look;
         scale = look.scale();
+        ground = look.card();
         setOpaque(false);
         listen(new ChartHand(this));
         listen(closer);
@@ -172,10 +178,27 @@ public final class FigureView extends JPanel implements Heights.Flowing {
             closer.whole();
         }
         figure = Optional.of(next);
-        painter = Optional.of(FigurePainter.of(next, look.palette(), scale));
+        painter = Optional.of(painterOn(ground, next));
         measuredWidth = -1;
         describe(next);
         repaint();
+    }
+
+    private FigurePainter painterOn(Color colour, Figure next) {
+        return FigurePainter.of(next, look.palette().on(colour), scale);
+    }
+
+    /** Words that stand across lines have the colour behind them that the figure stands on. */
+    private void settle() {
+        Color now = Stream.iterate(getParent(), each -> each != null, Container::getParent)
+                .filter(Component::isOpaque)
+                .map(Component::getBackground)
+                .findFirst()
+                .orElse(ground);
+        if (!now.equals(ground)) {
+            ground = now;
+            painter = figure.map(shown -> painterOn(now, shown));
+        }
     }
 
     private boolean isSameSweep(Figure next) {
@@ -281,12 +304,13 @@ public final class FigureView extends JPanel implements Heights.Flowing {
 
     @Override
     protected void paintComponent(Graphics g) {
+        settle();
         Graphics2D pen = (Graphics2D) g.create();
         marked.ifPresent(stretch -> {
             pen.setColor(look.wash());
             pen.fill(stretch);
         });
-        draw((Graphics2D) pen.create(), area());
+        painter.ifPresent(some -> draw(some, (Graphics2D) pen.create()));
         gripping.draw(pen, look, handle.taken());
         if (isFocusOwner()) {
             pen.setColor(look.edge());
@@ -295,15 +319,13 @@ public final class FigureView extends JPanel implements Heights.Flowing {
         pen.dispose();
     }
 
-    private void draw(Graphics2D pen, Rectangle2D area) {
-        painter.ifPresent(some -> {
-            if (some instanceof ChartPainter chart) {
-                chart.draw(pen, area, view);
-            } else {
-                closer.apply(pen);
-                some.draw(pen, area);
-            }
-        });
+    private void draw(FigurePainter some, Graphics2D pen) {
+        if (some instanceof ChartPainter chart) {
+            chart.draw(pen, area(), view);
+        } else {
+            closer.apply(pen);
+            some.draw(pen, area());
+        }
     }
 
     /** The figure as a picture, twice as fine as on the window. */
@@ -314,7 +336,7 @@ public final class FigureView extends JPanel implements Heights.Flowing {
         pen.setColor(look.card());
         pen.fillRect(0, 0, picture.getWidth(), picture.getHeight());
         pen.scale(2, 2);
-        draw(pen, area());
+        figure.ifPresent(shown -> draw(painterOn(look.card(), shown), pen));
         pen.dispose();
         return picture;
     }

@@ -67,6 +67,13 @@ class PaletteTest {
     }
 
     @Test
+    void onAnotherGroundTheCardAloneIsAnother() {
+        assertThat(Palette.DARK.on(Palette.DARK.paper()).card()).isEqualTo(Palette.DARK.paper());
+        assertThat(Palette.DARK.on(Palette.DARK.paper()).on(Palette.DARK.card()))
+                .isEqualTo(Palette.DARK);
+    }
+
+    @Test
     void fourSeriesDifferInGreyByDashAndMarker() {
         assertThat(IntStream.range(0, 4).mapToObj(i -> Palette.LIGHT.style(i).dash()))
                 .doesNotHaveDuplicates();
