@@ -30,7 +30,7 @@ final class Sheet extends JPanel {
     private static final int NARROW = 330;
 
     /** The share of the height that a figure has at least, if one line of dials instead of two gives it that. */
-    private static final double HALF = 0.5;
+    private static final double AMPLE = 0.6;
 
     /** The share of the height below which there is no room for a drawing beside a figure. */
     private static final double LOW = 0.44;
@@ -111,11 +111,16 @@ final class Sheet extends JPanel {
             drawn = Optional.empty();
             drawing.setVisible(false);
         }
-        Area area = area();
-        List<Figure> parts = new Parts(look, area.figureWidth(), area.height()).of(shown.figure());
+        List<Figure> parts = new Parts(look, area().figureWidth(), part -> heightAbove(shown, part)).of(shown.figure());
         return heldApart
                 ? Stream.concat(parts.stream(), Stream.of(shown.heldPart())).toList()
                 : parts;
+    }
+
+    /** What is left above the words that belong to a part. */
+    private int heightAbove(Shown shown, Figure part) {
+        words.setText(shown.words(part, !heldApart));
+        return area().height();
     }
 
     /** What was held is a part of its own where, with the cautions, it left too little of the screen. */
@@ -131,7 +136,7 @@ final class Sheet extends JPanel {
 
     private void fitStrip() {
         strip.inSight(2);
-        if (area().height() < HALF * getHeight()) {
+        if (area().height() < AMPLE * getHeight()) {
             strip.inSight(1);
         }
     }

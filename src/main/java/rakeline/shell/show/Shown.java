@@ -1,6 +1,7 @@
 package rakeline.shell.show;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -12,7 +13,9 @@ import rakeline.engine.State;
 import rakeline.figure.Chart;
 import rakeline.figure.Figure;
 import rakeline.figure.Table;
+import rakeline.quantity.Quantity;
 import rakeline.shell.page.PageModel;
+import rakeline.study.Vocabulary;
 
 /** One row with a figure, as it is to be shown. */
 record Shown(String row, Figure figure, Outcome standing) {
@@ -61,7 +64,7 @@ record Shown(String row, Figure figure, Outcome standing) {
     /** The same beneath a part of the figure: a caution that belongs to quantities of other parts alone stands there. */
     String words(Figure part, boolean withHeld) {
         Set<String> of = cautions(part);
-        Set<String> elsewhere = cautions(figure);
+        Set<String> elsewhere = cautions(Sliced.like(part, figure));
         return words(
                 figure.cautions().stream()
                         .filter(caution -> of.contains(caution) || !elsewhere.contains(caution))
@@ -70,11 +73,16 @@ record Shown(String row, Figure figure, Outcome standing) {
     }
 
     private static Set<String> cautions(Figure figure) {
-        return figure instanceof Chart chart
-                ? chart.panels().stream()
-                        .map(panel -> panel.quantity().caution())
-                        .collect(Collectors.toSet())
-                : Set.of();
+        Stream<Quantity> quantities = figure instanceof Chart chart
+                ? chart.panels().stream().map(Chart.Panel::quantity)
+                : figure instanceof Table ? named(Sliced.names(figure)) : Stream.empty();
+        return quantities.map(Quantity::caution).collect(Collectors.toSet());
+    }
+
+    private static Stream<Quantity> named(Set<String> names) {
+        return Vocabulary.standard().quantities().stream()
+                .filter(quantity -> names.contains(quantity.key())
+                        || names.contains(quantity.label().toLowerCase(Locale.ROOT)));
     }
 
     private String words(List<String> cautions, boolean withHeld) {

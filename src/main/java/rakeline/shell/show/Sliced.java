@@ -3,6 +3,7 @@ package rakeline.shell.show;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -78,7 +79,7 @@ final class Sliced {
     }
 
     /** The keys of a figure's columns, and the words in those that hold words: a table has its measures there. */
-    private static Set<String> names(Figure figure) {
+    static Set<String> names(Figure figure) {
         return figure.columns().stream()
                 .flatMap(column -> Stream.concat(
                         Stream.of(column.key()),
@@ -107,6 +108,51 @@ final class Sliced {
         List<Column> columns =
                 table.columns().stream().map(column -> rows(column, from, to)).toList();
         return new Table(table.title(), columns, "", List.of());
+    }
+
+    /** A table with a row for each column beside the first, and a column for each row, headed by what the first says. */
+    static Table turned(Table table) {
+        Column first = table.columns().get(0);
+        List<Column> turning = table.columns().subList(1, table.columns().size());
+        Stream<Column> labels = Stream.of(words(first.heading(), turning, Column::label));
+        Stream<Column> values = IntStream.range(0, table.rows())
+                .mapToObj(row -> column(first.shown().get(row), turning, row));
+        Stream<Column> units = turning.stream().allMatch(column -> column.unit().isEmpty())
+                ? Stream.empty()
+                : Stream.of(words("Unit", turning, Column::unit));
+        return new Table(
+                table.title(),
+                Stream.of(labels, values, units).flatMap(each -> each).toList(),
+                "",
+                List.of());
+    }
+
+    /** A figure, turned if a part of it is. */
+    static Figure like(Figure part, Figure whole) {
+        boolean turned = part instanceof Table some
+                && whole instanceof Table all
+                && !headings(some).equals(headings(all));
+        return turned ? turned((Table) whole) : whole;
+    }
+
+    private static List<String> headings(Table table) {
+        return table.columns().stream().map(Column::heading).toList();
+    }
+
+    private static Column words(String heading, List<Column> turning, Function<Column, String> said) {
+        return Column.ofWords("", heading, turning.stream().map(said).toList());
+    }
+
+    private static Column column(String heading, List<Column> turning, int row) {
+        Numbers values = turning.stream().allMatch(column -> column.values().size() > row)
+                ? Numbers.generate(turning.size(), i -> turning.get(i).values().at(row))
+                : Numbers.none();
+        return new Column(
+                "",
+                heading,
+                "",
+                values,
+                turning.stream().map(column -> column.shown().get(row)).toList());
     }
 
     private static Column rows(Column column, int from, int to) {

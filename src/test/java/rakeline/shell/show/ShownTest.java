@@ -1,6 +1,7 @@
 package rakeline.shell.show;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static rakeline.geometry.ToeMeasures.TOE_ROOM;
 
 import java.util.List;
 import java.util.Optional;
@@ -9,6 +10,8 @@ import rakeline.engine.Outcome;
 import rakeline.engine.State;
 import rakeline.figure.Column;
 import rakeline.figure.Table;
+import rakeline.geometry.Inputs;
+import rakeline.quantity.Numbers;
 
 class ShownTest {
     private static final Table FIGURE = new Table(
@@ -32,5 +35,41 @@ class ShownTest {
     @Test
     void whatWasHeldIsOneSentenceOfItsOwn() {
         assertThat(SHOWN.held()).isEqualTo("Held: " + FIGURE.held());
+    }
+
+    @Test
+    void aCautionStandsBeneathThePartOfATableThatItBelongsTo() {
+        Table all = table("Stack", "Toe room");
+        Shown shown = new Shown("r1", all, SHOWN.standing());
+        assertThat(shown.words(table("Toe room"), true)).startsWith("Toe contact can throw a rider.");
+        assertThat(shown.words(table("Stack"), true)).isEmpty();
+    }
+
+    @Test
+    void aCautionThatNoRowOfATurnedTableNamesStandsBeneathEachPart() {
+        String caution = Inputs.FORK_OFFSET.quantity().caution();
+        Table slopes = new Table(
+                "Slopes",
+                List.of(
+                        Column.ofWords("measure", "Measure", List.of("Trail, mm")),
+                        new Column(
+                                Inputs.FORK_OFFSET.quantity().key(),
+                                "per mm of Fork offset",
+                                "",
+                                Numbers.of(-1),
+                                List.of("−1"))),
+                "",
+                List.of(caution));
+        Shown shown = new Shown("r1", slopes, SHOWN.standing());
+        assertThat(caution).isNotEmpty();
+        assertThat(shown.words(Sliced.rows(Sliced.turned(slopes), 0, 1), true)).isEqualTo(caution);
+    }
+
+    private static Table table(String... measures) {
+        return new Table(
+                "Two sizes",
+                List.of(Column.ofWords("measure", "Measure", List.of(measures))),
+                "",
+                List.of(TOE_ROOM.quantity().caution()));
     }
 }
