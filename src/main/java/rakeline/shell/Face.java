@@ -16,6 +16,7 @@ import javax.swing.JToggleButton;
 import javax.swing.KeyStroke;
 import javax.swing.ScrollPaneConstants;
 import javax.swing.SwingConstants;
+import javax.swing.SwingUtilities;
 import rakeline.shell.dials.DialStrip;
 import rakeline.shell.find.FindBar;
 import rakeline.shell.ledger.CodeHelp;
@@ -30,6 +31,9 @@ import rakeline.shell.rack.RackPane;
 final class Face extends JPanel {
     /** Below this width the shelf folds to a key and the drawing becomes a tab, in pixels at scale 1. */
     private static final int WIDE = 1500;
+
+    /** Below this height one line of dials is in sight instead of two, in pixels at scale 1. */
+    private static final int LOW = 540;
 
     private final transient Look look;
     private final TitleBar title;
@@ -214,9 +218,18 @@ final class Face extends JPanel {
         strip.first().ifPresent(Component::requestFocusInWindow);
     }
 
-    /** Where the rack is in sight in the page's place, the keys are its. */
-    void keepKeys() {
-        if (rack.isShowing() && !page.isShowing()) {
+    /** Whether a part of the window, or none, stands in the rack. */
+    boolean isInRack(Component part) {
+        return part != null && SwingUtilities.isDescendingFrom(part, rack);
+    }
+
+    /**
+     * Where the rack is in sight in the page's place, the keys are its.
+     *
+     * @param inRack whether they are its also beneath the page
+     */
+    void keepKeys(boolean inRack) {
+        if (rack.isShowing() && (inRack || !page.isShowing())) {
             rack.enter();
         }
     }
@@ -251,6 +264,7 @@ final class Face extends JPanel {
         title.showShelfKey(!wide, shelfOpen);
         tabs.setVisible(!wide);
         arrangeSplit(turned);
+        strip.inSight(getHeight() < look.px(LOW) ? 1 : 2);
         ledger.setWide(wide);
         revalidate();
     }

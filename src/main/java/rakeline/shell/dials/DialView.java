@@ -29,7 +29,7 @@ final class DialView extends JPanel implements ControlView {
     private final JLabel unit;
     private final JLabel least;
     private final JLabel most;
-    private final JTextField field = new JTextField();
+    private final JTextField field = new DigitField();
     private final DialSlider slider;
     private transient Control.Dial dial;
 
@@ -89,7 +89,7 @@ final class DialView extends JPanel implements ControlView {
         JButton key = new JButton(sign);
         key.putClientProperty("JButton.buttonType", "toolBarButton");
         key.setFont(look.strong());
-        key.setMargin(new java.awt.Insets(0, look.px(5), 0, look.px(5)));
+        key.setMargin(new java.awt.Insets(0, look.px(3), 0, look.px(3)));
         key.getAccessibleContext().setAccessibleName((direction < 0 ? "less " : "more ") + dial.label());
         key.addActionListener(event -> step(direction));
         return key;
@@ -219,6 +219,14 @@ final class DialView extends JPanel implements ControlView {
     private void move(double value) {
         if (value != dial.value()) {
             bench.dial(dial.name(), value, dial.label() + " " + words(value));
+        }
+    }
+
+    /** A field as wide as its columns of digits, not of the widest letter. */
+    private static final class DigitField extends JTextField {
+        @Override
+        protected int getColumnWidth() {
+            return getFontMetrics(getFont()).charWidth('0');
         }
     }
 }

@@ -8,6 +8,7 @@ import java.awt.event.FocusAdapter;
 import java.awt.event.FocusEvent;
 import java.util.Arrays;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import javax.swing.JComboBox;
 import javax.swing.JPanel;
@@ -35,7 +36,12 @@ final class StripLines extends JPanel implements Scrollable {
         setOpaque(false);
     }
 
-    private int gap() {
+    /** Wide where every name stands in full, else no wider than it has to be. */
+    private int gap(int width) {
+        return namesFit(width) ? wideGap() : look.space(4);
+    }
+
+    private int wideGap() {
         return look.space(8);
     }
 
@@ -45,13 +51,15 @@ final class StripLines extends JPanel implements Scrollable {
 
     /** As many as there is room for with every name in full, if that takes no more lines than are in sight. */
     private int perLine(int width) {
-        int whole = perLine(width, wanted());
-        boolean fits = lineCount(whole) <= inSight;
-        return fits ? whole : perLine(width, look.px(narrowest));
+        return perLine(width, namesFit(width) ? wanted() : look.px(narrowest));
+    }
+
+    private boolean namesFit(int width) {
+        return lineCount(perLine(width, wanted())) <= inSight;
     }
 
     private int perLine(int width, int cell) {
-        return Math.max(1, (width - 2 * margin() + gap()) / (cell + gap()));
+        return Math.max(1, (width - 2 * margin() + wideGap()) / (cell + wideGap()));
     }
 
     /** What the dial with the longest name wants. */
@@ -64,10 +72,28 @@ final class StripLines extends JPanel implements Scrollable {
         return Math.max(look.px(narrowest), Math.min(look.px(LONGEST), longest));
     }
 
-    private int cellWidth(int width) {
+    /** The columns' widths: alike, unless a name is cut off that another column has room for. */
+    private int[] widths(int width) {
         int columns = Math.min(perLine(width), Math.max(1, getComponentCount()));
-        int share = (width - 2 * margin() - gap() * (columns - 1)) / columns;
-        return Math.min(Math.max(look.px(WIDEST), wanted()), share);
+        int room = width - 2 * margin() - gap(width) * (columns - 1);
+        int alike = Math.min(Math.max(look.px(WIDEST), wanted()), room / columns);
+        int[] asked = IntStream.range(0, columns)
+                .map(column -> asked(column, columns))
+                .toArray();
+        int all = IntStream.of(asked).sum();
+        boolean cut = IntStream.of(asked).anyMatch(each -> each > alike) && all <= room;
+        return IntStream.of(asked)
+                .map(each -> cut ? each + (room - all) / columns : alike)
+                .toArray();
+    }
+
+    /** What the widest dial of a column asks for. */
+    private int asked(int column, int columns) {
+        return IntStream.iterate(column, i -> i < getComponentCount(), i -> i + columns)
+                .mapToObj(this::getComponent)
+                .mapToInt(cell -> cell instanceof PickerView ? look.px(narrowest) : cell.getPreferredSize().width)
+                .max()
+                .orElse(0);
     }
 
     private int cellHeight() {
@@ -124,13 +150,14 @@ final class StripLines extends JPanel implements Scrollable {
     @Override
     public void doLayout() {
         int perLine = perLine(getWidth());
-        int width = cellWidth(getWidth());
+        int[] widths = widths(getWidth());
         int height = cellHeight();
+        int x = margin();
         for (int i = 0; i < getComponentCount(); i++) {
-            Component cell = getComponent(i);
-            int x = margin() + i % perLine * (width + gap());
-            int y = look.space(3) + i / perLine * (height + look.space(3));
-            cell.setBounds(x, y, width, height);
+            int column = i % perLine;
+            x = column == 0 ? margin() : x + widths[column - 1] + gap(getWidth());
+            getComponent(i)
+                    .setBounds(x, look.space(3) + i / perLine * (height + look.space(3)), widths[column], height);
         }
     }
 
