@@ -82,7 +82,7 @@ final class HeldChoice {
         label.setLabelFor(control);
         control.getAccessibleContext().setAccessibleName(words);
         form.add(label);
-        form.add(control);
+        form.add(control, control instanceof JComboBox ? "growx" : "");
     }
 
     private static JComboBox<Named> box(String name, List<Named> items) {

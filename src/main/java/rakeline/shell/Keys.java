@@ -26,11 +26,12 @@ final class Keys {
         return KeyStroke.getKeyStroke(stroke.getKeyCode(), held | (ctrl ? shortcut : 0));
     }
 
-    /** As in {@code Ctrl+Shift+S}. */
+    /** As in {@code Ctrl+Shift+S}; a sign as it stands on its key. */
     static String words(KeyStroke stroke) {
         String modifiers = InputEvent.getModifiersExText(stroke.getModifiers());
         String key = switch (stroke.getKeyCode()) {
-            case KeyEvent.VK_PLUS, KeyEvent.VK_EQUALS -> "+";
+            case KeyEvent.VK_PLUS -> "+";
+            case KeyEvent.VK_EQUALS -> "=";
             case KeyEvent.VK_MINUS -> "−";
             case KeyEvent.VK_COMMA -> ",";
             case KeyEvent.VK_SLASH -> "/";

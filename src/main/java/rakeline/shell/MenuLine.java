@@ -30,7 +30,7 @@ final class MenuLine {
     }
 
     private static void add(JMenu menu, Deed deed) {
-        JMenuItem item = menu.add(deed.action());
+        JMenuItem item = menu.add(new KeyedItem(deed.action()));
         menu.addMenuListener(new MenuListener() {
             @Override
             public void menuSelected(MenuEvent event) {

@@ -16,9 +16,9 @@ import java.util.stream.Stream;
 import javax.swing.JComboBox;
 import javax.swing.JComponent;
 import javax.swing.JFileChooser;
-import javax.swing.JOptionPane;
 import javax.swing.JPanel;
 import javax.swing.JTextArea;
+import javax.swing.JTextField;
 import javax.swing.filechooser.FileNameExtensionFilter;
 import rakeline.desk.Backups;
 import rakeline.desk.Difference;
@@ -33,6 +33,9 @@ import rakeline.worksheet.WorksheetFile;
 
 /** What the window asks before it goes on. */
 final class Questions {
+    /** The width of a title that is typed, in columns. */
+    private static final int TITLE = 32;
+
     /** What becomes of changes that are not saved. */
     enum Unsaved {
         SAVE,
@@ -186,10 +189,14 @@ final class Questions {
     }
 
     Optional<String> title(String present) {
-        return Optional.ofNullable((String) JOptionPane.showInputDialog(
-                        over.get(), "Title of the page", "Title", JOptionPane.PLAIN_MESSAGE, null, null, present))
-                .map(String::strip)
-                .filter(title -> !title.isEmpty());
+        JTextField field = new JTextField(present, TITLE);
+        field.setName("title");
+        field.getAccessibleContext().setAccessibleName("Title of the page");
+        field.selectAll();
+        Ask.first(field);
+        int answer =
+                Ask.among(over.get(), new Object[] {"Title of the page", field}, "Title", 0, "Take over", "Go back");
+        return Optional.of(field.getText().strip()).filter(title -> answer == 0 && !title.isEmpty());
     }
 
     Optional<Path> fileToOpen(Path folder) {

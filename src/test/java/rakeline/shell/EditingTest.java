@@ -3,9 +3,13 @@ package rakeline.shell;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.awt.Point;
+import java.awt.Window;
 import java.awt.event.KeyEvent;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.stream.Stream;
+import javax.swing.JComponent;
+import javax.swing.JWindow;
 import org.assertj.swing.core.MouseButton;
 import org.fife.ui.rsyntaxtextarea.RSyntaxTextArea;
 import org.junit.jupiter.api.AfterEach;
@@ -193,6 +197,42 @@ class EditingTest {
                         .isShowing())
                 .isTrue();
         window.frame().dialog("guide").close();
+    }
+
+    @Test
+    void whatALastRowComesToIsBroughtInSight() {
+        window.select("r8");
+        window.choose("Row", "Add a snippet below");
+        String added = ids().get(ids().size() - 1);
+        window.robot().enterText("draw(it)");
+        window.robot().pressAndReleaseKey(KeyEvent.VK_F5);
+        window.await("the drawing is in sight", () -> isWholeInSight("result " + added));
+        assertThat(isWholeInSight("editor " + added)).isTrue();
+    }
+
+    private boolean isWholeInSight(String name) {
+        return window.shown().stream()
+                .filter(part -> name.equals(part.getName()))
+                .map(JComponent.class::cast)
+                .anyMatch(part -> part.getHeight() > 0 && part.getVisibleRect().height == part.getHeight());
+    }
+
+    @Test
+    void theListOfWordsIsLegibleWhereOneFits() {
+        type("r3", 0, text("r3").length());
+        window.robot().enterText("wheelbaseM");
+        press(KeyEvent.VK_CONTROL, KeyEvent.VK_SPACE);
+        window.await(
+                "the list and what the word means are there", () -> heights().size() == 2);
+        assertThat(heights()).allMatch(height -> height >= 150);
+    }
+
+    private static List<Integer> heights() {
+        return Stream.of(Window.getWindows())
+                .filter(JWindow.class::isInstance)
+                .filter(Window::isShowing)
+                .map(Window::getHeight)
+                .toList();
     }
 
     private RSyntaxTextArea editor(String row) {

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.awt.event.InputEvent;
 import java.awt.event.KeyEvent;
+import java.util.stream.Stream;
 import javax.swing.KeyStroke;
 import org.junit.jupiter.api.Test;
 
@@ -18,5 +19,13 @@ class KeysTest {
     @Test
     void aKeyWithoutControlIsTheSameEverywhere() {
         assertThat(Keys.stroke("alt UP", InputEvent.META_DOWN_MASK)).isEqualTo(KeyStroke.getKeyStroke("alt UP"));
+    }
+
+    @Test
+    void aSignReadsAsItStandsOnItsKey() {
+        assertThat(Stream.of("ctrl COMMA", "ctrl EQUALS", "ctrl PLUS", "ctrl SLASH")
+                        .map(key -> Keys.words(KeyStroke.getKeyStroke(key))))
+                .extracting(words -> words.substring(words.length() - 2))
+                .containsExactly("+,", "+=", "++", "+/");
     }
 }

@@ -325,4 +325,15 @@ class RackWindowTest {
             throw new java.io.UncheckedIOException(e);
         }
     }
+
+    @Test
+    void theKeysAreBackInTheRackAfterAnotherTheme() {
+        rack.cell(TableCell.row(0).column(STACK)).click();
+        window.choose("View", "Dark");
+        window.await("the new table has the keys", () -> {
+            JTable now = window.frame().table("rack").target();
+            return now != rack.target() && now.isFocusOwner();
+        });
+        assertThat(window.window().frame().getMostRecentFocusOwner()).isInstanceOf(JTable.class);
+    }
 }
