@@ -15,6 +15,8 @@ import java.util.function.Consumer;
 import javax.swing.JPanel;
 import javax.swing.Scrollable;
 import javax.swing.SwingUtilities;
+import rakeline.engine.Outcome;
+import rakeline.engine.State;
 import rakeline.shell.look.Heights;
 import rakeline.shell.look.Look;
 import rakeline.shell.page.Bench;
@@ -36,6 +38,7 @@ public final class Ledger extends JPanel implements Scrollable, Bench.View {
     private double share = SHARE_AT_FIRST;
     private boolean wide = true;
     private Optional<String> lastSelected = Optional.empty();
+    private transient Optional<Typed> typed = Optional.empty();
     private transient OptionalInt dropAt = OptionalInt.empty();
 
     public Ledger(Look look, Bench bench, CodeHelp help) {
@@ -59,6 +62,7 @@ public final class Ledger extends JPanel implements Scrollable, Bench.View {
         revalidate();
         repaint();
         reveal(now);
+        follow(now);
     }
 
     private void matchRows(List<Row> wanted) {
@@ -98,6 +102,41 @@ public final class Ledger extends JPanel implements Scrollable, Bench.View {
         if (!now.selected().equals(lastSelected)) {
             lastSelected = now.selected();
             SwingUtilities.invokeLater(() -> selectedView().ifPresent(this::scrollTo));
+        }
+    }
+
+    /** A row that was typed in, and how it had last run before. */
+    private record Typed(String row, Optional<Outcome> before) {
+        static Typed in(PageModel now, String row) {
+            return new Typed(row, Optional.ofNullable(now.standings().get(row)));
+        }
+
+        /** Whether it has run since. */
+        boolean hasRun(PageModel now) {
+            Optional<Outcome> last = Typed.in(now, row).before();
+            return !last.equals(before)
+                    && last.filter(told -> told.state() != State.RUNNING && told.state() != State.OUT_OF_DATE)
+                            .isPresent();
+        }
+    }
+
+    /** Once the row at hand has run because it was typed in, what it came to is brought in sight. */
+    private void follow(PageModel now) {
+        Optional<String> pending = now.selected().filter(now::isPending);
+        if (pending.isPresent()) {
+            typed = pending.map(row -> Typed.in(now, row));
+        } else if (typed.filter(row -> row.hasRun(now)).isPresent()) {
+            typed = Optional.empty();
+            SwingUtilities.invokeLater(() -> selectedView().ifPresent(this::scrollToResult));
+        }
+        typed = typed.filter(row -> now.selected().equals(Optional.of(row.row())));
+    }
+
+    /** As much of the row as leaves its text in sight. */
+    private void scrollToResult(RowView view) {
+        int sight = getVisibleRect().height;
+        if (view.author().getHeight() < sight) {
+            view.scrollRectToVisible(new Rectangle(0, 0, 1, Math.min(view.getHeight(), sight)));
         }
     }
 

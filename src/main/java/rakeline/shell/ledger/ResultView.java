@@ -53,14 +53,21 @@ final class ResultView extends Pile {
     void show(Outcome standing) {
         shown = standing;
         String[] parts = standing.message().split("\n", 2);
-        put(message, state(standing, parts[0]));
+        put(message, sentence(standing));
         put(details, parts.length > 1 ? parts[1].strip() : "");
         put(printed, standing.printed().stripTrailing());
         standing.result().ifPresentOrElse(result -> showResult(standing.name(), result), this::showNone);
     }
 
-    private static String state(Outcome standing, String sentence) {
-        return standing.state() == State.WAITING && sentence.isEmpty() ? "Waits until it is run." : sentence;
+    private static String sentence(Outcome standing) {
+        String first = standing.message().split("\n", 2)[0];
+        return standing.state() == State.WAITING && first.isEmpty() ? "Waits until it is run." : first;
+    }
+
+    /** For one who does not see the row beside it. */
+    private static String named(Outcome standing) {
+        String sentence = sentence(standing);
+        return sentence.isEmpty() || standing.name().isEmpty() ? sentence : standing.name() + ": " + sentence;
     }
 
     private static void put(JTextArea area, String words) {
@@ -144,8 +151,9 @@ final class ResultView extends Pile {
         return hasFigure() || !message.getText().isEmpty();
     }
 
-    /** For one who reads the page: the figure, and the message where something failed. */
+    /** For one who reads the page: the figure, and where something failed the message and whose it is. */
     void readOnly(boolean reading) {
+        put(message, reading ? named(shown) : sentence(shown));
         value.setVisible(!reading && !value.getText().isEmpty());
         printed.setVisible(!reading && !printed.getText().isEmpty());
         details.setVisible(!reading && !details.getText().isEmpty());

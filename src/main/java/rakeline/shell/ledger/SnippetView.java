@@ -39,7 +39,7 @@ final class SnippetView extends AuthorView {
             @Override
             public void focusGained(FocusEvent event) {
                 editor.removeFocusListener(this);
-                WordHelp.install(editor, help, bench, id);
+                WordHelp.install(editor, look, help, bench, id);
             }
         });
         firstLine.addMouseListener(new MouseAdapter() {

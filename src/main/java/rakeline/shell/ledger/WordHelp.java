@@ -19,11 +19,17 @@ import org.fife.ui.autocomplete.BasicCompletion;
 import org.fife.ui.autocomplete.Completion;
 import org.fife.ui.autocomplete.DefaultCompletionProvider;
 import org.fife.ui.rsyntaxtextarea.RSyntaxTextArea;
+import rakeline.shell.look.Look;
 import rakeline.shell.page.Bench;
 
 /** Completes what is typed in a snippet: keys, constants, the words of the prelude, Java, the names of the rows above. */
 final class WordHelp extends AutoCompletion {
     static final KeyStroke COMPLETE = KeyStroke.getKeyStroke(KeyEvent.VK_SPACE, InputEvent.CTRL_DOWN_MASK);
+
+    /** The size of the list and of what stands beside it, in pixels at scale 1. */
+    private static final int WIDTH = 360;
+
+    private static final int HEIGHT = 200;
 
     private final CodeHelp help;
     private final Bench bench;
@@ -38,10 +44,12 @@ final class WordHelp extends AutoCompletion {
         this.words = words;
     }
 
-    static void install(RSyntaxTextArea editor, CodeHelp help, Bench bench, String row) {
+    static void install(RSyntaxTextArea editor, Look look, CodeHelp help, Bench bench, String row) {
         WordHelp completion = new WordHelp(help, bench, row, new Words(help.words()));
         completion.setTriggerKey(COMPLETE);
+        completion.setChoicesWindowSize(look.px(WIDTH), look.px(HEIGHT));
         completion.setShowDescWindow(true);
+        completion.setDescriptionWindowSize(look.px(WIDTH), look.px(HEIGHT));
         completion.setAutoCompleteSingleChoices(false);
         completion.install(editor);
         help.warmUp();
@@ -149,6 +157,6 @@ final class WordHelp extends AutoCompletion {
         HtmlRenderer renderer = HtmlRenderer.builder().build();
         return lines.stream()
                 .map(line -> renderer.render(new Text(line)))
-                .collect(Collectors.joining("<br><br>", "<html><body style='width: 320px'>", "</body></html>"));
+                .collect(Collectors.joining("<br><br>", "<html><body>", "</body></html>"));
     }
 }

@@ -65,9 +65,9 @@ public record Look(Palette palette, double scale) {
         return either(0x005B94, 0x56B4E9);
     }
 
-    /** The edge of a field: 3:1 against what it stands on. */
+    /** The edge of a field: 3:1 against what it stands on, where contrast is to be high twice that. */
     public Color edge() {
-        return either(0x8A8F92, 0x6E7A81);
+        return palette.equals(Palette.CONTRAST) ? new Color(0x5F6468) : either(0x8A8F92, 0x6E7A81);
     }
 
     /** The accent as a property of a style. */

@@ -61,9 +61,9 @@ public final class Theme {
         all.put("Slider.focusedColor", Look.hex(look.accent()));
         all.put("Slider.thumbColor", Look.hex(look.card()));
         all.put("Slider.thumbBorderColor", Look.hex(look.accent()));
-        all.put("ScrollBar.thumb", Look.hex(look.hairline()));
-        all.put("ScrollBar.hoverThumbColor", Look.hex(look.edge()));
-        all.put("ScrollBar.pressedThumbColor", Look.hex(look.edge()));
+        all.put("ScrollBar.thumb", Look.hex(look.edge()));
+        all.put("ScrollBar.hoverThumbColor", Look.hex(look.soft()));
+        all.put("ScrollBar.pressedThumbColor", Look.hex(look.soft()));
         all.put("ScrollBar.track", Look.hex(look.paper()));
         all.put("MenuItem.acceleratorForeground", Look.hex(look.soft()));
         return all;

@@ -125,6 +125,11 @@ public record PageModel(
                 || page().row(id).map(this::isPending).orElse(false);
     }
 
+    /** Whether a snippet was typed in since the session was handed the page. */
+    public boolean isPending(String id) {
+        return page().row(id).filter(this::isPending).isPresent();
+    }
+
     private boolean isPending(Row row) {
         return row instanceof Row.Snippet && !handed.row(row.id()).equals(Optional.of(row));
     }
