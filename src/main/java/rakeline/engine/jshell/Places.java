@@ -96,7 +96,8 @@ final class Places {
                 .map(wrapper::wrappedToSourcePosition)
                 .max()
                 .orElse(0);
-        return part.source().lineAt(begun(part.source().text(), part.offset() + place));
+        int at = part.offset() + place;
+        return part.source().lineAt(place == 0 ? begun(part.source().text(), at) : at);
     }
 
     /** The first place from there on that is neither blank nor in a comment. */
