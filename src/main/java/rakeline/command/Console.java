@@ -53,6 +53,7 @@ public record Console(PrintStream data, PrintStream messages) {
         } catch (NumberFormatException e) {
             throw new Refusal(place + " is " + text + "; accepted is a number with a decimal point.", e);
         }
-        throw new Refusal(place + " is " + text + "; accepted is a number with a decimal point.");
+        String said = text.isBlank() ? "empty" : text;
+        throw new Refusal(place + " is " + said + "; accepted is a number with a decimal point.");
     }
 }

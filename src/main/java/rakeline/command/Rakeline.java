@@ -115,7 +115,13 @@ public final class Rakeline {
     }
 
     private static int refuse(Console console, ParameterException exception) {
-        String wrong = exception.getMessage().lines().findFirst().orElse("wrong use");
+        String wrong = exception
+                .getMessage()
+                .lines()
+                .findFirst()
+                .orElse("wrong use")
+                .replaceFirst("^Error: ", "")
+                .replaceFirst(" is not an? (int|long)$", " is not a whole number");
         console.message(wrong + (wrong.endsWith(".") ? "" : ".") + " See "
                 + exception.getCommandLine().getCommandSpec().qualifiedName() + " --help.");
         return Work.REFUSED;
