@@ -55,7 +55,7 @@ final class Paths {
         } catch (FileAlreadyExistsException e) {
             throw new Refusal(argument + " is a file; accepted is a folder.", e);
         } catch (IOException e) {
-            throw new Refusal(argument + " is not a folder that can be written to: " + e.getMessage() + ".", e);
+            throw new Refusal(argument + " is not a folder that can be written to.", e);
         }
     }
 

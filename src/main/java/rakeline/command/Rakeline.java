@@ -46,7 +46,11 @@ public final class Rakeline {
      */
     public static int run(Console console, Vocabulary vocabulary, Window window, String... arguments) {
         CommandLine line = line(console, vocabulary, window);
-        return line.execute(isFile(line, arguments) ? withOpen(arguments) : arguments);
+        int code = line.execute(isFile(line, arguments) ? withOpen(arguments) : arguments);
+        console.data().flush();
+        Optional<String> lost = console.lost().get();
+        lost.ifPresent(console::message);
+        return lost.isPresent() ? Work.REFUSED : code;
     }
 
     private static CommandLine line(Console console, Vocabulary vocabulary, Window window) {
