@@ -5,6 +5,7 @@ import java.io.PrintStream;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import picocli.CommandLine;
@@ -45,41 +46,59 @@ public final class Rakeline {
      * @return the exit code: 0 done, 1 a row or check failed, 2 wrong use or unreadable input
      */
     public static int run(Console console, Vocabulary vocabulary, Window window, String... arguments) {
-        CommandLine line = line(console, vocabulary, window);
-        int code = line.execute(isFile(line, arguments) ? withOpen(arguments) : arguments);
+        List<Work> commands = commands(console, vocabulary, window);
+        String[] words = isFile(commands, arguments) ? withOpen(arguments) : arguments;
+        int code = line(console, asked(commands, words)).execute(words);
         console.data().flush();
         Optional<String> lost = console.lost().get();
         lost.ifPresent(console::message);
         return lost.isPresent() ? Work.REFUSED : code;
     }
 
-    private static CommandLine line(Console console, Vocabulary vocabulary, Window window) {
-        CommandLine line = new CommandLine(new Rakeline())
-                .addSubcommand(new OpenCommand(console, window))
-                .addSubcommand(new RunCommand(console))
-                .addSubcommand(new HandoutCommand(console, vocabulary))
-                .addSubcommand(new MeasureCommand(console, vocabulary))
-                .addSubcommand(new SweepCommand(console, vocabulary))
-                .addSubcommand(new MapCommand(console, vocabulary))
-                .addSubcommand(new SeekCommand(console, vocabulary))
-                .addSubcommand(new SolveCommand(console, vocabulary))
-                .addSubcommand(new SensitivityCommand(console, vocabulary))
-                .addSubcommand(new SpreadCommand(console, vocabulary))
-                .addSubcommand(new SizesCommand(console, vocabulary))
-                .addSubcommand(new RefitCommand(console, vocabulary))
-                .addSubcommand(new PostureCommand(console, vocabulary))
-                .addSubcommand(new MatchCommand(console))
-                .addSubcommand(new CompareCommand(console, vocabulary))
-                .addSubcommand(new LimitsCommand(console, vocabulary))
-                .addSubcommand(new ReportCommand(console, vocabulary))
-                .addSubcommand(new StabilityCommand(console))
-                .addSubcommand(new ResponseCommand(console))
-                .addSubcommand(new TurnCommand(console, vocabulary))
-                .addSubcommand(new CheckCommand(console, vocabulary))
-                .addSubcommand(new ReconcileCommand(console, vocabulary))
-                .addSubcommand(new ImportCommand(console))
-                .addSubcommand(new ExportCommand(console))
-                .addSubcommand(new KeysCommand(console, vocabulary));
+    private static List<Work> commands(Console console, Vocabulary vocabulary, Window window) {
+        return List.of(
+                new OpenCommand(console, window),
+                new RunCommand(console),
+                new HandoutCommand(console, vocabulary),
+                new MeasureCommand(console, vocabulary),
+                new SweepCommand(console, vocabulary),
+                new MapCommand(console, vocabulary),
+                new SeekCommand(console, vocabulary),
+                new SolveCommand(console, vocabulary),
+                new SensitivityCommand(console, vocabulary),
+                new SpreadCommand(console, vocabulary),
+                new SizesCommand(console, vocabulary),
+                new RefitCommand(console, vocabulary),
+                new PostureCommand(console, vocabulary),
+                new MatchCommand(console),
+                new CompareCommand(console, vocabulary),
+                new LimitsCommand(console, vocabulary),
+                new ReportCommand(console, vocabulary),
+                new StabilityCommand(console),
+                new ResponseCommand(console),
+                new TurnCommand(console, vocabulary),
+                new CheckCommand(console, vocabulary),
+                new ReconcileCommand(console, vocabulary),
+                new ImportCommand(console),
+                new ExportCommand(console),
+                new KeysCommand(console, vocabulary));
+    }
+
+    /** The command that is named, alone: to read what all of them declare takes longer than most of them work. */
+    private static List<Work> asked(List<Work> commands, String... words) {
+        List<Work> named = commands.stream()
+                .filter(command -> words.length > 0 && isCalled(command, words[0]))
+                .toList();
+        return named.isEmpty() ? commands : named;
+    }
+
+    private static boolean isCalled(Work command, String word) {
+        return command.getClass().getAnnotation(Command.class).name().equals(word);
+    }
+
+    private static CommandLine line(Console console, List<Work> commands) {
+        CommandLine line = new CommandLine(new Rakeline());
+        commands.forEach(line::addSubcommand);
         standardOptions(line);
         line.getSubcommands().values().forEach(Rakeline::standardOptions);
         return line.setOut(writer(console.data()))
@@ -90,11 +109,11 @@ public final class Rakeline {
     }
 
     /** A first word that is neither a command nor an option is a file to open; no words at all open the welcome page. */
-    private static boolean isFile(CommandLine line, String... arguments) {
+    private static boolean isFile(List<Work> commands, String... arguments) {
         return arguments.length == 0
-                || (!arguments[0].startsWith("-")
-                        && !line.getSubcommands().containsKey(arguments[0])
-                        && arguments.length == 1);
+                || (arguments.length == 1
+                        && !arguments[0].startsWith("-")
+                        && commands.stream().noneMatch(command -> isCalled(command, arguments[0])));
     }
 
     private static String[] withOpen(String... arguments) {

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.Collectors;
 import rakeline.quantity.Decimals;
 import rakeline.quantity.Numbers;
 import rakeline.quantity.Quantity;
@@ -41,7 +42,7 @@ public final class ReconcileTable {
     public static Table suspects(Reconcile reconciled) {
         List<Suspect> rows = reconciled.suspects();
         List<Column> columns = List.of(
-                words("key", "Number", rows, Suspect::key),
+                words("number", "Number", rows, row -> row.quantity().heading()),
                 new Column("charted", "Charted", "", values(rows, Suspect::charted), shown(rows, Suspect::charted)),
                 new Column(
                         "wouldBe",
@@ -49,9 +50,16 @@ public final class ReconcileTable {
                         "",
                         values(rows, Suspect::wouldBe),
                         shown(rows, Suspect::wouldBe)),
-                words("sameAs", "Cannot be told from", rows, row -> String.join(", ", row.sameAs())),
+                words("sameAs", "Cannot be told from", rows, row -> labels(rows, row.sameAs())),
                 words("because", "Because", rows, Suspect::because));
         return new Table(reconciled.bike().name() + ", which number would have to be another", columns, "", List.of());
+    }
+
+    private static String labels(List<Suspect> all, List<String> keys) {
+        return all.stream()
+                .filter(suspect -> keys.contains(suspect.key()))
+                .map(suspect -> suspect.quantity().label())
+                .collect(Collectors.joining("; "));
     }
 
     /** How sentences call a number and how they write it. */

@@ -30,7 +30,16 @@ class ChartsTest {
     @Test
     void suspectsSayWhatTheyWouldHaveToBe() {
         Table table = suspects(AGREES.with("charted.wheelbaseMm", 984));
-        int chainstay = table.columns().get(0).shown().indexOf("frame.chainstayMm");
+        int chainstay = table.columns().get(0).shown().indexOf("Chainstay, mm");
         assertThat(table.columns().get(2).shown().get(chainstay)).isEqualTo("419");
+    }
+
+    @Test
+    void suspectsSayFromWhichOthersTheyCannotBeTold() {
+        Table table = suspects(AGREES.with("charted.wheelbaseMm", 984));
+        int chainstay = table.columns().get(0).shown().indexOf("Chainstay, mm");
+        assertThat(table.columns().get(3).shown().get(chainstay))
+                .contains("; Wheelbase, charted; ")
+                .doesNotContain("Chainstay");
     }
 }

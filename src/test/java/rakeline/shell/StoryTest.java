@@ -96,8 +96,9 @@ class StoryTest {
         window.robot().pressAndReleaseKey(KeyEvent.VK_ENTER);
         window.await("it is typed", () -> text("r5").equals("xs.with("));
         window.robot().enterText("HEAD_ANGEL, 70)");
-        window.await("the row has failed", () -> state("r5") == State.FAILED);
-        assertThat(message("r5")).contains("nothing is called HEAD_ANGEL here", "HEAD_ANGLE");
+        window.await("the row says what is wrong", () -> message("r5").contains("nothing is called HEAD_ANGEL here"));
+        assertThat(state("r5")).isEqualTo(State.FAILED);
+        assertThat(message("r5")).contains("HEAD_ANGLE");
         RSyntaxTextArea editor =
                 (RSyntaxTextArea) window.frame().textBox("editor r5").target();
         window.await("it is underlined", () -> !editor.getParserNotices().isEmpty());

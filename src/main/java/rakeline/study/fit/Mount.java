@@ -79,8 +79,9 @@ final class Mount {
                 .toArray(Part[]::new);
         Bike whole = redrawn(bike, stock, Part.together(first));
         if (Geometry.of(whole).handPoint().isEmpty()) {
-            throw new Refusal(whole.name() + " has no whole cockpit, and the parts \"" + stock.name()
-                    + "\" do not make it whole; give the groups cockpit and cockpit.bar.");
+            throw new Refusal(
+                    whole.name() + " has no whole cockpit, and the parts \"" + stock.name()
+                            + "\" do not make it whole; it needs a stem, spacers and a bar of its own (cockpit and cockpit.bar in its file).");
         }
         return whole;
     }
