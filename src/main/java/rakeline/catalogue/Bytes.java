@@ -2,6 +2,7 @@ package rakeline.catalogue;
 
 import java.io.IOException;
 import java.io.InputStream;
+import java.nio.file.AccessDeniedException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import rakeline.quantity.Decimals;
@@ -21,8 +22,14 @@ public final class Bytes {
         try (InputStream in = Files.newInputStream(file)) {
             return read(in, file.toString(), limit);
         } catch (IOException e) {
-            throw new Refusal(file + " cannot be read: " + e.getMessage() + ".", e);
+            throw unreadable(file.toString(), e);
         }
+    }
+
+    /** One sentence for a file that the system does not give out. */
+    static Refusal unreadable(String name, IOException e) {
+        String reason = e instanceof AccessDeniedException ? "you have no permission to" : e.getMessage();
+        return new Refusal(name + " cannot be read: " + reason + ".", e);
     }
 
     static byte[] read(InputStream in, String name, long limit) throws IOException {

@@ -136,7 +136,7 @@ public record Roots(List<Path> folders, Links links, Consumer<Path> reading) {
             }
             return file;
         } catch (IOException e) {
-            throw new Refusal(name + " cannot be read: " + e.getMessage() + ".", e);
+            throw Bytes.unreadable(name, e);
         }
     }
 
@@ -151,7 +151,7 @@ public record Roots(List<Path> folders, Links links, Consumer<Path> reading) {
                 return Bytes.read(in, name, limit);
             }
         } catch (IOException e) {
-            throw new Refusal(name + " cannot be read: " + e.getMessage() + ".", e);
+            throw Bytes.unreadable(name, e);
         }
     }
 

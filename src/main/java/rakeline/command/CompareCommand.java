@@ -130,6 +130,9 @@ final class CompareCommand extends Work {
     }
 
     private Optional<Wanted> wanted(Ride first) {
+        if (to != null && sameContact) {
+            throw new Refusal("--same-contact and --to name two bikes' contact points; accepted is one of them.");
+        }
         if (to != null) {
             return Optional.of(Paths.wanted(to));
         }

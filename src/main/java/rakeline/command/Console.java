@@ -2,8 +2,13 @@ package rakeline.command;
 
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.json.JsonMapper;
+import java.io.FileDescriptor;
+import java.io.FileOutputStream;
+import java.io.OutputStream;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
+import java.util.Optional;
+import java.util.function.Supplier;
 import rakeline.quantity.Lazy;
 import rakeline.quantity.Refusal;
 
@@ -12,17 +17,24 @@ import rakeline.quantity.Refusal;
  *
  * @param data standard output
  * @param messages standard error
+ * @param lost what of the data did not get through, in one sentence
  */
-public record Console(PrintStream data, PrintStream messages) {
+public record Console(PrintStream data, PrintStream messages, Supplier<Optional<String>> lost) {
     /** Made when the first command writes JSON: most write none, and it takes its time. */
     private static final Lazy<JsonMapper> JSON = Lazy.of(JsonMapper::new);
 
     /** The process's own streams. */
     public static Console standard() {
-        return new Console(utf8(System.out), utf8(System.err));
+        return of(new FileOutputStream(FileDescriptor.out), System.err);
     }
 
-    private static PrintStream utf8(PrintStream stream) {
+    /** Any two streams. */
+    public static Console of(OutputStream data, OutputStream messages) {
+        Delivery delivery = new Delivery(data);
+        return new Console(utf8(delivery), utf8(messages), delivery::lost);
+    }
+
+    private static PrintStream utf8(OutputStream stream) {
         return new PrintStream(stream, true, StandardCharsets.UTF_8);
     }
 
@@ -53,6 +65,7 @@ public record Console(PrintStream data, PrintStream messages) {
         } catch (NumberFormatException e) {
             throw new Refusal(place + " is " + text + "; accepted is a number with a decimal point.", e);
         }
-        throw new Refusal(place + " is " + text + "; accepted is a number with a decimal point.");
+        String said = text.isBlank() ? "empty" : text;
+        throw new Refusal(place + " is " + said + "; accepted is a number with a decimal point.");
     }
 }

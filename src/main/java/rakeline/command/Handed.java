@@ -43,6 +43,9 @@ final class Handed {
      */
     void check() {
         Paper.of(paper);
+        if (STANDARD_OUTPUT.equals(pdf)) {
+            throw new Refusal("--pdf is -; accepted is a file.");
+        }
         Stream.of(html, pdf).filter(Objects::nonNull).forEach(Paths::of);
         if (html != null && html.equals(pdf)) {
             throw new Refusal("--html and --pdf are both " + html + "; accepted are two files.");

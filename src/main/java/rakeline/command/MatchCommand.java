@@ -59,6 +59,8 @@ import rakeline.study.fit.Wanted;
             "given unless --top or --all say otherwise."
         })
 final class MatchCommand extends Work {
+    private static final int USUAL = 10;
+
     @Mixin
     private Subject subject = new Subject();
 
@@ -76,7 +78,7 @@ final class MatchCommand extends Work {
     private String against;
 
     @Option(names = "--top", paramLabel = "N", description = "How many options; 10 as usual.")
-    private int top = 10;
+    private Integer top;
 
     @Option(names = "--all", description = "Every option.")
     private boolean all;
@@ -90,11 +92,9 @@ final class MatchCommand extends Work {
 
     @Override
     int work() {
-        if (top < 1) {
-            throw new Refusal("--top is " + top + "; accepted is a number from 1 up.");
-        }
+        int most = most();
         Match match = match();
-        Matched matched = all ? match.all() : match.best(Math.min(top, Match.MOST_OPTIONS));
+        Matched matched = all ? match.all() : match.best(most);
         output.give(
                 console(),
                 BikeDrawing.sideView(List.of(
@@ -104,6 +104,19 @@ final class MatchCommand extends Work {
                 MatchTable.brief(matched),
                 () -> asJson(matched));
         return DONE;
+    }
+
+    private int most() {
+        if (top == null) {
+            return USUAL;
+        }
+        if (all) {
+            throw new Refusal("--top and --all contradict each other; accepted is one of them.");
+        }
+        if (top < 1) {
+            throw new Refusal("--top is " + top + "; accepted is a number from 1 up.");
+        }
+        return Math.min(top, Match.MOST_OPTIONS);
     }
 
     private Match match() {

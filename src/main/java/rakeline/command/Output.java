@@ -4,6 +4,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import picocli.CommandLine.Option;
 import rakeline.desk.SafeFile;
 import rakeline.figure.Csv;
@@ -12,6 +13,7 @@ import rakeline.figure.Table;
 import rakeline.figure.TextTable;
 import rakeline.figure.paint.Palette;
 import rakeline.figure.paint.Svg;
+import rakeline.quantity.Refusal;
 
 /** In which forms a command gives its figure: files, CSV, JSON, or text where none is asked for. */
 final class Output {
@@ -20,7 +22,7 @@ final class Output {
     @Option(names = "--csv", paramLabel = "FILE", description = "Writes CSV; - is standard output.")
     private String csv;
 
-    @Option(names = "--svg", paramLabel = "FILE", description = "Writes the figure.")
+    @Option(names = "--svg", paramLabel = "FILE", description = "Writes the figure; - is standard output.")
     private String svg;
 
     @Option(names = "--json", description = "Prints JSON.")
@@ -35,13 +37,14 @@ final class Output {
      * @param asJson for JSON, a tree of plain values
      */
     void give(Console console, Figure drawn, Figure listed, Supplier<String> read, Supplier<Object> asJson) {
-        if (csv != null && !csvIsPrinted()) {
+        checkOnePrinted();
+        if (csv != null && !isPrinted(csv)) {
             SafeFile.onDisk().write(Paths.of(csv), Csv.write(listed).getBytes(StandardCharsets.UTF_8));
         }
-        if (svg != null) {
+        if (svg != null && !isPrinted(svg)) {
             SafeFile.onDisk().write(Paths.of(svg), Svg.bytes(drawn, SVG_WIDTH, Palette.LIGHT));
         }
-        print(console, listed, read, asJson);
+        print(console, drawn, listed, read, asJson);
     }
 
     /** Gives figures: one drawn, one listed, one read. */
@@ -59,12 +62,15 @@ final class Output {
         return Arrays.stream(tables).map(TextTable::write).collect(Collectors.joining("\n"));
     }
 
-    private void print(Console console, Figure listed, Supplier<String> read, Supplier<Object> asJson) {
+    private void print(Console console, Figure drawn, Figure listed, Supplier<String> read, Supplier<Object> asJson) {
         if (json) {
             console.json(asJson.get());
         }
-        if (csvIsPrinted()) {
+        if (isPrinted(csv)) {
             console.data().print(Csv.write(listed));
+        }
+        if (isPrinted(svg)) {
+            console.data().writeBytes(Svg.bytes(drawn, SVG_WIDTH, Palette.LIGHT));
         }
         if (isText()) {
             console.data().print(read.get());
@@ -76,7 +82,16 @@ final class Output {
         return !json && csv == null && svg == null;
     }
 
-    private boolean csvIsPrinted() {
-        return "-".equals(csv);
+    private void checkOnePrinted() {
+        if (Stream.of(json, isPrinted(csv), isPrinted(svg))
+                        .filter(printed -> printed)
+                        .count()
+                > 1) {
+            throw new Refusal("--json, --csv - and --svg - all print; accepted is one of them.");
+        }
+    }
+
+    private static boolean isPrinted(String file) {
+        return "-".equals(file);
     }
 }

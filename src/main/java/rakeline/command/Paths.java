@@ -2,6 +2,7 @@ package rakeline.command;
 
 import java.io.IOException;
 import java.nio.charset.Charset;
+import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
@@ -25,9 +26,12 @@ final class Paths {
     /**
      * The path of an argument.
      *
-     * @throws Refusal where the platform's encoding cannot name it
+     * @throws Refusal where it is empty, or the platform's encoding cannot name it
      */
     static Path of(String argument) {
+        if (argument.isBlank()) {
+            throw new Refusal("\"" + argument + "\" names no file; accepted is a path.");
+        }
         try {
             return Path.of(argument);
         } catch (InvalidPathException e) {
@@ -48,8 +52,10 @@ final class Paths {
     static Path folder(String argument) {
         try {
             return Files.createDirectories(of(argument));
+        } catch (FileAlreadyExistsException e) {
+            throw new Refusal(argument + " is a file; accepted is a folder.", e);
         } catch (IOException e) {
-            throw new Refusal(argument + " is not a folder that can be written to: " + e.getMessage() + ".", e);
+            throw new Refusal(argument + " is not a folder that can be written to.", e);
         }
     }
 

@@ -48,7 +48,11 @@ public final class Rakeline {
     public static int run(Console console, Vocabulary vocabulary, Window window, String... arguments) {
         List<Work> commands = commands(console, vocabulary, window);
         String[] words = isFile(commands, arguments) ? withOpen(arguments) : arguments;
-        return line(console, asked(commands, words)).execute(words);
+        int code = line(console, asked(commands, words)).execute(words);
+        console.data().flush();
+        Optional<String> lost = console.lost().get();
+        lost.ifPresent(console::message);
+        return lost.isPresent() ? Work.REFUSED : code;
     }
 
     private static List<Work> commands(Console console, Vocabulary vocabulary, Window window) {
@@ -134,7 +138,13 @@ public final class Rakeline {
     }
 
     private static int refuse(Console console, ParameterException exception) {
-        String wrong = exception.getMessage().lines().findFirst().orElse("wrong use");
+        String wrong = exception
+                .getMessage()
+                .lines()
+                .findFirst()
+                .orElse("wrong use")
+                .replaceFirst("^Error: ", "")
+                .replaceFirst(" is not an? (int|long)$", " is not a whole number");
         console.message(wrong + (wrong.endsWith(".") ? "" : ".") + " See "
                 + exception.getCommandLine().getCommandSpec().qualifiedName() + " --help.");
         return Work.REFUSED;

@@ -132,8 +132,8 @@ public final class PageSheet {
     /** @param values where what is no figure goes */
     private void outcome(Outcome outcome, List<Block> values) {
         if (outcome.state() != State.FRESH || !outcome.message().isEmpty()) {
-            blocks.add(trouble("Row " + outcome.name() + ", " + outcome.state().words()
-                    + (outcome.message().isEmpty() ? "." : ": " + outcome.message())));
+            blocks.add(trouble("Row " + outcome.name().replaceFirst("^row ", "") + ", "
+                    + outcome.state().words() + (outcome.message().isEmpty() ? "." : ": " + outcome.message())));
         }
         if (!outcome.printed().isBlank()) {
             blocks.add(new Block.Lines(outcome.printed().stripTrailing()));
@@ -152,10 +152,18 @@ public final class PageSheet {
         if (result instanceof Result.Shown shown) {
             blocks.add(new Block.Shown(shown.figure()));
         } else if (result instanceof Result.Text text) {
-            values.add(code ? new Block.Named(name, text.text()) : new Block.Words(Block.Tone.PLAIN, text.text()));
+            values.add(text(name, text.text().stripTrailing()));
         } else if (result instanceof Result.Value value) {
             values.add(new Block.Named(name, value.said(name)));
         }
+    }
+
+    /** Lines that an author has set stay lines. */
+    private Block text(String name, String text) {
+        if (text.lines().count() > 1) {
+            return new Block.Lines(text);
+        }
+        return code ? new Block.Named(name, text) : new Block.Words(Block.Tone.PLAIN, text);
     }
 
     private static Block trouble(String words) {

@@ -24,6 +24,11 @@ public record Listed<T>(String path, String name, Optional<T> read, String troub
         return read.orElseGet(() -> reader.apply(path));
     }
 
+    @Override
+    public String toString() {
+        return trouble.isEmpty() ? name + " (" + path + ")" : trouble;
+    }
+
     /** What paths name; what cannot be read says so, so that one broken file hides no other. */
     static <T> List<Listed<T>> of(List<String> paths, Function<String, T> reader, Function<T, String> name) {
         return paths.stream().map(path -> listed(path, reader, name)).toList();

@@ -2,8 +2,10 @@ package rakeline.study;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import rakeline.handling.Ride;
 import rakeline.quantity.Numbers;
 import rakeline.quantity.Refusal;
@@ -39,6 +41,17 @@ public record Solve(Ride start, List<Span> spans, List<Target> targets) {
         if (spans.isEmpty() || spans.size() > MOST || spans.size() != targets.size()) {
             throw new Refusal("there are " + spans.size() + " inputs to vary for " + targets.size()
                     + " targets; accepted are as many of one as of the other, 1 to " + MOST + ".");
+        }
+        checkDifferent(targets);
+    }
+
+    /** The same measure twice is one condition, or two that contradict each other. */
+    private static void checkDifferent(List<Target> targets) {
+        Set<String> keys = new HashSet<>();
+        for (Target target : targets) {
+            if (!keys.add(target.measure().key())) {
+                throw new Refusal(target.measure().key() + " is a target twice; accepted are different measures.");
+            }
         }
     }
 

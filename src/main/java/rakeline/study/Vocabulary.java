@@ -103,7 +103,8 @@ public record Vocabulary(Map<String, Measure<Ride>> measures, Map<String, String
         if (RiderKeys.all().contains(key)) {
             return asMeasure(RiderKeys.measure(key));
         }
-        throw new Refusal(key + " is neither a measure nor an input" + Nearest.hint(key, keys()));
+        throw new Refusal((key.isBlank() ? "\"" + key + "\"" : key) + " is neither a measure nor an input"
+                + Nearest.hint(key, keys()));
     }
 
     /**

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import java.io.IOException;
 import java.io.RandomAccessFile;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.AccessDeniedException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
@@ -35,6 +36,12 @@ class BytesTest {
         assertThatThrownBy(() -> Bytes.read(missing, 100))
                 .isInstanceOf(Refusal.class)
                 .hasMessageContainingAll(missing.toString(), "does not exist");
+    }
+
+    @Test
+    void aFileThatMayNotBeReadSaysSo() {
+        assertThat(Bytes.unreadable("a.bike.json", new AccessDeniedException("a.bike.json")))
+                .hasMessage("a.bike.json cannot be read: you have no permission to.");
     }
 
     @Test

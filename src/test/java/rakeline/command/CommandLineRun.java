@@ -6,7 +6,6 @@ import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import java.io.ByteArrayOutputStream;
-import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
@@ -40,14 +39,10 @@ record CommandLineRun(int code, String data, String messages) {
     static CommandLineRun with(Vocabulary vocabulary, Rakeline.Window window, String... arguments) {
         ByteArrayOutputStream data = new ByteArrayOutputStream();
         ByteArrayOutputStream messages = new ByteArrayOutputStream();
-        Console console = new Console(utf8(data), utf8(messages));
+        Console console = Console.of(data, messages);
         int code = Rakeline.run(console, vocabulary, window, arguments);
         return new CommandLineRun(
                 code, data.toString(StandardCharsets.UTF_8), messages.toString(StandardCharsets.UTF_8));
-    }
-
-    private static PrintStream utf8(ByteArrayOutputStream bytes) {
-        return new PrintStream(bytes, true, StandardCharsets.UTF_8);
     }
 
     /** Exit 2, nothing on standard output, and one plain sentence with these words. */

@@ -21,6 +21,12 @@ class CompareCommandTest {
     Path folder;
 
     @Test
+    void contactPointsAreOneBikesAlone() {
+        CommandLineRun.of("compare", ROAD, ENDURANCE, "--same-contact", "--to", ROAD)
+                .isRefusedFor("--same-contact and --to");
+    }
+
+    @Test
     void whatIsChangedSaysInWhichWayAndBringsItsCaution() {
         CommandLineRun run = CommandLineRun.of(
                 "compare", ROAD, "--with", "wheels.front.mudguardGapMm=10,cockpit.spacersMm=5", "--only", "toeRoomMm");

@@ -48,6 +48,12 @@ class HandoutCommandTest {
     }
 
     @Test
+    void pdfIsNotPrinted() {
+        CommandLineRun.of("handout", "worksheets/welcome.rakeline", "--pdf", "-")
+                .isRefusedFor("--pdf is -");
+    }
+
+    @Test
     void notesAreFilledWithTheVariablesOfRowsAtTheDialsThatAreSet() throws IOException {
         write("so", "int q = 4;");
         CommandLineRun run =

@@ -48,6 +48,12 @@ class MatchCommandTest {
     }
 
     @Test
+    void aNumberOfOptionsAndAllOfThemContradictEachOther() {
+        CommandLineRun.of("match", BIKE, "--to", TO, "--parts", PARTS, "--top", "3", "--all")
+                .isRefusedFor("--top and --all");
+    }
+
+    @Test
     void optionsComeBestFirst() {
         JsonNode options = json(PARTS, "--all").get("options");
         assertThat(options).hasSize(612);

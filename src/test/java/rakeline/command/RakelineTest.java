@@ -2,12 +2,17 @@ package rakeline.command;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import rakeline.study.Vocabulary;
 
@@ -53,6 +58,22 @@ class RakelineTest {
     @Test
     void anUnknownOptionOfTheProgramIsRefused() {
         CommandLineRun.of("--colour").isRefusedFor("--colour");
+    }
+
+    @ParameterizedTest
+    @CsvSource({"No space left on device, 2", "Broken pipe, 0"})
+    void whatDoesNotGetThroughIsSaidUnlessTheReaderLeft(String reason, int code) {
+        OutputStream full = new OutputStream() {
+            @Override
+            public void write(int b) throws IOException {
+                throw new IOException(reason);
+            }
+        };
+        ByteArrayOutputStream messages = new ByteArrayOutputStream();
+        Console console = Console.of(full, messages);
+        assertThat(Rakeline.run(console, Vocabulary.standard(), CommandLineRun.NO_WINDOW, "measure", DEMO))
+                .isEqualTo(code);
+        assertThat(messages.toString(StandardCharsets.UTF_8).contains(reason)).isEqualTo(code == 2);
     }
 
     @Test

@@ -220,6 +220,9 @@ class StudyCommandsTest {
         "'map --vary fork.offsetMm=40:50:1 --vary fork.offsetMm=40:50:1 --track trailMm', varied twice",
         "'solve --vary fork.offsetMm --target trailMm=58 --target wheelbaseMm=990', 1 inputs to vary for 2 targets",
         "'spread --draws 7', 100..1000000",
+        "'spread --draws 1e3', is not a whole number",
+        "'spread --seed a', is not a whole number",
+        "'spread --draws 100 --json --csv -', accepted is one of them",
         "'spread --track trailMn', did you mean trailMm?",
         "'sizes --floor trailMm', MEASURE=VALUE",
     })

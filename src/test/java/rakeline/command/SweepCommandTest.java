@@ -136,6 +136,29 @@ class SweepCommandTest {
     }
 
     @Test
+    void svgMayBePrinted() throws IOException {
+        assertThat(sweep("--vary", "frame.headAngleDeg=70:71:1", "--track", "trailMm", "--svg", "-")
+                        .isDone()
+                        .data())
+                .startsWith("<")
+                .contains("<svg");
+        assertOnlyTheBikeIsThere();
+    }
+
+    @Test
+    void twoFormsAreNotPrintedTogether() {
+        sweep("--vary", "frame.headAngleDeg=70:71:1", "--track", "trailMm", "--csv", "-", "--json")
+                .isRefusedFor("--csv -", "one of them");
+    }
+
+    @Test
+    void whatHasNoNameIsRefusedAsSuch() {
+        sweep("--vary", "frame.headAngleDeg=70:71:1", "--track", "").isRefusedFor("\"\" is neither");
+        sweep("--vary", "frame.headAngleDeg=70:71:1", "--track", "trailMm", "--svg", "")
+                .isRefusedFor("\"\" names no file");
+    }
+
+    @Test
     void svgIsADrawing() throws IOException {
         Path file = folder.resolve("sweep.svg");
         sweep("--vary", "frame.headAngleDeg=70:71:1", "--track", "trailMm", "--svg", file.toString())

@@ -155,6 +155,17 @@ class LaidTest {
     }
 
     @Test
+    void aTextOfSeveralLinesKeepsThem() {
+        assertThat(words(parsed(Sheets.text("one\n  two\n").lay().xhtml()), "pre"))
+                .isEqualTo("one\n  two");
+    }
+
+    @Test
+    void aFailedRowWithoutANameIsCalledByItsNumber() {
+        assertThat(Sheets.text("a").lay().xhtml()).contains("Row 2, failed: by zero");
+    }
+
+    @Test
     void aFailedRowStandsWithItsMessage() {
         assertThat(words(page, "p")).contains("Row q, failed: Line 1: / by zero.");
     }

@@ -76,6 +76,15 @@ final class Sheets {
         return of("Note", List.of(new Row.Note("n1", commonMark)), List.of(), false);
     }
 
+    /** A page of a row that comes to a text, and one without a name that failed. */
+    static Sheet text(String text) {
+        List<Row> rows = List.of(Row.Snippet.of("r1", "text()"), Row.Snippet.of("r2", "1 / 0"));
+        List<Outcome> outcomes = List.of(
+                outcome("r1", "text", new Result.Text(text), List.of()),
+                new Outcome("r2", "row 2", State.FAILED, "by zero", "", Optional.empty(), List.of(), List.of()));
+        return of("Text", rows, outcomes, false);
+    }
+
     /** A page of as many charts. */
     static Sheet charts(int count) {
         List<Row> rows = new ArrayList<>();

@@ -26,6 +26,12 @@ class ListedTest {
     }
 
     @Test
+    void whatIsListedIsCalledByItsNameAndPath() {
+        assertThat(listed("whole.json").get(0)).hasToString("READ FROM WHOLE.JSON (whole.json)");
+        assertThat(listed("broken.json").get(0)).hasToString("broken.json is no JSON.");
+    }
+
+    @Test
     void aBrokenFileIsListedAndSaysSo() {
         assertThat(listed("broken.json").get(0).trouble()).isEqualTo("broken.json is no JSON.");
     }

@@ -100,6 +100,14 @@ class SolveTest {
     }
 
     @Test
+    void aTargetGivenTwiceIsRefused() {
+        Target trail = Rides.target("trailMm", 58);
+        assertThatThrownBy(() -> solve(Bikes.plain(), HEAD_AND_OFFSET, trail, trail))
+                .isInstanceOf(Refusal.class)
+                .hasMessage("trailMm is a target twice; accepted are different measures.");
+    }
+
+    @Test
     void anInputVariedTwiceIsRefused() {
         List<Span> twice = List.of(Rides.span("fork.offsetMm"), Rides.span("fork.offsetMm", 40, 50));
         assertThatThrownBy(() ->

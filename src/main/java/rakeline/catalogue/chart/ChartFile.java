@@ -90,7 +90,12 @@ public final class ChartFile {
     private void leaveOut(Field field, String reason) {
         if (!field.heading().isBlank()) {
             leftOut.add(ChartImport.Doubt.of(field.heading(), reason));
+            return;
         }
+        header.sizes().stream()
+                .map(line -> line.get(field.index()))
+                .filter(cell -> !cell.isBlank())
+                .forEach(cell -> leftOut.add(ChartImport.Doubt.of(cell, "it has no heading.")));
     }
 
     private DecimalMark mark(List<List<Cell>> sizes) {
@@ -264,6 +269,7 @@ public final class ChartFile {
                 .map(Bike::name)
                 .filter(name -> !names.add(name))
                 .distinct()
-                .forEach(name -> doubts.add(new ChartImport.Doubt("", name, "is the name of more than one size.")));
+                .forEach(name -> doubts.add(new ChartImport.Doubt(
+                        "", name, "is the name of more than one size; accepted is a name of its own for each.")));
     }
 }

@@ -327,6 +327,13 @@ class ChartFileTest {
     }
 
     @Test
+    void aNumberWithoutAHeadingIsLeftOutWithItsPlace() {
+        ChartImport read = Charts.read(ONE.strip() + ",999");
+        assertThat(read.leftOut()).extracting(ChartImport.Doubt::text).contains("999");
+        assertThat(read.bikes()).hasSize(1);
+    }
+
+    @Test
     void aNameThatIsThereTwiceIsDoubtful() {
         assertThat(Charts.doubt(ONE + ONE.split("\n", -1)[1]).sentence()).contains("\"S\"", "more than one");
     }
