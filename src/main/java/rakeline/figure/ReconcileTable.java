@@ -7,6 +7,7 @@ import java.util.Set;
 import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import rakeline.quantity.Decimals;
 import rakeline.quantity.Numbers;
 import rakeline.quantity.Quantity;
@@ -41,7 +42,7 @@ public final class ReconcileTable {
     /** One row for each suspect, most likely first. */
     public static Table suspects(Reconcile reconciled) {
         List<Suspect> rows = reconciled.suspects();
-        List<Column> columns = List.of(
+        Stream<Column> columns = Stream.of(
                 words("number", "Number", rows, row -> row.quantity().heading()),
                 new Column("charted", "Charted", "", values(rows, Suspect::charted), shown(rows, Suspect::charted)),
                 new Column(
@@ -52,7 +53,15 @@ public final class ReconcileTable {
                         shown(rows, Suspect::wouldBe)),
                 words("sameAs", "Cannot be told from", rows, row -> labels(rows, row.sameAs())),
                 words("because", "Because", rows, Suspect::because));
-        return new Table(reconciled.bike().name() + ", which number would have to be another", columns, "", List.of());
+        return new Table(
+                reconciled.bike().name() + ", which number would have to be another",
+                columns.filter(column -> rows.isEmpty() || says(column)).toList(),
+                "",
+                List.of());
+    }
+
+    private static boolean says(Column column) {
+        return column.shown().stream().anyMatch(cell -> !cell.isEmpty());
     }
 
     private static String labels(List<Suspect> all, List<String> keys) {

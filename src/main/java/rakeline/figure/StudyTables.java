@@ -86,7 +86,7 @@ public final class StudyTables {
         columns.add(words("measure", "Measure", measures, Quantity::heading));
         for (int i = 0; i < found.columns().size(); i++) {
             Quantity input = found.sensitivity().inputs().get(i).setting().quantity();
-            String heading = "per " + input.unit().symbol() + " of " + input.label();
+            String heading = input.label() + ", per " + input.unit().symbol();
             columns.add(shown(input.key(), heading, "", found.columns().get(i), 3));
         }
         return new Table(found.title(), columns, found.held(), found.cautions());

@@ -3,6 +3,7 @@ package rakeline.prelude;
 import static org.assertj.core.api.Assertions.assertThat;
 import static rakeline.prelude.Charts.reconcile;
 import static rakeline.prelude.Charts.suspects;
+import static rakeline.prelude.Prelude.measure;
 
 import org.junit.jupiter.api.Test;
 import rakeline.figure.Table;
@@ -32,6 +33,16 @@ class ChartsTest {
         Table table = suspects(AGREES.with("charted.wheelbaseMm", 984));
         int chainstay = table.columns().get(0).shown().indexOf("Chainstay, mm");
         assertThat(table.columns().get(2).shown().get(chainstay)).isEqualTo("419");
+    }
+
+    @Test
+    void aColumnThatSaysNothingOfAnySuspectIsLeftOut() {
+        Bike chart = AGREES.with("charted.wheelbaseMm", 984)
+                .with("charted.frontCentreMm", measure(AGREES, "frontCentreMm"))
+                .with("charted.trailMm", measure(AGREES, "trailMm"));
+        assertThat(suspects(chart).columns())
+                .extracting(column -> column.label())
+                .doesNotContain("Because");
     }
 
     @Test

@@ -2,6 +2,7 @@ package rakeline.shell;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.awt.Component;
 import java.awt.event.KeyEvent;
 import java.nio.file.Path;
 import javax.swing.JFrame;
@@ -34,6 +35,7 @@ class ShowTest {
         window.select("r5");
         window.choose("View", "Show");
         show = WindowFinder.findFrame("show").using(window.robot());
+        window.await("it has the keys", () -> show.target().getFocusOwner() != null);
     }
 
     @AfterEach
@@ -75,17 +77,22 @@ class ShowTest {
 
     @Test
     void theArrowKeysStepThroughFigures() {
+        JLabel place = show.label("shown place").target();
         String first = show.label("shown place").text();
         press(KeyEvent.VK_RIGHT);
-        String second = show.label("shown place").text();
+        window.await("another figure is shown", () -> !place.getText().equals(first));
         press(KeyEvent.VK_LEFT);
-        assertThat(show.label("shown place").text()).isEqualTo(first).isNotEqualTo(second);
+        window.await("the first is shown again", () -> place.getText().equals(first));
     }
 
     @Test
     void upMovesTheDialThatHasTheKeys() {
+        Component before = show.target().getFocusOwner();
         press(KeyEvent.VK_TAB);
-        window.await("the dial has the keys", () -> show.target().getFocusOwner() != null);
+        window.await("the dial has the keys", () -> {
+            Component now = show.target().getFocusOwner();
+            return now != null && now != before;
+        });
         press(KeyEvent.VK_UP);
         window.await(
                 "a dial has moved",

@@ -54,7 +54,7 @@ class ShownTest {
                         Column.ofWords("measure", "Measure", List.of("Trail, mm")),
                         new Column(
                                 Inputs.FORK_OFFSET.quantity().key(),
-                                "per mm of Fork offset",
+                                "Fork offset, per mm",
                                 "",
                                 Numbers.of(-1),
                                 List.of("−1"))),
