@@ -34,8 +34,8 @@ public final class Agent {
         Surroundings.set(surroundings);
         RowThreads threads = new RowThreads();
         Bench bench = new Bench(wire, surroundings, threads);
-        threads.start(() -> bench.work(asked));
-        Thread watch = new Thread(threads::watch, "watch");
+        RowThread rows = threads.start(() -> bench.work(asked));
+        Thread watch = new Thread(() -> threads.watch(rows), "watch");
         watch.setDaemon(true);
         watch.start();
         Runtime.getRuntime().addShutdownHook(new Thread(() -> sayExiting(wire)));

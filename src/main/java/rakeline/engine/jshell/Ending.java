@@ -8,6 +8,8 @@ final class Ending {
     /** What the worker itself ends with, see {@link RowThreads}. */
     static final int TOO_MANY_THREADS = 4;
 
+    static final int NO_ROWS = 5;
+
     private static final int SIGNAL = 128;
     private static final int KILL = SIGNAL + 9;
     private static final int TERMINATE = SIGNAL + 15;
@@ -29,6 +31,9 @@ final class Ending {
         }
         if (exitValue == TOO_MANY_THREADS) {
             return "had more than " + RowThreads.AT_ONCE + " threads running at once";
+        }
+        if (exitValue == NO_ROWS) {
+            return "ended the thread that runs rows, so its worker was ended";
         }
         return "ended its worker at once, with exit value " + exitValue
                 + ", as Runtime.halt or a crash of Java itself does";

@@ -60,12 +60,12 @@ final class RowThreads {
         return now;
     }
 
-    /** Ends the process once more threads run at once than may. */
-    void watch() {
-        while (group.activeCount() <= AT_ONCE) {
+    /** Ends the process once more threads run at once than may, or the one that runs rows no more: its host would wait. */
+    void watch(RowThread rows) {
+        while (rows.isAlive() && group.activeCount() <= AT_ONCE) {
             await(WATCH_MILLIS);
         }
-        Runtime.getRuntime().halt(Ending.TOO_MANY_THREADS);
+        Runtime.getRuntime().halt(rows.isAlive() ? Ending.TOO_MANY_THREADS : Ending.NO_ROWS);
     }
 
     private static void await() {

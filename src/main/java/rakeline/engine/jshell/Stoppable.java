@@ -25,6 +25,17 @@ final class Stoppable {
     /** Does work that may be broken off; gives {@code stopped} if it was, be it at its very end. */
     static <T> T run(Supplier<T> work, T stopped) {
         thrown = false;
+        try {
+            return heard(work, stopped);
+        } catch (Halted e) {
+            // another stop, which fell where the one before it was being heard
+            running = null;
+            absorb();
+            return stopped;
+        }
+    }
+
+    private static <T> T heard(Supplier<T> work, T stopped) {
         T result = stopped;
         try {
             running = Thread.currentThread();

@@ -24,7 +24,11 @@ final class Stopper implements AutoCloseable {
 
     /** What runs a row. */
     interface Target {
-        /** Throws a stop into the row's code; not heard where none runs, or where it is blocked. */
+        /**
+         * Throws a stop into the row's code; not heard where none runs, or where it is blocked.
+         *
+         * @throws RuntimeException where the worker is not as it should be; it is asked again, and ended at last
+         */
         void interrupt();
 
         void kill();
@@ -132,10 +136,10 @@ final class Stopper implements AutoCloseable {
             run.target.kill();
             return;
         }
+        run.next = Optional.of(clock.schedule(() -> again(run), AGAIN_MILLIS, TimeUnit.MILLISECONDS));
         if (inWorker) {
             run.target.interrupt();
         }
-        run.next = Optional.of(clock.schedule(() -> again(run), AGAIN_MILLIS, TimeUnit.MILLISECONDS));
     }
 
     private boolean isRunning(Guarded run) {

@@ -17,7 +17,7 @@ class StopperTest {
     private static final int PATIENCE_SECONDS = 30;
 
     /** What runs a row, and notes what is done to it. */
-    private static final class Noting implements Stopper.Target {
+    private static class Noting implements Stopper.Target {
         private final CountDownLatch interrupts;
         private final CountDownLatch killed = new CountDownLatch(1);
 
@@ -81,6 +81,21 @@ class StopperTest {
         arm(target, LONG);
         stopper.stop(Stopper.Cause.ASKED);
         assertThat(target.isKilled()).isTrue();
+    }
+
+    @Test
+    void aWorkerThatCannotBeAskedIsKilled() throws InterruptedException {
+        Noting broken = new Noting(2) {
+            @Override
+            public void interrupt() {
+                super.interrupt();
+                throw new IllegalThreadStateException("no such thread");
+            }
+        };
+        arm(broken, LONG);
+        stopper.stop(Stopper.Cause.ASKED);
+        assertThat(broken.isInterrupted()).isTrue();
+        assertThat(broken.isKilled()).isTrue();
     }
 
     @Test

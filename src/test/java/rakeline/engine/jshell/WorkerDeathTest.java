@@ -8,6 +8,8 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.condition.EnabledForJreRange;
+import org.junit.jupiter.api.condition.JRE;
 import rakeline.engine.Session;
 import rakeline.engine.State;
 import rakeline.worksheet.Row;
@@ -63,8 +65,17 @@ class WorkerDeathTest {
 
     @Test
     void aRowThatHaltsJava() throws InterruptedException {
-        runBetween("Runtime.getRuntime().halt(5);");
-        assertDied("ended its worker at once, with exit value 5, as Runtime.halt or a crash of Java itself does");
+        runBetween("Runtime.getRuntime().halt(8);");
+        assertDied("ended its worker at once, with exit value 8, as Runtime.halt or a crash of Java itself does");
+    }
+
+    /** Newer versions of Java do not let a row do so. */
+    @Test
+    @EnabledForJreRange(max = JRE.JAVA_19)
+    void aRowThatEndsTheThreadWhichRunsRows() throws InterruptedException {
+        page.run("Thread rows = Thread.currentThread();", "new Thread(() -> rows.stop()).start();");
+        assertThat(page.replaced()).endsWith("another took over.");
+        assertThat(page.run("int after = 21 * 2;").value("r1")).isEqualTo("42");
     }
 
     @Test
