@@ -2,6 +2,7 @@ package rakeline.engine.jshell;
 
 import com.sun.jdi.ClassNotLoadedException;
 import com.sun.jdi.ClassType;
+import com.sun.jdi.IncompatibleThreadStateException;
 import com.sun.jdi.InvalidTypeException;
 import com.sun.jdi.ObjectReference;
 import com.sun.jdi.ReferenceType;
@@ -18,7 +19,10 @@ final class Debugger {
         this.machine = machine;
     }
 
-    /** While all threads stand still, looks whether a snippet runs, and stops it unless it is just sending text. */
+    /**
+     * While all threads stand still, looks whether a snippet runs, and stops it unless it is just sending text or a class
+     * is being initialised: one that is broken off there could not be used again in this process.
+     */
     void stopSnippet() {
         try {
             machine.suspend();
@@ -35,10 +39,19 @@ final class Debugger {
 
     private void stopSuspended() {
         for (ReferenceType type : machine.classesByName(Stoppable.class.getName())) {
-            if (value(type, "running") instanceof ThreadReference running) {
+            if (value(type, "running") instanceof ThreadReference running && !initialises(running)) {
                 announce((ClassType) type);
                 stop(running);
             }
+        }
+    }
+
+    private static boolean initialises(ThreadReference running) {
+        try {
+            return running.frames().stream()
+                    .anyMatch(frame -> frame.location().method().isStaticInitializer());
+        } catch (IncompatibleThreadStateException e) {
+            throw notOurs(e);
         }
     }
 

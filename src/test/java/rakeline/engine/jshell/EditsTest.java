@@ -2,11 +2,15 @@ package rakeline.engine.jshell;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.nio.file.Files;
+import java.nio.file.Path;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
+import org.junit.jupiter.api.io.TempDir;
 import rakeline.engine.State;
 import rakeline.worksheet.Worksheet;
 
@@ -225,5 +229,30 @@ class EditsTest {
                 Pages.limited("b", "all.add(1);\nwhile (true) {}", 1),
                 Pages.row("c", "all.size()")));
         assertThat(page.value("c")).isEqualTo("0");
+    }
+
+    @Test
+    @Timeout(60)
+    void aStopWaitsUntilAClassIsInitialised(@TempDir Path folder) throws InterruptedException {
+        Path begun = folder.resolve("begun");
+        String slow = """
+                class Slow {
+                    static {
+                        new java.io.File("%s").mkdir();
+                        long end = System.nanoTime() + 500_000_000L;
+                        while (System.nanoTime() < end) {}
+                        System.out.println("whole");
+                    }
+                    static void go() {}
+                }
+                Slow.go();
+                while (true) {}""";
+        page.session().show(Pages.of(slow.formatted(begun)));
+        while (Files.notExists(begun)) {
+            Thread.onSpinWait();
+        }
+        page.session().stop();
+        assertThat(page.settle().state("r1")).isEqualTo(State.STOPPED);
+        assertThat(page.row("r1").printed()).isEqualToIgnoringNewLines("whole");
     }
 }
