@@ -3,6 +3,7 @@ package rakeline.engine.jshell;
 import java.io.IOException;
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import rakeline.engine.Control;
 import rakeline.engine.ControlCodec;
 import rakeline.engine.Packer;
@@ -30,8 +31,17 @@ sealed interface Answer {
      * @param places where, innermost first, in classes that hold snippets
      */
     record Threw(String type, String message, boolean refusal, List<Place> places) implements Answer {
+        /** What Java says of a class whose initialisation did not come to its end; a row's own has no package. */
+        private static final Pattern BROKEN_CLASS = Pattern.compile("Could not initialize class \\w+\\..*");
+
         public Threw {
             places = List.copyOf(places);
+        }
+
+        /** Whether a class of the program or of Java is of no use in this worker any more. */
+        boolean isOfBrokenClass() {
+            return type.equals(NoClassDefFoundError.class.getName())
+                    && BROKEN_CLASS.matcher(message).matches();
         }
     }
 

@@ -57,7 +57,7 @@ final class Tally {
             return end(State.FAILED, "This row " + how + ".", Optional.of(how));
         }
         if (answer.isPresent() && answer.get() instanceof Answer.Threw threw) {
-            return fail(failures.sentence(threw));
+            return threw.isOfBrokenClass() ? metBrokenClass() : fail(failures.sentence(threw));
         }
         answer.ifPresent(done -> keep(done, isResult));
         return true;
@@ -121,6 +121,11 @@ final class Tally {
                 notices.add(done.notice());
             }
         }
+    }
+
+    private boolean metBrokenClass() {
+        String how = "met a class that something before it had broken off";
+        return end(State.FAILED, "This row " + how + "; run it once more.", Optional.of(how));
     }
 
     private boolean stopped(Stopper.Cause cause) {

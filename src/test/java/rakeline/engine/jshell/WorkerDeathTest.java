@@ -64,6 +64,18 @@ class WorkerDeathTest {
     }
 
     @Test
+    void aRowThatMeetsAClassWhichCouldNotBeInitialised() throws InterruptedException {
+        runBetween("""
+                System.setProperty("java.util.prefs.PreferencesFactory", "none");
+                try { java.util.prefs.Preferences.userRoot(); } catch (InternalError e) { }
+                java.util.prefs.Preferences.userRoot();""");
+        assertThat(page.message("r2"))
+                .isEqualTo("This row met a class that something before it had broken off; run it once more.");
+        assertThat(page.replaced()).startsWith("Row 2 met a class");
+        assertThat(page.value("r3")).isEqualTo("42");
+    }
+
+    @Test
     void aRowThatHaltsJava() throws InterruptedException {
         runBetween("Runtime.getRuntime().halt(8);");
         assertDied("ended its worker at once, with exit value 8, as Runtime.halt or a crash of Java itself does");
