@@ -3,11 +3,9 @@ package rakeline.engine.jshell;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.stream.Stream;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.BeforeAll;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.RegisterExtension;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import rakeline.worksheet.Worksheet;
@@ -15,22 +13,8 @@ import rakeline.worksheet.Worksheet;
 /** Names that no row took when their row ran, and that one comes to take. */
 @Tag("process")
 class AsideTest {
-    private static Running page;
-
-    @BeforeAll
-    static void open() {
-        page = Running.standard();
-    }
-
-    @AfterAll
-    static void close() {
-        page.close();
-    }
-
-    @BeforeEach
-    void forget() {
-        page.forgetSaid();
-    }
+    @RegisterExtension
+    static final Running page = Running.standard();
 
     @ParameterizedTest
     @CsvSource(delimiter = '|', textBlock = """

@@ -3,10 +3,9 @@ package rakeline.engine.jshell;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.Map;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.RegisterExtension;
 import rakeline.engine.Control;
 import rakeline.engine.State;
 import rakeline.worksheet.Worksheet;
@@ -16,17 +15,9 @@ import rakeline.worksheet.Worksheet;
 class DialsTest {
     private static final String HEAD = "double head = dial(\"Head angle\", \"°\", 69, 74, 0.1, 71.3);";
     private static final String BIKES = "Bike mine = pick(\"Bike\", bikes());";
-    private static Running page;
 
-    @BeforeAll
-    static void open() {
-        page = Running.standard();
-    }
-
-    @AfterAll
-    static void close() {
-        page.close();
-    }
+    @RegisterExtension
+    static final Running page = Running.standard();
 
     private static Control.Dial dial(String row) {
         return (Control.Dial) page.row(row).controls().get(0);

@@ -4,12 +4,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.BeforeAll;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
+import org.junit.jupiter.api.extension.RegisterExtension;
 import org.junit.jupiter.api.io.TempDir;
 import rakeline.engine.State;
 import rakeline.worksheet.Worksheet;
@@ -17,22 +15,8 @@ import rakeline.worksheet.Worksheet;
 /** Edits, waiting, running on request, stopping. */
 @Tag("process")
 class EditsTest {
-    private static Running page;
-
-    @BeforeAll
-    static void open() {
-        page = Running.standard();
-    }
-
-    @AfterAll
-    static void close() {
-        page.close();
-    }
-
-    @BeforeEach
-    void forget() {
-        page.forgetSaid();
-    }
+    @RegisterExtension
+    static final Running page = Running.standard();
 
     @Test
     void anEditRunsWhatDependsOnIt() throws InterruptedException {

@@ -2,11 +2,10 @@ package rakeline.engine.jshell;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.RegisterExtension;
 import rakeline.engine.State;
 
 /** Threads that rows leave running are said and bounded, and do not meddle with what other rows print. */
@@ -16,17 +15,8 @@ class RowThreadsTest {
             void sleep() { try { Thread.sleep(1_000_000); } catch (InterruptedException e) { } }
             """;
 
-    private static Running page;
-
-    @BeforeAll
-    static void open() {
-        page = Running.standard();
-    }
-
-    @AfterAll
-    static void close() {
-        page.close();
-    }
+    @RegisterExtension
+    static final Running page = Running.standard();
 
     /** Anew: what other pages have left running ends with their worker. */
     @BeforeEach

@@ -2,10 +2,9 @@ package rakeline.engine.jshell;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.RegisterExtension;
 import rakeline.engine.Outcome;
 import rakeline.engine.Result;
 import rakeline.engine.State;
@@ -16,17 +15,8 @@ import rakeline.figure.Table;
 /** What rows show, print and say. */
 @Tag("process")
 class RowsTest {
-    private static Running page;
-
-    @BeforeAll
-    static void open() {
-        page = Running.standard();
-    }
-
-    @AfterAll
-    static void close() {
-        page.close();
-    }
+    @RegisterExtension
+    static final Running page = Running.standard();
 
     @Test
     void aRowShowsItsLastExpression() throws InterruptedException {

@@ -8,14 +8,20 @@ import java.util.concurrent.BlockingQueue;
 import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.TimeUnit;
 import java.util.function.Predicate;
+import org.junit.jupiter.api.extension.AfterAllCallback;
+import org.junit.jupiter.api.extension.BeforeEachCallback;
+import org.junit.jupiter.api.extension.ExtensionContext;
 import rakeline.engine.Outcome;
 import rakeline.engine.Result;
 import rakeline.engine.Session;
 import rakeline.engine.State;
 import rakeline.worksheet.Worksheet;
 
-/** A session for tests, with what it says kept, and the words in which tests speak about outcomes. */
-final class Running implements AutoCloseable {
+/**
+ * A session for tests, with what it says kept, and the words in which tests speak about outcomes. As an extension it
+ * lives as long as a class of tests, and forgets what was said before each.
+ */
+final class Running implements AutoCloseable, BeforeEachCallback, AfterAllCallback {
     private static final long PATIENCE_SECONDS = 60;
 
     private final Session session;
@@ -101,6 +107,16 @@ final class Running implements AutoCloseable {
     String replaced() throws InterruptedException {
         Session.Event event = await(each -> each instanceof Session.Event.Replaced);
         return ((Session.Event.Replaced) event).sentence();
+    }
+
+    @Override
+    public void beforeEach(ExtensionContext context) {
+        forgetSaid();
+    }
+
+    @Override
+    public void afterAll(ExtensionContext context) {
+        close();
     }
 
     @Override

@@ -2,10 +2,9 @@ package rakeline.engine.jshell;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.RegisterExtension;
 import rakeline.engine.State;
 
 /** A stop ends the run that it was meant for; whenever it comes, no later run is touched. */
@@ -13,17 +12,8 @@ import rakeline.engine.State;
 class StopsTest {
     private static final int ROUNDS = 60;
 
-    private static Running page;
-
-    @BeforeAll
-    static void open() {
-        page = Running.standard();
-    }
-
-    @AfterAll
-    static void close() {
-        page.close();
-    }
+    @RegisterExtension
+    static final Running page = Running.standard();
 
     @Test
     void aStopOfAShortRowReachesNoLaterRun() throws InterruptedException {

@@ -3,13 +3,11 @@ package rakeline.engine.jshell;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.Duration;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.BeforeAll;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.condition.EnabledForJreRange;
 import org.junit.jupiter.api.condition.JRE;
+import org.junit.jupiter.api.extension.RegisterExtension;
 import rakeline.engine.Session;
 import rakeline.engine.State;
 import rakeline.worksheet.Row;
@@ -17,22 +15,9 @@ import rakeline.worksheet.Row;
 /** Rows that end their worker, or will not end: each is named, rows below run, values above are there again. */
 @Tag("process")
 class WorkerDeathTest {
-    private static Running page;
-
-    @BeforeAll
-    static void open() {
-        page = new Running(Session.Settings.standard().withHeap(128).withTimeLimit(Duration.ofSeconds(20)));
-    }
-
-    @AfterAll
-    static void close() {
-        page.close();
-    }
-
-    @BeforeEach
-    void forget() {
-        page.forgetSaid();
-    }
+    @RegisterExtension
+    static final Running page =
+            new Running(Session.Settings.standard().withHeap(128).withTimeLimit(Duration.ofSeconds(20)));
 
     private static void runBetween(String deadly) throws InterruptedException {
         runBetween(Pages.row("r2", deadly));
