@@ -7,12 +7,12 @@ import static rakeline.prelude.Fitting.limitsOf;
 import static rakeline.prelude.Riders.assumed;
 import static rakeline.prelude.Riders.cranks;
 import static rakeline.prelude.Riders.cranksHandsMoving;
-import static rakeline.prelude.Riders.draw;
-import static rakeline.prelude.Riders.measure;
-import static rakeline.prelude.Riders.measures;
+import static rakeline.prelude.Prelude.draw;
+import static rakeline.prelude.Prelude.measure;
+import static rakeline.prelude.Prelude.measures;
 import static rakeline.prelude.Riders.posture;
 import static rakeline.prelude.Riders.ride;
-import static rakeline.prelude.Riders.sweep;
+import static rakeline.prelude.Prelude.sweep;
 import static rakeline.prelude.Studies.sizes;
 
 import java.util.List;
