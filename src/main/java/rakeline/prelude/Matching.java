@@ -30,8 +30,7 @@ public final class Matching {
     private final Optional<Stock> stock;
     private final Optional<Rider> who;
 
-    private Matching(
-            Bike bike, Optional<Wanted> wanted, Bike reference, Optional<Stock> stock, Optional<Rider> who) {
+    private Matching(Bike bike, Optional<Wanted> wanted, Bike reference, Optional<Stock> stock, Optional<Rider> who) {
         this.bike = bike;
         this.wanted = wanted;
         this.reference = reference;
@@ -58,8 +57,7 @@ public final class Matching {
      * today, with which levers are compared.
      */
     public Matching to(Rider rider, Bike today) {
-        return new Matching(
-                rider.on(bike), Optional.of(Wanted.of(rider, today)), today, stock, Optional.of(rider));
+        return new Matching(rider.on(bike), Optional.of(Wanted.of(rider, today)), today, stock, Optional.of(rider));
     }
 
     /** The parts at hand. */

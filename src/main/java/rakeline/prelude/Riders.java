@@ -5,19 +5,13 @@ import java.util.List;
 import java.util.Optional;
 import rakeline.catalogue.Bundled;
 import rakeline.catalogue.RiderFile;
-import rakeline.figure.BikeDrawing;
-import rakeline.figure.Drawing;
-import rakeline.figure.MeasureTable;
 import rakeline.figure.PostureTable;
 import rakeline.figure.Table;
 import rakeline.geometry.Bike;
 import rakeline.geometry.Hands;
 import rakeline.handling.Ride;
-import rakeline.quantity.Keyed;
-import rakeline.quantity.Measure;
 import rakeline.rider.CrankChange;
 import rakeline.rider.Rider;
-import rakeline.study.Vocabulary;
 
 /** What a row may call about riders, and about the rides that they make of bikes. */
 public final class Riders {
