@@ -57,8 +57,7 @@ public record DialRequest(
 
     /** A dial that is bound to no input. */
     static DialRequest free(String label, String unit, double min, double max, double step, double initial) {
-        return new DialRequest(
-                label, "", unit, min, max, step, initial, Double.NaN, decimalsOf(step), List.of());
+        return new DialRequest(label, "", unit, min, max, step, initial, Double.NaN, decimalsOf(step), List.of());
     }
 
     /**

@@ -32,9 +32,8 @@ class DialsSetTest {
     }
 
     private CommandLineRun run(String... more) {
-        return CommandLineRun.of(Stream.concat(
-                        Stream.of("run", page), Stream.of(more))
-                .toArray(String[]::new));
+        return CommandLineRun.of(
+                Stream.concat(Stream.of("run", page), Stream.of(more)).toArray(String[]::new));
     }
 
     @Test

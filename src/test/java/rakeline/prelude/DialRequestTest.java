@@ -73,7 +73,9 @@ class DialRequestTest {
         assertThatThrownBy(() -> head(71, 74, 69))
                 .isInstanceOf(Refusal.class)
                 .hasMessage("the dial \"Head angle\" runs from 74 to 69; its range must run upward.");
-        assertThatThrownBy(() -> DialRequest.free("x", "mm", Double.NaN, 1, 1, 0)).isInstanceOf(Refusal.class);
-        assertThatThrownBy(() -> DialRequest.free("x", "mm", 0, 1, Double.NaN, 0)).isInstanceOf(Refusal.class);
+        assertThatThrownBy(() -> DialRequest.free("x", "mm", Double.NaN, 1, 1, 0))
+                .isInstanceOf(Refusal.class);
+        assertThatThrownBy(() -> DialRequest.free("x", "mm", 0, 1, Double.NaN, 0))
+                .isInstanceOf(Refusal.class);
     }
 }

@@ -139,7 +139,8 @@ final class Bench {
         try {
             wire.send(Wire.Kind.ANSWER, out -> answer(out, answer, running));
         } catch (Wire.TooLarge e) {
-            Answer refusal = new Answer.Threw(Refusal.class.getName(), e.getMessage(), true, List.of(), Optional.empty());
+            Answer refusal =
+                    new Answer.Threw(Refusal.class.getName(), e.getMessage(), true, List.of(), Optional.empty());
             wire.send(Wire.Kind.ANSWER, out -> answer(out, refusal, running));
         }
     }

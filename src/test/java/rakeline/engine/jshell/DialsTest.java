@@ -154,7 +154,8 @@ class DialsTest {
         assertThat(page.settle().value("r2")).isNotEqualTo(before);
     }
 
-    private static final String OWN = "Bike own = bike(\"demo-data/bikes/road-m.bike.json\").with(\"contact.handXMm\", 464);";
+    private static final String OWN =
+            "Bike own = bike(\"demo-data/bikes/road-m.bike.json\").with(\"contact.handXMm\", 464);";
     private static final String HAND = "double x = dial(\"contact.handXMm\", own, 500, 640);";
 
     @Test
@@ -166,7 +167,8 @@ class DialsTest {
                 .containsExactly(464.0, 640.0, 464.0, 464.0);
         assertThat(page.state("r2")).isEqualTo(State.FRESH);
         assertThat(page.message("r2"))
-                .isEqualTo("The dial \"Hand point wanted, x\", written for 500 to 640 mm, goes down to Road M's own 464 mm.");
+                .isEqualTo(
+                        "The dial \"Hand point wanted, x\", written for 500 to 640 mm, goes down to Road M's own 464 mm.");
     }
 
     @Test
@@ -184,7 +186,8 @@ class DialsTest {
 
     @Test
     void aDialOfAnInputThatTheBikeDoesNotGiveIsRefusedInOneSentence() throws InterruptedException {
-        page.run("double weight = dial(\"wheels.front.mudguardGapMm\", bike(\"demo-data/bikes/road-m.bike.json\"), 0, 30);");
+        page.run(
+                "double weight = dial(\"wheels.front.mudguardGapMm\", bike(\"demo-data/bikes/road-m.bike.json\"), 0, 30);");
         assertThat(page.message("r1"))
                 .contains("has no value to start from: Road M gives no wheels.front.mudguardGapMm.");
     }
@@ -233,8 +236,8 @@ class DialsTest {
 
     @Test
     void aRackWhoseFirstFileIsGoneRunsOnNoOther() throws InterruptedException {
-        page.run(Pages.of(BIKES, "mine.name()")
-                .withRack(List.of("gone.bike.json", "demo-data/bikes/road-m.bike.json")));
+        page.run(
+                Pages.of(BIKES, "mine.name()").withRack(List.of("gone.bike.json", "demo-data/bikes/road-m.bike.json")));
         assertThat(page.state("r1")).isEqualTo(State.FAILED);
         assertThat(picker().labels()).containsExactly("gone.bike.json (cannot be read)", "Road M");
     }

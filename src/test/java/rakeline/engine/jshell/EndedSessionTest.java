@@ -12,8 +12,7 @@ import rakeline.engine.Session;
 @Tag("process")
 @Timeout(value = 60, unit = TimeUnit.SECONDS, threadMode = Timeout.ThreadMode.SEPARATE_THREAD)
 class EndedSessionTest {
-    private final Session session =
-            Sessions.open(Session.Settings.standard().withoutStandby());
+    private final Session session = Sessions.open(Session.Settings.standard().withoutStandby());
 
     @Test
     void whoeverSettlesAfterTheEndIsToldSo() {
