@@ -75,9 +75,8 @@ final class ChartedBike {
 
     /** The step to which a number is printed. */
     double step(Input input) {
-        double own = bike.provenance()
-                .getOrDefault(input.key(), Provenance.NOTHING)
-                .step();
+        double own =
+                bike.provenance().getOrDefault(input.key(), Provenance.NOTHING).step();
         Input whole = input.quantity().unit() == Unit.DEGREE ? Inputs.CHARTED_STEP_DEG : Inputs.CHARTED_STEP_MM;
         return Double.isNaN(own) ? bike.get(whole) : own;
     }

@@ -72,8 +72,7 @@ public final class ChartFile {
         lacking.forEach(this::tellMissing);
         leaveOutDoubledNames();
         doubts.addAll(0, doubtsOfAll);
-        return new ChartImport(
-                doubtsOfAll.isEmpty() ? bikes : List.of(), understood(), leftOut, told(), doubts);
+        return new ChartImport(doubtsOfAll.isEmpty() ? bikes : List.of(), understood(), leftOut, told(), doubts);
     }
 
     private void use(Field field) {
@@ -183,7 +182,8 @@ public final class ChartFile {
             return false;
         }
         String group = field.group();
-        return !Bike.NEEDED_GROUPS.contains(group) && required(group).anyMatch(input -> !isSaid(input) && !Closing.ASSUMED.containsKey(input));
+        return !Bike.NEEDED_GROUPS.contains(group)
+                && required(group).anyMatch(input -> !isSaid(input) && !Closing.ASSUMED.containsKey(input));
     }
 
     private boolean isSaid(Input input) {

@@ -96,7 +96,8 @@ final class Closing {
 
     private void assume() {
         ASSUMED.forEach((input, value) -> {
-            boolean begun = values.keySet().stream().anyMatch(given -> given.group().equals(input.group()));
+            boolean begun =
+                    values.keySet().stream().anyMatch(given -> given.group().equals(input.group()));
             if (begun && isMissing(input)) {
                 put(input, value, Provenance.Origin.ASSUMED);
             }

@@ -42,8 +42,7 @@ final class PrintedSteps {
         static Printed of(Stream<BigDecimal> printed) {
             List<BigDecimal> all = printed.toList();
             return new Printed(
-                    new TreeSet<>(all),
-                    all.stream().mapToInt(BigDecimal::scale).reduce(0, Math::max));
+                    new TreeSet<>(all), all.stream().mapToInt(BigDecimal::scale).reduce(0, Math::max));
         }
 
         static Printed of(List<Column> columns) {
@@ -92,7 +91,8 @@ final class PrintedSteps {
         /** Empty where its cells are in several units. */
         static Optional<Column> of(Field field, List<List<Cell>> sizes, DecimalMark mark) {
             List<DecimalMark.Figure> figures = sizes.stream()
-                    .flatMap(line -> DecimalMark.Figure.of(line.get(field.index()).text()).stream())
+                    .flatMap(line ->
+                            DecimalMark.Figure.of(line.get(field.index()).text()).stream())
                     .toList();
             Set<ChartUnit> units = figures.stream()
                     .flatMap(figure -> field.unit(figure).stream())
@@ -132,8 +132,9 @@ final class PrintedSteps {
                 .flatMap(field -> Column.of(field, sizes, mark).stream())
                 .collect(Collectors.groupingBy(Column::unit, LinkedHashMap::new, Collectors.toList()));
         Map<Field, Double> steps = new LinkedHashMap<>();
-        byUnit.values().forEach(columns -> columns.forEach(
-                column -> steps.put(column.field(), column.unit().convert(column.step(columns)))));
+        byUnit.values()
+                .forEach(columns -> columns.forEach(
+                        column -> steps.put(column.field(), column.unit().convert(column.step(columns)))));
         return new PrintedSteps(steps);
     }
 
@@ -169,12 +170,15 @@ final class PrintedSteps {
     }
 
     private static double within(Input whole, double step) {
-        return Math.min(whole.quantity().accepted().to(), Math.max(whole.quantity().accepted().from(), step));
+        return Math.min(
+                whole.quantity().accepted().to(),
+                Math.max(whole.quantity().accepted().from(), step));
     }
 
     /** The step of most columns, of several the coarsest. */
     private static double most(Collection<Double> all) {
-        Map<Double, Long> counts = all.stream().collect(Collectors.groupingBy(Function.identity(), Collectors.counting()));
+        Map<Double, Long> counts =
+                all.stream().collect(Collectors.groupingBy(Function.identity(), Collectors.counting()));
         return counts.entrySet().stream()
                 .max(Comparator.comparing(Map.Entry<Double, Long>::getValue).thenComparing(Map.Entry::getKey))
                 .orElseThrow()

@@ -77,7 +77,8 @@ final class SizeReader {
         switch (field.role()) {
             case NUMBER -> number(field, cell);
             case ORIGIN -> origin(field, cell);
-            case UNCERTAINTY -> notNegative(cell, "uncertainty").ifPresent(u -> know(field, of -> of.withUncertainty(u)));
+            case UNCERTAINTY ->
+                notNegative(cell, "uncertainty").ifPresent(u -> know(field, of -> of.withUncertainty(u)));
             case STEP -> notNegative(cell, "step").ifPresent(step -> know(field, of -> of.withStep(step)));
             case GROUP -> groups.add(field.key());
             default -> {}

@@ -274,7 +274,8 @@ class ChartFileTest {
 
     @Test
     void aDoubtfulCellLeavesItsOwnSizeOutAlone() {
-        ChartImport read = Charts.read(ONE + ONE.lines().skip(1).findFirst().orElseThrow().replace("S,", "M,5x,"));
+        ChartImport read =
+                Charts.read(ONE + ONE.lines().skip(1).findFirst().orElseThrow().replace("S,", "M,5x,"));
         assertThat(read.isWhole()).isFalse();
         assertThat(read.bikes()).hasSize(1);
     }
@@ -283,7 +284,9 @@ class ChartFileTest {
     void ofTwoHeadingsThatSayTheSameNoneIsTaken() {
         ChartImport read = Charts.read(ONE.replace("Tyre", "Tyre,HTA").replace(",28", ",28,72"));
         assertThat(read.bikes()).isEmpty();
-        assertThat(read.doubts()).singleElement().satisfies(doubt -> assertThat(doubt.text()).isEqualTo("HTA"));
+        assertThat(read.doubts())
+                .singleElement()
+                .satisfies(doubt -> assertThat(doubt.text()).isEqualTo("HTA"));
     }
 
     @Test

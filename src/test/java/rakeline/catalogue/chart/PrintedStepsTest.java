@@ -22,7 +22,8 @@ import rakeline.study.Reconcile;
 import rakeline.study.Vocabulary;
 
 class PrintedStepsTest {
-    private static final String HEAD = "Size,Stack,Reach,Head angle,Seat angle,Chainstay,BB drop,Rake,Wheelbase,Wheel,Tyre\n";
+    private static final String HEAD =
+            "Size,Stack,Reach,Head angle,Seat angle,Chainstay,BB drop,Rake,Wheelbase,Wheel,Tyre\n";
 
     /** Head and seat angles as printed; the step that their digits show. */
     @ParameterizedTest
@@ -57,9 +58,7 @@ class PrintedStepsTest {
                         M,534,374,71.5,73.9,411,74,47,995,58.1,700c,28
                         L,561,383,72,73.6,411,72,47,1000,57.4,700c,28
                         XL,583,391,72.5,73.2,411,72,47,1020,54.6,700c,28
-                        """)
-                .bikes()
-                .get(0);
+                        """).bikes().get(0);
         assertThat(bike.get(Inputs.CHARTED_STEP_MM)).isEqualTo(1);
         assertThat(stepOf(bike, "frame.headAngleDeg")).isEqualTo(0.5);
         assertThat(stepOf(bike, "charted.wheelbaseMm")).isEqualTo(5);
@@ -117,8 +116,15 @@ class PrintedStepsTest {
     /** How one chart is printed, and what it prints. */
     static final class Printing {
         private static final String[][] LENGTHS = {
-            {"mm", "1", "1"}, {"mm", "1", "5"}, {"mm", "1", "0.5"}, {"cm", "10", "0.1"}, {"cm", "10", "0.5"},
-            {"in", "25.4", "0.1"}, {"in", "25.4", "0.25"}, {"in", "25.4", "0.125"}, {"in", "25.4", "0.5"}
+            {"mm", "1", "1"},
+            {"mm", "1", "5"},
+            {"mm", "1", "0.5"},
+            {"cm", "10", "0.1"},
+            {"cm", "10", "0.5"},
+            {"in", "25.4", "0.1"},
+            {"in", "25.4", "0.25"},
+            {"in", "25.4", "0.125"},
+            {"in", "25.4", "0.5"}
         };
         private static final String[] ANGLES = {"0.1", "0.5", "0.25", "1"};
 
@@ -136,9 +142,10 @@ class PrintedStepsTest {
 
         String csv() {
             int sizes = 3 + random.nextInt(4);
-            StringBuilder csv = new StringBuilder("Size,Stack,Reach,HTA,STA,CS length,BB drop,Rake,Wheelbase,Front centre,"
-                    + "Trail,ETT,BB height,Wheel,Tyre\n,UNIT,UNIT,°,°,UNIT,UNIT,UNIT,UNIT,UNIT,UNIT,UNIT,UNIT,,\n"
-                            .replace("UNIT", length[0]));
+            StringBuilder csv =
+                    new StringBuilder("Size,Stack,Reach,HTA,STA,CS length,BB drop,Rake,Wheelbase,Front centre,"
+                            + "Trail,ETT,BB height,Wheel,Tyre\n,UNIT,UNIT,°,°,UNIT,UNIT,UNIT,UNIT,UNIT,UNIT,UNIT,UNIT,,\n"
+                                    .replace("UNIT", length[0]));
             for (int i = 0; i < sizes; i++) {
                 csv.append(size(i)).append('\n');
             }
@@ -182,7 +189,9 @@ class PrintedStepsTest {
         private String print(double value, BigDecimal step) {
             BigDecimal steps = BigDecimal.valueOf(value).divide(step, 0, RoundingMode.HALF_EVEN);
             BigDecimal rounded = steps.multiply(step);
-            return zeros ? rounded.toPlainString() : rounded.stripTrailingZeros().toPlainString();
+            return zeros
+                    ? rounded.toPlainString()
+                    : rounded.stripTrailingZeros().toPlainString();
         }
 
         @Override
