@@ -17,8 +17,8 @@ import rakeline.geometry.Inputs;
 import rakeline.geometry.Provenance;
 import rakeline.quantity.Decimals;
 import rakeline.quantity.Input;
-import rakeline.quantity.Sentences;
 import rakeline.quantity.Refusal;
+import rakeline.quantity.Sentences;
 
 /** Writes a bike file, so that reading it gives an equal bike: only what was given, numbers as the shortest decimals. */
 public final class BikeWriter {

@@ -145,9 +145,7 @@ public final class PartsFile {
         if (pieces.isEmpty()) {
             throw piece.unlike("a number, or a list of numbers");
         }
-        return pieces.stream()
-                .map(each -> number(each, input.quantity()))
-                .toList();
+        return pieces.stream().map(each -> number(each, input.quantity())).toList();
     }
 
     private static double number(Piece piece, Quantity quantity) {
@@ -169,9 +167,7 @@ public final class PartsFile {
     }
 
     private static double one(Map<String, Piece> members, String key, double otherwise) {
-        return members.containsKey(key)
-                ? number(members.get(key), Inputs.SPACERS.quantity())
-                : otherwise;
+        return members.containsKey(key) ? number(members.get(key), Inputs.SPACERS.quantity()) : otherwise;
     }
 
     private static Bound bound(Piece piece) {

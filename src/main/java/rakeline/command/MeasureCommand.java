@@ -9,8 +9,8 @@ import picocli.CommandLine.Option;
 import rakeline.figure.MeasureTable;
 import rakeline.figure.TextTable;
 import rakeline.handling.Ride;
-import rakeline.quantity.Sentences;
 import rakeline.quantity.Reading;
+import rakeline.quantity.Sentences;
 import rakeline.study.Vocabulary;
 
 /** Prints every measure of a bike. */

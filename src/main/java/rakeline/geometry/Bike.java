@@ -54,8 +54,7 @@ public final class Bike implements BikeOrRide {
         return solved(name, given, groups, provenance);
     }
 
-    private static Bike solved(
-            String name, Entries given, Set<String> groups, Map<String, Provenance> provenance) {
+    private static Bike solved(String name, Entries given, Set<String> groups, Map<String, Provenance> provenance) {
         Set<String> present = new HashSet<>(groups);
         present.addAll(NEEDED_GROUPS);
         Inputs.all().stream().filter(given::has).map(Input::group).forEach(present::add);
@@ -120,8 +119,8 @@ public final class Bike implements BikeOrRide {
     /** The given numbers that nobody could enter as they are: those that were solved for and left the accepted range. */
     public List<Input> beyondEntry() {
         return Inputs.all().stream()
-                .filter(input -> given.has(input)
-                        && !input.quantity().accepted().contains(given.get(input)))
+                .filter(input ->
+                        given.has(input) && !input.quantity().accepted().contains(given.get(input)))
                 .toList();
     }
 

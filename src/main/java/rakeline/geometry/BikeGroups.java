@@ -36,9 +36,7 @@ public final class BikeGroups {
     public static String missingWords(Bike bike, Collection<Input> inputs) {
         return Sentences.list(inputs.stream()
                 .filter(input -> !bike.has(input))
-                .map(input -> bike.hasGroup(input.group())
-                        ? input.quantity().inSentence()
-                        : words(input.group()))
+                .map(input -> bike.hasGroup(input.group()) ? input.quantity().inSentence() : words(input.group()))
                 .distinct()
                 .toList());
     }

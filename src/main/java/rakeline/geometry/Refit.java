@@ -55,7 +55,8 @@ public record Refit(Bike bike, double pitchDeg, Point sitMiss, Point handMiss) {
 
     private static void checkNotFrame(Input input) {
         if (input.key().startsWith("frame.") || input.equals(Inputs.LOWER_STACK)) {
-            throw new Refusal(input.quantity().label() + " (" + input.key() + ") belongs to the frame, which a refit keeps rigid; accepted is a number of"
+            throw new Refusal(input.quantity().label() + " (" + input.key()
+                    + ") belongs to the frame, which a refit keeps rigid; accepted is a number of"
                     + " the fork, the wheels, or what is mounted on them.");
         }
     }
@@ -114,16 +115,18 @@ public record Refit(Bike bike, double pitchDeg, Point sitMiss, Point handMiss) {
                 ? bike.get(Inputs.AXLE_TO_CROWN)
                 : ForkLength.impliedMm(bike, side).orNaN();
         if (Double.isNaN(length)) {
-            throw new Refusal("the length of the fork that " + bike.name() + " has is not known, so another fork cannot be"
-                    + " fitted; give its axle to crown (fork.axleToCrownMm), or head tube and lower headset stack"
-                    + " (frame.headTubeMm, fork.lowerStackMm).");
+            throw new Refusal(
+                    "the length of the fork that " + bike.name() + " has is not known, so another fork cannot be"
+                            + " fitted; give its axle to crown (fork.axleToCrownMm), or head tube and lower headset stack"
+                            + " (frame.headTubeMm, fork.lowerStackMm).");
         }
         return length;
     }
 
     private static double along(double axleToCrown, double offset) {
         if (axleToCrown <= Math.abs(offset)) {
-            throw new Refusal("Axle to crown (fork.axleToCrownMm) is " + Inputs.AXLE_TO_CROWN.quantity().said(axleToCrown)
+            throw new Refusal("Axle to crown (fork.axleToCrownMm) is "
+                    + Inputs.AXLE_TO_CROWN.quantity().said(axleToCrown)
                     + "; it must be longer than the fork offset, "
                     + Inputs.FORK_OFFSET.quantity().said(offset) + ".");
         }

@@ -109,11 +109,12 @@ final class BicycleMasses {
         double most = Math.min(2 * wheel.ixx(), wheel.mass() * wheel.radius() * wheel.radius());
         return wheel.iyy() <= most * WITHIN_ERROR
                 ? Optional.empty()
-                : Optional.of("no wheel of " + MassInputs.FRONT_WHEEL_MASS.quantity().formatWithUnit(wheel.mass())
-                        + " and a radius of "
-                        + Inputs.FRONT_RADIUS.quantity().formatWithUnit(wheel.radius() * 1000)
-                        + " has the moments of inertia of the " + which + " wheel: "
-                        + moment("spin", wheel.iyy()) + " and " + moment("diametral", wheel.ixx()));
+                : Optional.of(
+                        "no wheel of " + MassInputs.FRONT_WHEEL_MASS.quantity().formatWithUnit(wheel.mass())
+                                + " and a radius of "
+                                + Inputs.FRONT_RADIUS.quantity().formatWithUnit(wheel.radius() * 1000)
+                                + " has the moments of inertia of the " + which + " wheel: "
+                                + moment("spin", wheel.iyy()) + " and " + moment("diametral", wheel.ixx()));
     }
 
     /** The principal moments of a body are above 0, and none exceeds the sum of the other two. */

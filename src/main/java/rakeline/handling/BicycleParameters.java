@@ -6,8 +6,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import rakeline.quantity.Decimals;
-import rakeline.quantity.Sentences;
 import rakeline.quantity.Refusal;
+import rakeline.quantity.Sentences;
 
 /**
  * The 25 numbers of the linear bicycle and gravity, in SI units and the axes of this package; the names are the
@@ -166,8 +166,7 @@ public record BicycleParameters(
                     .sorted(Map.Entry.comparingByKey())
                     .map(moment -> "I" + letter + moment.getKey() + " is " + Decimals.shown(moment.getValue()))
                     .toList();
-            throw new Refusal(
-                    Sentences.list(each) + " kg m²; accepted are moments of inertia " + accepted + ".");
+            throw new Refusal(Sentences.list(each) + " kg m²; accepted are moments of inertia " + accepted + ".");
         }
     }
 }

@@ -158,7 +158,8 @@ public final class HandlingMeasures {
         }
         double speedMps = ride.bike().get(Inputs.RIDE_SPEED) / 3.6;
         return weighed(
-                ride, () -> Reading.of(read.at(new SteerStiffness(ride.stability().bicycle()), speedMps)));
+                ride,
+                () -> Reading.of(read.at(new SteerStiffness(ride.stability().bicycle()), speedMps)));
     }
 
     private static Measure<Ride> turn(Quantity.Draft quantity, ToDoubleFunction<SteadyTurn> read) {

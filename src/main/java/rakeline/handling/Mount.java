@@ -34,7 +34,9 @@ public record Mount(BicycleParameters parameters, List<MassUsed> used, double ri
     static Mount of(Ridden ridden) {
         Reading mass = massKg(ridden);
         if (!(mass instanceof Reading.Known)) {
-            String who = ridden.rider().map(rider -> " with " + rider.name() + " on it").orElse("");
+            String who = ridden.rider()
+                    .map(rider -> " with " + rider.name() + " on it")
+                    .orElse("");
             throw new Refusal(ridden.geometry().bike().name() + who + " cannot be weighed: " + mass.reason() + ".");
         }
         return of(ridden, ridden.body());
@@ -45,9 +47,7 @@ public record Mount(BicycleParameters parameters, List<MassUsed> used, double ri
         Reading rider = ridden.rider().isEmpty() ? Reading.of(0) : ridden.posedKg();
         BicycleMasses masses = BicycleMasses.of(ridden.geometry());
         return rider instanceof Reading.Known known
-                ? masses.impossible()
-                        .map(Reading::nowhere)
-                        .orElseGet(() -> Reading.of(masses.massKg() + known.value()))
+                ? masses.impossible().map(Reading::nowhere).orElseGet(() -> Reading.of(masses.massKg() + known.value()))
                 : rider;
     }
 

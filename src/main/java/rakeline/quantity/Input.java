@@ -44,8 +44,7 @@ public record Input(Quantity quantity, Presence presence, int slot) implements K
     public static Refusal notWhole(String name, List<Input> missing) {
         List<String> each = missing.stream()
                 .map(Input::quantity)
-                .map(quantity ->
-                        quantity.inSentence() + " (" + quantity.key() + ", " + quantity.acceptedWords() + ")")
+                .map(quantity -> quantity.inSentence() + " (" + quantity.key() + ", " + quantity.acceptedWords() + ")")
                 .toList();
         return new Refusal(name + " is not whole; missing: " + Sentences.list(each) + ".");
     }

@@ -67,8 +67,8 @@ final class SweepRun {
         }
         Reading now = hold.measure().read(start);
         if (Double.isNaN(hold.target()) && !(now instanceof Reading.Known)) {
-            throw new Refusal(hold.measure().quantity().label() + " (" + hold.measure().key()
-                    + ") cannot be held at its starting value: " + now.reason() + ".");
+            throw new Refusal(hold.measure().quantity().label() + " ("
+                    + hold.measure().key() + ") cannot be held at its starting value: " + now.reason() + ".");
         }
         return Double.isNaN(hold.target()) ? hold.at(now.orNaN()) : hold;
     }
@@ -76,8 +76,8 @@ final class SweepRun {
     /** Refuses a measure that the bike lacks a number for. */
     static void checkComplete(Measure<Ride> measure, Ride start) {
         if (measure.read(start) instanceof Reading.Lacking lacking) {
-            throw new Refusal(start.bike().name() + " does not give what " + measure.key() + " needs: " + lacking.what()
-                    + ".");
+            throw new Refusal(
+                    start.bike().name() + " does not give what " + measure.key() + " needs: " + lacking.what() + ".");
         }
     }
 

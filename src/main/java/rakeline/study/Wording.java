@@ -4,8 +4,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import rakeline.quantity.Decimals;
-import rakeline.quantity.Sentences;
 import rakeline.quantity.Quantity;
+import rakeline.quantity.Sentences;
 
 /** What the titles of all studies say alike. */
 final class Wording {

@@ -89,8 +89,7 @@ class BikeWriterTest {
 
     @Test
     void aBikeWhoseNumbersNoFileIsAcceptedWithIsNotWritten() {
-        Bike turned = Refit.of(
-                        Bikes.whole().with(Inputs.BAR_DROP, 0).named("Turned"), Map.of(Inputs.FRONT_TYRE, 32.0))
+        Bike turned = Refit.of(Bikes.whole().with(Inputs.BAR_DROP, 0).named("Turned"), Map.of(Inputs.FRONT_TYRE, 32.0))
                 .bike();
         assertThatThrownBy(() -> BikeWriter.write(turned))
                 .isInstanceOf(Refusal.class)

@@ -49,7 +49,8 @@ class CheckCommandTest {
     void momentsOfInertiaOfNoBodyAreSaid() throws IOException {
         String text = Files.readString(Path.of("demo-data/bikes/road-xs.bike.json"), StandardCharsets.UTF_8)
                 .replaceFirst("\"provenance\"", "\"masses\": {\"fork\": {\"productKgM2\": 5}},\n  \"provenance\"");
-        String file = Files.writeString(folder.resolve("odd.bike.json"), text, StandardCharsets.UTF_8).toString();
+        String file = Files.writeString(folder.resolve("odd.bike.json"), text, StandardCharsets.UTF_8)
+                .toString();
         CommandLineRun check = CommandLineRun.of("check", file);
         assertThat(check.code()).isEqualTo(1);
         assertThat(check.messages()).contains("odd.bike.json: no body has the moments of inertia of fork and bar");

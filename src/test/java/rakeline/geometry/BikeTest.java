@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.util.Map;
 import org.junit.jupiter.api.Test;
-import rakeline.quantity.Entries;
 import rakeline.quantity.Refusal;
 
 /** Redrawing, defaults and refusals of a bike. */
@@ -131,8 +130,7 @@ class BikeTest {
         Bike large = Bikes.plain().with("wheels.front.radiusMm", 449).with("wheels.front.tyreMm", 40);
         assertThat(large.get(Inputs.FRONT_RADIUS)).isEqualTo(461);
         assertThat(large.beyondEntry()).containsExactly(Inputs.FRONT_RADIUS);
-        assertThat(large.with(Inputs.REACH, 370).get(Inputs.FRONT_RADIUS))
-                .isEqualTo(461);
+        assertThat(large.with(Inputs.REACH, 370).get(Inputs.FRONT_RADIUS)).isEqualTo(461);
     }
 
     @Test
@@ -148,7 +146,8 @@ class BikeTest {
     @Test
     void wheelsThatJustDoNotTouchCan() {
         double touching = Bikes.value(Bikes.plain(), Measures.WHEELBASE) - 2 * 339;
-        assertThat(Bikes.plain().withSolved(Map.of(Inputs.REACH, 366 - touching + 1e-6))).isNotNull();
+        assertThat(Bikes.plain().withSolved(Map.of(Inputs.REACH, 366 - touching + 1e-6)))
+                .isNotNull();
         assertThatThrownBy(() -> Bikes.plain().withSolved(Map.of(Inputs.REACH, 366 - touching)))
                 .isInstanceOf(Refusal.class)
                 .hasMessageContaining("overlap");
@@ -160,7 +159,8 @@ class BikeTest {
         double axis = known.side().axisLengthMm();
         assertThat(known.with(Inputs.STACK, 515 - (axis - 370.01) * known.side().sinHead()))
                 .isNotNull();
-        assertThatThrownBy(() -> known.with(Inputs.STACK, 515 - (axis - 369.99) * known.side().sinHead()))
+        assertThatThrownBy(() -> known.with(
+                        Inputs.STACK, 515 - (axis - 369.99) * known.side().sinHead()))
                 .isInstanceOf(Refusal.class)
                 .hasMessageContaining("crown would not be above the front axle")
                 .hasMessageContaining("370.0 mm");
@@ -168,8 +168,8 @@ class BikeTest {
 
     @Test
     void aBottomBracketInTheGroundCannotBeBuilt() {
-        assertThatThrownBy(() -> Bikes.redrawn(
-                        Bikes.plain(), Map.of("frame.bbDropMm", 120.0, "wheels.both.radiusMm", 120.0)))
+        assertThatThrownBy(() ->
+                        Bikes.redrawn(Bikes.plain(), Map.of("frame.bbDropMm", 120.0, "wheels.both.radiusMm", 120.0)))
                 .isInstanceOf(Refusal.class)
                 .hasMessageContaining("BB would not be above the ground")
                 .hasMessageContaining("rear wheel radius of 120 mm");

@@ -16,8 +16,8 @@ public final class ExtremeBikes {
     /** So far from an end a number is still near it, as a share of the range. */
     private static final double NEAR = 0.02;
 
-    private static final List<String> OPTIONAL_GROUPS =
-            List.of("crank", "shoe", "cockpit", "cockpit.bar", "contact", "seatpost", "saddle", "frame.topTube", "ride");
+    private static final List<String> OPTIONAL_GROUPS = List.of(
+            "crank", "shoe", "cockpit", "cockpit.bar", "contact", "seatpost", "saddle", "frame.topTube", "ride");
 
     private ExtremeBikes() {}
 

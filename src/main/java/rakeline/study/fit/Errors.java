@@ -72,8 +72,7 @@ final class Errors {
     private static Ride shifted(Ride ride, Doubt doubt, double steps) {
         Map<Input, Double> changes = new HashMap<>();
         doubt.parts()
-                .forEach(part ->
-                        changes.put(part.input(), ride.bike().get(part.input()) + steps * part.uncertainty()));
+                .forEach(part -> changes.put(part.input(), ride.bike().get(part.input()) + steps * part.uncertainty()));
         return ride.on(ride.bike().withSolved(changes));
     }
 }
