@@ -144,7 +144,7 @@ public final class Measures {
                             "Toe margin, flat rule",
                             "The pedal's flat margin minus the toe's length ahead of it.")
                     .caution(Cautions.TOE)
-                    .limit(0, "touching from here down", "by definition"),
+                    .limit(0, "the toe touches the tyre", "by definition"),
             List.of(Inputs.CRANK_LENGTH, Inputs.TOE_FORWARD),
             geometry -> pedalMarginFlat(geometry) - geometry.bike().get(Inputs.TOE_FORWARD));
 
@@ -163,7 +163,7 @@ public final class Measures {
             mm("handYMm", "Hand, y", "Hand point above BB."),
             (geometry, hand) -> hand.at().y());
     public static final Measure<Geometry> STEM_RISE = measure(
-            Quantity.of("stemRiseDeg", "Stem rise", DEGREE, "Stem above the horizontal: 90 − α + stem angle."),
+            Quantity.of("stemRiseDeg", "Stem angle to the horizontal", DEGREE, "Stem above the horizontal: 90 − α + stem angle."),
             List.of(Inputs.STEM_ANGLE),
             geometry -> 90
                     - geometry.bike().get(Inputs.HEAD_ANGLE)

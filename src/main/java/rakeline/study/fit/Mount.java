@@ -81,7 +81,7 @@ final class Mount {
         if (Geometry.of(whole).handPoint().isEmpty()) {
             throw new Refusal(
                     whole.name() + " has no whole cockpit, and the parts \"" + stock.name()
-                            + "\" do not make it whole; it needs a stem, spacers and a bar of its own (cockpit and cockpit.bar in its file).");
+                            + "\" do not make it whole; it needs a stem, spacers and a bar of its own.");
         }
         return whole;
     }
