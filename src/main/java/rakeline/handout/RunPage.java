@@ -32,14 +32,15 @@ public record RunPage(Worksheet page, List<Outcome> outcomes) {
     public List<String> gaps() {
         return outcomes.stream()
                 .filter(outcome -> outcome.state() != State.FRESH)
-                .map(outcome -> standing(outcome, outcome.message().lines().findFirst().orElse("")))
+                .map(outcome ->
+                        standing(outcome, outcome.message().lines().findFirst().orElse("")))
                 .toList();
     }
 
     /** How a row stands, and why. */
     static String standing(Outcome outcome, String why) {
-        return "Row " + outcome.name().replaceFirst("^row ", "") + ", " + outcome.state().words()
-                + (why.isEmpty() ? "." : ": " + why);
+        return "Row " + outcome.name().replaceFirst("^row ", "") + ", "
+                + outcome.state().words() + (why.isEmpty() ? "." : ": " + why);
     }
 
     List<Control> controls() {

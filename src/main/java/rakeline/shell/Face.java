@@ -238,9 +238,7 @@ final class Face extends JPanel {
         validate();
         ledger.look(before.sight());
         if (!ledger.typeOn(before.sight())) {
-            before.focus()
-                    .flatMap(this::named)
-                    .ifPresentOrElse(Component::requestFocusInWindow, ledger::leaveText);
+            before.focus().flatMap(this::named).ifPresentOrElse(Component::requestFocusInWindow, ledger::leaveText);
         }
         SwingUtilities.invokeLater(() -> ledger.look(before.sight()));
     }

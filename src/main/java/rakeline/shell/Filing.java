@@ -202,8 +202,7 @@ final class Filing implements Bench.View {
     void write(Path file, Worksheet page, Runnable then) {
         Optional<Path> before = bench.model().origin().folder();
         Worksheet whole = bench.model().choosing(page);
-        background.run(
-                () -> vault.overwrite(file, whole, before), saved -> saved(saved, page, then), bench::notice);
+        background.run(() -> vault.overwrite(file, whole, before), saved -> saved(saved, page, then), bench::notice);
     }
 
     /** @param page as it stands here, where what nobody has chosen yet need not be stored */

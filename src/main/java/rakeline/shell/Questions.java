@@ -190,7 +190,8 @@ final class Questions {
 
     /** @param gaps for each row without a result which and why, in one sentence */
     boolean mayHandOut(List<String> gaps) {
-        JTextArea list = Words.paragraph(String.join("\n", gaps), look.get().body(), look.get().ink());
+        JTextArea list = Words.paragraph(
+                String.join("\n", gaps), look.get().body(), look.get().ink());
         list.setName("gaps");
         list.setSize(look.get().px(420), Integer.MAX_VALUE);
         String words = gaps.size() == 1

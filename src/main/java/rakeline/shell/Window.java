@@ -221,8 +221,7 @@ public final class Window {
         rack.unwatchAll();
         boolean rackOpen = face != null && face.isRackOpen();
         boolean inRack = face != null && face.isInRack(frame.getMostRecentFocusOwner());
-        Optional<Face.Stand> stand =
-                Optional.ofNullable(face).map(before -> before.stand(lastFocus));
+        Optional<Face.Stand> stand = Optional.ofNullable(face).map(before -> before.stand(lastFocus));
         face = new Face(look, bench, help, rack, door::turn, this::take, this::showFigure);
         library.show();
         FigureDeeds figures = new FigureDeeds(bench, look, face);
@@ -244,7 +243,8 @@ public final class Window {
     /** What can be done on a page that holds nothing yet, with its keys. */
     private List<Map.Entry<String, String>> onEmptyPage() {
         return deeds.stream()
-                .filter(deed -> ON_EMPTY_PAGE.contains(deed.words()) && deed.key().isPresent())
+                .filter(deed ->
+                        ON_EMPTY_PAGE.contains(deed.words()) && deed.key().isPresent())
                 .map(deed -> Map.entry(deed.words(), Keys.words(deed.key().get())))
                 .toList();
     }
@@ -270,8 +270,7 @@ public final class Window {
     private List<Deed> deeds(FigureDeeds figures) {
         Steps steps = new Steps(bench, rack, () -> face.rack().isAtHand());
         return Stream.of(
-                        new FileDeeds(bench, filing, rescue, handouts, questions(), () -> face.write())
-                                .all(),
+                        new FileDeeds(bench, filing, rescue, handouts, questions(), () -> face.write()).all(),
                         figures.all(),
                         onProgram(),
                         new Deeds(bench, steps, () -> face).onPage(),

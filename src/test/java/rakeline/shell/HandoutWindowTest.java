@@ -60,7 +60,8 @@ class HandoutWindowTest {
         assertThat(window.label("said")).isEmpty();
         assertThat(Files.readString(file, StandardCharsets.UTF_8))
                 .startsWith("<!DOCTYPE html>")
-                .contains("Why small frames get slack head angles", "<svg", "1 has no result of now. Row value, failed");
+                .contains(
+                        "Why small frames get slack head angles", "<svg", "1 has no result of now. Row value, failed");
     }
 
     @Test

@@ -89,7 +89,8 @@ class StayingTest {
     }
 
     private static boolean focused(String name) {
-        var owner = java.awt.KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner();
+        var owner =
+                java.awt.KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner();
         return owner != null && name.equals(owner.getName());
     }
 
@@ -137,7 +138,8 @@ class StayingTest {
     private int topOf(String row) {
         return window.shown().stream()
                 .filter(part -> ("row " + row).equals(part.getName()))
-                .mapToInt(part -> SwingUtilities.convertPoint(part, 0, 0, window.ledger().getParent()).y)
+                .mapToInt(part ->
+                        SwingUtilities.convertPoint(part, 0, 0, window.ledger().getParent()).y)
                 .findFirst()
                 .orElseThrow();
     }
@@ -165,7 +167,8 @@ class StayingTest {
         window.await("the caret is back", () -> focused("editor r3"));
         window.settle();
         assertThat(top()).isEqualTo(before);
-        assertThat(window.frame().textBox("editor r3").target().getSelectedText()).isEqualTo("aw");
+        assertThat(window.frame().textBox("editor r3").target().getSelectedText())
+                .isEqualTo("aw");
     }
 
     @Test
@@ -185,10 +188,14 @@ class StayingTest {
                 .bench()
                 .open(Samples.slackHeadAngles(), new Origin.Bundled("worksheets/slack-head-angles.rakeline"), true));
         window.settle();
-        window.frame().textBox("field head").focus().deleteText().enterText("72").pressAndReleaseKeys(KeyEvent.VK_ENTER);
+        window.frame()
+                .textBox("field head")
+                .focus()
+                .deleteText()
+                .enterText("72")
+                .pressAndReleaseKeys(KeyEvent.VK_ENTER);
         window.await(
-                "the dial stands there",
-                () -> window.model().page().dials().containsKey("head"));
+                "the dial stands there", () -> window.model().page().dials().containsKey("head"));
         window.frame().close();
         window.await("the window is gone", () -> !window.window().frame().isDisplayable());
     }
@@ -207,9 +214,8 @@ class StayingTest {
 
     @Test
     void theRackLeavesPickersOfBikesWhereTheyStand() {
-        window.run(() -> window.window()
-                .bench()
-                .act("put on the rack", page -> page.withRack(List.of("bikes/s.bike.json"))));
+        window.run(() ->
+                window.window().bench().act("put on the rack", page -> page.withRack(List.of("bikes/s.bike.json"))));
         assertThat(window.model().page().picks()).containsEntry("xs", "bikes/xs.bike.json");
         window.choose("Edit", "Undo");
         assertThat(window.model().page().picks()).isEmpty();

@@ -42,7 +42,6 @@ public final class FigureView extends JPanel implements Heights.Flowing {
     /** How much of a figure that is not of now is covered, of 255. */
     private static final int VEIL = 165;
 
-
     private final transient Look look;
     private transient Optional<Figure> figure = Optional.empty();
     private transient Optional<FigurePainter> painter = Optional.empty();

@@ -92,7 +92,8 @@ record Topic(List<String> names, String title, String text) {
     /** Those that have words in their title or names, then those that have them, or each of them, in their text. */
     static List<Topic> find(List<Topic> all, String words) {
         String wanted = words.strip().toLowerCase(Locale.ROOT);
-        List<Topic> called = all.stream().filter(topic -> topic.isCalledLike(wanted)).toList();
+        List<Topic> called =
+                all.stream().filter(topic -> topic.isCalledLike(wanted)).toList();
         Stream<Topic> said =
                 all.stream().filter(topic -> !called.contains(topic) && topic.says(List.of(wanted.split("\\s+"))));
         return Stream.concat(called.stream(), said).toList();

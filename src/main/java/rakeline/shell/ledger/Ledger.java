@@ -262,13 +262,11 @@ public final class Ledger extends JPanel implements Scrollable, Bench.View {
         Optional<RowView> typing = rows.stream()
                 .filter(view -> focused.equals(Optional.of(view.author().editor())))
                 .findFirst();
-        Caret caret =
-                typing.map(view -> view.author().editor()).filter(JTextComponent.class::isInstance).stream()
-                        .map(editor -> ((JTextComponent) editor).getCaret())
-                        .findFirst()
-                        .orElseGet(DefaultCaret::new);
-        return new Sight(
-                first.map(RowView::id), share, typing.map(RowView::id), caret.getDot(), caret.getMark());
+        Caret caret = typing.map(view -> view.author().editor()).filter(JTextComponent.class::isInstance).stream()
+                .map(editor -> ((JTextComponent) editor).getCaret())
+                .findFirst()
+                .orElseGet(DefaultCaret::new);
+        return new Sight(first.map(RowView::id), share, typing.map(RowView::id), caret.getDot(), caret.getMark());
     }
 
     /** Lets someone type on where they typed; false: nobody did. */
@@ -391,9 +389,8 @@ public final class Ledger extends JPanel implements Scrollable, Bench.View {
     public Dimension getPreferredSize() {
         Columns columns = columns();
         rows.forEach(row -> row.resize(columns));
-        int height = rows.stream()
-                .mapToInt(row -> Heights.of(row, columns.width()))
-                .sum();
+        int height =
+                rows.stream().mapToInt(row -> Heights.of(row, columns.width())).sum();
         int below = beginning.isVisible() ? beginning.getPreferredSize().height : 0;
         return new Dimension(columns.width(), height + below + look.space(10));
     }

@@ -1,8 +1,8 @@
 package rakeline.shell.look;
 
-import java.util.Locale;
 import java.awt.Color;
 import java.awt.Font;
+import java.util.Locale;
 import javax.swing.BorderFactory;
 import javax.swing.JLabel;
 import javax.swing.JTextArea;

@@ -233,7 +233,19 @@ public record PageModel(
     }
 
     PageModel with(History newHistory) {
-        return new PageModel(origin, newHistory, handed, standings, selected, anchor, allowed, progress, said, notice, figures, rested);
+        return new PageModel(
+                origin,
+                newHistory,
+                handed,
+                standings,
+                selected,
+                anchor,
+                allowed,
+                progress,
+                said,
+                notice,
+                figures,
+                rested);
     }
 
     PageModel handing(Worksheet page) {
@@ -270,9 +282,7 @@ public record PageModel(
     }
 
     private static Optional<Figure> figure(Outcome standing) {
-        return standing.result()
-                .filter(Result.Shown.class::isInstance)
-                .map(result -> ((Result.Shown) result).figure());
+        return standing.result().filter(Result.Shown.class::isInstance).map(result -> ((Result.Shown) result).figure());
     }
 
     /** The figure that a row showed when it last ran to its end, where it is not fresh and has no result of its own now. */
@@ -293,27 +303,29 @@ public record PageModel(
     /** The same, told something by a person or having nothing left to do. */
     PageModel resting(boolean nowRested) {
         return new PageModel(
+                origin, history, handed, standings, selected, anchor, allowed, progress, said, notice, figures,
+                nowRested);
+    }
+
+    PageModel selecting(Optional<String> id) {
+        return new PageModel(
+                origin, history, handed, standings, id, id, allowed, progress, said, notice, figures, rested);
+    }
+
+    PageModel extending(String id) {
+        return new PageModel(
                 origin,
                 history,
                 handed,
                 standings,
-                selected,
+                Optional.of(id),
                 anchor,
                 allowed,
                 progress,
                 said,
                 notice,
                 figures,
-                nowRested);
-    }
-
-    PageModel selecting(Optional<String> id) {
-        return new PageModel(origin, history, handed, standings, id, id, allowed, progress, said, notice, figures, rested);
-    }
-
-    PageModel extending(String id) {
-        return new PageModel(
-                origin, history, handed, standings, Optional.of(id), anchor, allowed, progress, said, notice, figures, rested);
+                rested);
     }
 
     /** The ids of the rows that are selected, in page order: the one at hand and all up to the anchor. */
@@ -341,19 +353,47 @@ public record PageModel(
     }
 
     PageModel allowing(boolean nowAllowed) {
-        return new PageModel(origin, history, handed, standings, selected, anchor, nowAllowed, progress, said, notice, figures, rested);
+        return new PageModel(
+                origin,
+                history,
+                handed,
+                standings,
+                selected,
+                anchor,
+                nowAllowed,
+                progress,
+                said,
+                notice,
+                figures,
+                rested);
     }
 
     PageModel at(Optional<Progress> newProgress) {
-        return new PageModel(origin, history, handed, standings, selected, anchor, allowed, newProgress, said, notice, figures, rested);
+        return new PageModel(
+                origin,
+                history,
+                handed,
+                standings,
+                selected,
+                anchor,
+                allowed,
+                newProgress,
+                said,
+                notice,
+                figures,
+                rested);
     }
 
     PageModel saying(String words) {
-        return new PageModel(origin, history, handed, standings, selected, anchor, allowed, progress, words, notice, figures, rested);
+        return new PageModel(
+                origin, history, handed, standings, selected, anchor, allowed, progress, words, notice, figures,
+                rested);
     }
 
     PageModel noticing(String sentence) {
-        return new PageModel(origin, history, handed, standings, selected, anchor, allowed, progress, said, sentence, figures, rested);
+        return new PageModel(
+                origin, history, handed, standings, selected, anchor, allowed, progress, said, sentence, figures,
+                rested);
     }
 
     PageModel savedTo(Origin newOrigin, Worksheet version) {

@@ -52,12 +52,7 @@ public final class Show implements Bench.View {
      * @param closed called once the screen is given back
      * @param keys lists the keys over what is shown
      */
-    private Show(
-            Bench bench,
-            Palette usual,
-            GraphicsConfiguration screen,
-            Runnable closed,
-            Consumer<Component> keys) {
+    private Show(Bench bench, Palette usual, GraphicsConfiguration screen, Runnable closed, Consumer<Component> keys) {
         this.bench = bench;
         this.usual = usual;
         this.closed = closed;
@@ -77,11 +72,7 @@ public final class Show implements Bench.View {
      * @param keys lists the keys over a part of the screen
      */
     public static Show on(
-            GraphicsConfiguration screen,
-            Bench bench,
-            Palette usual,
-            Runnable closed,
-            Consumer<Component> keys) {
+            GraphicsConfiguration screen, Bench bench, Palette usual, Runnable closed, Consumer<Component> keys) {
         Show show = new Show(bench, usual, screen, closed, keys);
         show.open(screen.getBounds());
         return show;

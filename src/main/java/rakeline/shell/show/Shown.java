@@ -25,9 +25,7 @@ import rakeline.study.Vocabulary;
 record Shown(String row, Figure figure, Outcome standing, boolean old) {
     /** The rows of a page that have a figure, in page order. */
     static List<Shown> on(PageModel now) {
-        return now.rows().stream()
-                .flatMap(row -> of(now, row.id()).stream())
-                .toList();
+        return now.rows().stream().flatMap(row -> of(now, row.id()).stream()).toList();
     }
 
     private static Optional<Shown> of(PageModel now, String row) {

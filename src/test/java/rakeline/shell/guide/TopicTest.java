@@ -7,10 +7,12 @@ import org.junit.jupiter.api.Test;
 
 /** The search of the help. */
 class TopicTest {
-    private static final Topic TRAIL =
-            new Topic(List.of("trailMm", "TRAIL"), "Trail · trailMm", "# Trail\n\nFrom the steering axis to the contact.");
+    private static final Topic TRAIL = new Topic(
+            List.of("trailMm", "TRAIL"), "Trail · trailMm", "# Trail\n\nFrom the steering axis to the contact.");
     private static final Topic FLOP = new Topic(
-            List.of("wheelFlopMm"), "Wheel flop · wheelFlopMm", "# Wheel flop\n\nThe drop of the front end \\(trail too\\).");
+            List.of("wheelFlopMm"),
+            "Wheel flop · wheelFlopMm",
+            "# Wheel flop\n\nThe drop of the front end \\(trail too\\).");
     private static final List<Topic> ALL = List.of(FLOP, TRAIL);
 
     @Test

@@ -119,7 +119,8 @@ class PageModelTest {
 
     @Test
     void aFreshResultTakesTheFigureOfBeforeAway() {
-        PageModel again = RUN.after(drawn("r1")).after(outcome("r1", State.FAILED)).after(outcome("r1", State.FRESH));
+        PageModel again =
+                RUN.after(drawn("r1")).after(outcome("r1", State.FAILED)).after(outcome("r1", State.FRESH));
         assertThat(again.figureBefore("r1")).isEmpty();
         assertThat(again.isOld("r1")).isFalse();
     }
@@ -129,7 +130,9 @@ class PageModelTest {
         PageModel typed = typed("r2");
         assertThat(typed.isOld("r2")).isTrue();
         assertThat(typed.isOld("r1")).isFalse();
-        assertThat(typed.handing(typed.page()).after(outcome("r2", State.RUNNING)).isOld("r2"))
+        assertThat(typed.handing(typed.page())
+                        .after(outcome("r2", State.RUNNING))
+                        .isOld("r2"))
                 .isFalse();
     }
 
@@ -161,7 +164,8 @@ class PageModelTest {
     @Test
     void whereADialOfABundledPageStandsIsNoWork() {
         PageModel moved = PageModel.of(PAGE, new Origin.Bundled("worksheets/a.rakeline"), true);
-        PageModel dialled = moved.with(moved.history().edit(PAGE.withDial("head", 72).withPick("mine", "a.bike.json")));
+        PageModel dialled =
+                moved.with(moved.history().edit(PAGE.withDial("head", 72).withPick("mine", "a.bike.json")));
         assertThat(dialled.isSaved()).isTrue();
         assertThat(dialled.with(dialled.history().edit(dialled.page().withText("r1", "x")))
                         .isSaved())
@@ -188,8 +192,7 @@ class PageModelTest {
                         new Control.Picker("rider", "Rider", List.of("b.rider.json"), List.of("B"), "b.rider.json")),
                 List.of());
         PageModel page = RUN.after(picked);
-        assertThat(page.choosing(PAGE).picks())
-                .isEqualTo(Map.of("mine", "a.bike.json", "rider", "b.rider.json"));
+        assertThat(page.choosing(PAGE).picks()).isEqualTo(Map.of("mine", "a.bike.json", "rider", "b.rider.json"));
         assertThat(page.choosingBikes(PAGE).picks()).isEqualTo(Map.of("mine", "a.bike.json"));
         assertThat(page.choosing(PAGE.withPick("mine", "c.bike.json")).picks()).containsEntry("mine", "c.bike.json");
     }
