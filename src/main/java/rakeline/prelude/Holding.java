@@ -24,8 +24,8 @@ public final class Holding<T> {
     }
 
     /** Solves for the input with this key at each step. */
-    public T by(String key) {
-        return study.apply(new Hold(measure, value, Setting.of(key)));
+    public T by(String inputKey) {
+        return study.apply(new Hold(measure, value, Setting.of(inputKey)));
     }
 
     /** Solves for this input at each step. */

@@ -30,70 +30,69 @@ import rakeline.study.Vocabulary;
 
 /** What a row may call by its bare name, beside the constants of inputs and measures. */
 public final class Prelude {
-    /** The classes whose methods a row may call by their bare names. */
-    public static final List<Class<?>> FACADES =
-            List.of(Prelude.class, Studies.class, Fitting.class, Charts.class, Riders.class, Handling.class);
-
-    /** The classes whose constants a row may name. */
-    public static final List<Class<?>> CONSTANTS = List.of(
-            Inputs.class,
-            MassInputs.class,
-            Measures.class,
-            ToeMeasures.class,
-            ContactMeasures.class,
-            RiderMeasures.class,
-            HandlingMeasures.class);
-
-    /** The imports in force in every row. */
-    public static final List<String> IMPORTS = Stream.concat(
-                    Stream.of(
-                            "import java.util.*;",
-                            "import java.util.function.*;",
-                            "import java.util.stream.*;",
-                            "import static java.lang.Math.*;",
-                            "import rakeline.quantity.*;",
-                            "import rakeline.geometry.*;",
-                            "import rakeline.geometry.parts.*;",
-                            "import rakeline.rider.*;",
-                            "import rakeline.handling.*;",
-                            "import rakeline.study.*;",
-                            "import rakeline.figure.*;",
-                            "import rakeline.prelude.*;"),
-                    Stream.concat(CONSTANTS.stream(), FACADES.stream())
-                            .map(type -> "import static " + type.getName() + ".*;"))
-            .toList();
-
-    private static final int DIAL_STEPS = 100;
-
-    private Prelude() {}
-
-    /** The bike of a file, looked for in the worksheet's folder, your Rakeline folder and among what is bundled. */
-    public static Bike bike(String path) {
-        return BikeFile.read(Surroundings.current().roots().read(path, BikeFile.SIZE_LIMIT), path);
+    /**
+     * The classes whose methods a row may call by their bare names. */ public static final List<Class<?>> FACADES =
+     * List.of(Prelude.class, Studies.class, Fitting.class, Charts.class, Riders.class, Handling.class); /** The
+     * classes whose constants a row may name. */ public static final List<Class<?>> CONSTANTS = List.of(
+     * Inputs.class, MassInputs.class, Measures.class, ToeMeasures.class, ContactMeasures.class, RiderMeasures.class,
+     * HandlingMeasures.class); /** The imports in force in every row. */ public static final List<String> IMPORTS =
+     * Stream.concat( Stream.of( "import java.util.*;", "import java.util.function.*;", "import java.util.stream.*;",
+     * "import static java.lang.Math.*;", "import rakeline.quantity.*;", "import rakeline.geometry.*;", "import
+     * rakeline.geometry.parts.*;", "import rakeline.rider.*;", "import rakeline.handling.*;", "import
+     * rakeline.study.*;", "import rakeline.figure.*;", "import rakeline.prelude.*;"),
+     * Stream.concat(CONSTANTS.stream(), FACADES.stream()) .map(type -> "import static " + type.getName() + ".*;"))
+     * .toList(); private static final int DIAL_STEPS = 100; private Prelude() {} /** The bike of a file, looked for
+     * in the worksheet's folder, your Rakeline folder and among what is bundled.
+     */
+    public static Bike bike(String bikeFile) {
+        return BikeFile.read(Surroundings.current().roots().read(bikeFile, BikeFile.SIZE_LIMIT), bikeFile);
     }
 
-    /** A dial: a number that a person moves, starting at {@code initial}; only as the whole initialiser of a variable. */
+    /**
+     * A dial: a number that a person moves, starting at {@code initial}; only as the whole initialiser of a variable.
+     *
+     * @param min the low end, in the unit
+     * @param max the high end, above the low one
+     * @param step from stop to stop, above 0
+     * @param initial where it stands at first, between the ends
+     */
     public static double dial(String label, String unit, double min, double max, double step, double initial) {
         return Surroundings.current()
                 .dial(new DialRequest(label, "", unit, min, max, step, initial, Double.NaN, decimalsOf(step)));
     }
 
-    /** A dial bound to an input: label, unit and step from its declaration, starting at the bike's own value. */
+    /**
+     * A dial bound to an input: label, unit and step from its declaration, starting at the bike's own value.
+     *
+     * @param min the low end, in the input's unit
+     * @param max the high end, above the low one
+     */
     public static double dial(Input input, Bike bike, double min, double max) {
         return dial(Setting.of(input), bike, min, max);
     }
 
-    /** A dial bound to the input with this key. */
-    public static double dial(String key, Bike bike, double min, double max) {
-        return dial(Setting.of(key), bike, min, max);
+    /**
+     * A dial bound to the input with this key.
+     *
+     * @param min the low end, in the input's unit
+     * @param max the high end, above the low one
+     */
+    public static double dial(String inputKey, Bike bike, double min, double max) {
+        return dial(Setting.of(inputKey), bike, min, max);
     }
 
-    /** Starts a sweep of a bike. */
+    /**
+     * Starts a sweep of a bike: {@code sweep(it).over(HEAD_ANGLE, 69,
+     * 74).hold(TRAIL).by(FORK_OFFSET).track(TOE_ROOM).chart()}.
+     */
     public static Sweeping sweep(Bike bike) {
         return Sweeping.of(bike);
     }
 
-    /** Every measure of one bike, or of several side by side. */
+    /**
+     * Every measure that the bikes have the inputs for, of one bike or of several side by side; lengths in mm, angles
+     * in degrees, other units with the name.
+     */
     public static Table measures(Bike... bikes) {
         return MeasureTable.of(
                 Vocabulary.standard(), Arrays.stream(bikes).map(Ride::of).toList());
@@ -115,8 +114,8 @@ public final class Prelude {
     }
 
     /**
-     * A picker: a choice that a person makes; only as the whole initialiser of a variable. A file that cannot be read is
-     * not offered, and the row says why.
+     * A picker: a choice that a person makes; only as the whole initialiser of a variable. A file that cannot be read
+     * is not offered, and the row says why.
      */
     public static <T> T pick(String label, List<Listed<T>> all) {
         List<Listed<T>> items =
@@ -137,19 +136,23 @@ public final class Prelude {
                 .orElseGet(() -> items.get(0).reader().apply(path));
     }
 
-    /** One measure of a bike by key; NaN where it has no value. */
+    /** One measure or input of a bike by key, in the unit that the key ends in; NaN where it has no value. */
     public static double measure(Bike bike, String key) {
         return Vocabulary.standard().tracked(key).read(Ride.of(bike)).orNaN();
     }
 
-    /** One measure of a bike; NaN where it has no value. */
+    /** One measure of a bike, in its unit: lengths in mm, angles in degrees; NaN where it has no value. */
     public static double measure(Bike bike, Measure<?> measure) {
         return measure(bike, measure.key());
     }
 
-    /** The bike with another fork, wheel or tyre on its frame, which stays rigid and turns until both tyres touch. */
-    public static Bike refit(Bike bike, String key, double value) {
-        return Refit.of(bike, Setting.changes(Map.of(key, value))).bike();
+    /**
+     * The bike with another fork, wheel or tyre on its frame, which stays rigid and turns until both tyres touch.
+     *
+     * @param value the new value, in the input's unit
+     */
+    public static Bike refit(Bike bike, String inputKey, double value) {
+        return Refit.of(bike, Setting.changes(Map.of(inputKey, value))).bike();
     }
 
     /** Side view to scale, of one bike or several laid over each other at BB. */
@@ -157,7 +160,11 @@ public final class Prelude {
         return BikeDrawing.sideView(Arrays.stream(bikes).map(Ride::of).toList());
     }
 
-    /** Shoe and turned wheel from above, at a steering angle in degrees. */
+    /**
+     * Shoe and turned wheel from above, at a steering angle in degrees.
+     *
+     * @param steerDeg degrees, 0 to 90
+     */
     public static Drawing drawFoot(Bike bike, double steerDeg) {
         return BikeDrawing.planView(Ride.of(bike), steerDeg);
     }

@@ -24,8 +24,8 @@ public final class Riders {
     private Riders() {}
 
     /** The rider of a file, looked for in the worksheet's folder, your Rakeline folder and among what is bundled. */
-    public static Rider rider(String path) {
-        return RiderFile.read(Surroundings.current().roots().read(path, RiderFile.SIZE_LIMIT), path);
+    public static Rider rider(String riderFile) {
+        return RiderFile.read(Surroundings.current().roots().read(riderFile, RiderFile.SIZE_LIMIT), riderFile);
     }
 
     /** The riders to choose from, for {@code pick}: your own, then the bundled ones. */
@@ -53,17 +53,28 @@ public final class Riders {
         return PostureTable.assumed(rider);
     }
 
-    /** Other cranks for the same leg, one row each; the hands stay where they are. */
+    /**
+     * Other cranks for the same leg, one row each; the hands stay where they are.
+     *
+     * @param crankMm crank lengths, mm, 60 to 220
+     */
     public static Table cranks(Ride ride, double... crankMm) {
         return cranks(ride, false, crankMm);
     }
 
-    /** Other cranks for the same leg, one row each; the hands move with the saddle. */
+    /**
+     * Other cranks for the same leg, one row each; the hands move with the saddle.
+     *
+     * @param crankMm crank lengths, mm, 60 to 220
+     */
     public static Table cranksHandsMoving(Ride ride, double... crankMm) {
         return cranks(ride, true, crankMm);
     }
 
-    /** Starts a sweep of a ride. */
+    /**
+     * Starts a sweep of a bike and who rides it: {@code sweep(ride).over(CRANK_LENGTH, 160,
+     * 175).track(HIP_ANGLE_AT_TOP).chart()}.
+     */
     public static Sweeping sweep(Ride ride) {
         return Sweeping.of(ride);
     }
@@ -82,12 +93,18 @@ public final class Riders {
                 List.of(rides));
     }
 
-    /** One measure of a ride by key; NaN where it has no value. */
+    /**
+     * One measure or input of a bike and who rides it by key, in the unit that the key ends in; NaN where it has no
+     * value.
+     */
     public static double measure(Ride ride, String key) {
         return Vocabulary.standard().tracked(key).read(ride).orNaN();
     }
 
-    /** One measure of a ride; NaN where it has no value. */
+    /**
+     * One measure of a bike and who rides it, in its unit: lengths in mm, angles in degrees; NaN where it has no
+     * value.
+     */
     public static double measure(Ride ride, Measure<?> measure) {
         return measure(ride, measure.key());
     }

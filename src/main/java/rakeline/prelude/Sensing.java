@@ -31,8 +31,8 @@ public final class Sensing {
     }
 
     /** To these inputs; without, to those whose uncertainty is known. */
-    public Sensing by(String... keys) {
-        return new Sensing(ride, Asked.with(inputs, Arrays.asList(keys)), tracks);
+    public Sensing by(String... inputKeys) {
+        return new Sensing(ride, Asked.with(inputs, Arrays.asList(inputKeys)), tracks);
     }
 
     /** To these inputs. */
@@ -55,7 +55,7 @@ public final class Sensing {
         return StudyTables.of(run());
     }
 
-    /** The result as it is. */
+    /** The result as values, to go on with in Java. */
     public Sensitivities run() {
         List<String> keys = inputs.isEmpty()
                 ? Doubt.about(ride.bike(), true).stream().map(Doubt::key).toList()

@@ -39,7 +39,11 @@ public final class Spreading {
         return of(Asked.keys(declared));
     }
 
-    /** Draws so often, an even number. */
+    /**
+     * Draws so often, an even number.
+     *
+     * @param count how many, even, 2 or more; 10,000 where nothing is said
+     */
     public Spreading draws(int count) {
         return new Spreading(ride, tracks, count, wheelsShare);
     }
@@ -59,7 +63,7 @@ public final class Spreading {
         return StudyTables.parts(run());
     }
 
-    /** The result as it is. */
+    /** The result as values, to go on with in Java. */
     public Scatter run() {
         List<Measure<Ride>> asked = tracks.isEmpty() ? Vocabulary.standard().chosen(List.of(), ride) : tracks;
         return new Spread(ride, Doubt.about(ride.bike(), wheelsShare), asked, draws, Spread.USUAL_SEED).run();
