@@ -13,7 +13,7 @@ import rakeline.figure.ResponseChart;
 import rakeline.figure.StabilityChart;
 import rakeline.figure.Table;
 import rakeline.figure.TurnTable;
-import rakeline.geometry.Bike;
+import rakeline.geometry.BikeOrRide;
 import rakeline.geometry.Setting;
 import rakeline.handling.Dynamics;
 import rakeline.handling.Response;
@@ -45,23 +45,14 @@ public final class Handling {
     }
 
     /**
-     * Eigenvalues over speed, m/s, of a bike without a rider.
+     * Eigenvalues over speed, m/s, of a bike and whoever rides it.
      *
      * @param from the lowest speed, m/s, 0 or more
      * @param to the highest speed, m/s
      */
-    public static Chart eigenvalues(Bike bike, double from, double to) {
-        return eigenvalues(Ride.of(bike), from, to);
-    }
-
-    /**
-     * Eigenvalues over speed, m/s, of a bike and who rides it.
-     *
-     * @param from the lowest speed, m/s, 0 or more
-     * @param to the highest speed, m/s
-     */
-    public static Chart eigenvalues(Ride ride, double from, double to) {
-        return StabilityChart.of(ride.bike().name(), ride.stability(), Steps.of(from, to));
+    public static Chart eigenvalues(BikeOrRide bike, double from, double to) {
+        Ride ride = Ride.of(bike);
+        return StabilityChart.of(ride.name(), ride.stability(), Steps.of(from, to));
     }
 
     /**
@@ -86,13 +77,13 @@ public final class Handling {
     }
 
     /**
-     * Lean and steer of a bike and who rides it after a step of 1 N m, at a speed, m/s.
+     * Lean and steer of a bike and whoever rides it after a step of 1 N m, at a speed, m/s.
      *
      * @param speedMps m/s, 0 or more
      * @param seconds how long to follow it, s, above 0
      */
-    public static Chart step(Ride of, String torque, double speedMps, double seconds) {
-        return step(Dynamics.of(of), torque, speedMps, seconds);
+    public static Chart step(BikeOrRide of, String torque, double speedMps, double seconds) {
+        return step(Dynamics.of(Ride.of(of)), torque, speedMps, seconds);
     }
 
     /**
@@ -106,13 +97,13 @@ public final class Handling {
     }
 
     /**
-     * Amplitude and phase of lean and steer of a bike and who rides it, under a torque that swings.
+     * Amplitude and phase of lean and steer of a bike and whoever rides it, under a torque that swings.
      *
      * @param speedMps m/s, 0 or more
      * @param topRadPerS the highest angular frequency, rad/s, above 0
      */
-    public static Chart swing(Ride of, String torque, double speedMps, double topRadPerS) {
-        return swing(Dynamics.of(of), torque, speedMps, topRadPerS);
+    public static Chart swing(BikeOrRide of, String torque, double speedMps, double topRadPerS) {
+        return swing(Dynamics.of(Ride.of(of)), torque, speedMps, topRadPerS);
     }
 
     private static Response response(Dynamics of, String torque, double speedMps) {
@@ -120,12 +111,8 @@ public final class Handling {
     }
 
     /** The masses that handling rests on, each with its source. */
-    public static Table masses(Bike bike) {
-        return masses(Ride.of(bike));
-    }
-
-    /** The masses that handling rests on, each with its source. */
-    public static Table masses(Ride ride) {
+    public static Table masses(BikeOrRide bike) {
+        Ride ride = Ride.of(bike);
         return MassTable.of(ride.bike().name(), ride.mount());
     }
 
@@ -135,34 +122,20 @@ public final class Handling {
      * @param speedKmh km/h, 0 to 100
      * @param leanDeg degrees from upright, 0 to 50
      */
-    public static Table turn(Bike bike, double speedKmh, double leanDeg) {
-        return turn(Ride.of(bike), speedKmh, leanDeg);
-    }
-
-    /**
-     * A steady turn at a speed, km/h, and a lean, degrees.
-     *
-     * @param speedKmh km/h, 0 to 100
-     * @param leanDeg degrees from upright, 0 to 50
-     */
-    public static Table turn(Ride ride, double speedKmh, double leanDeg) {
+    public static Table turn(BikeOrRide bike, double speedKmh, double leanDeg) {
+        Ride ride = Ride.of(bike);
         return TurnTable.of(ride, SteadyTurn.leaning(ride, speedKmh, leanDeg));
     }
 
     /** Each change alone with the others held, all together and the remainder, in per cent of the present bike. */
-    public static Table apart(Bike bike, Map<? extends Keyed, Double> changes, Keyed... measures) {
-        return apart(Ride.of(bike), changes, measures);
-    }
-
-    /** Each change alone with the others held, all together and the remainder, in per cent of the present bike. */
-    public static Table apart(Ride ride, Map<? extends Keyed, Double> changes, Keyed... measures) {
+    public static Table apart(BikeOrRide bike, Map<? extends Keyed, Double> changes, Keyed... measures) {
         Map<Setting, Double> settings = new LinkedHashMap<>();
         changes.entrySet().stream()
                 .sorted(Comparator.comparing(change -> change.getKey().key()))
                 .forEach(change -> settings.put(Setting.of(change.getKey().key()), change.getValue()));
         List<String> keys = Arrays.stream(measures).map(Keyed::key).toList();
         return ApartTable.of(Apart.of(
-                ride,
+                Ride.of(bike),
                 settings,
                 keys.stream().map(Vocabulary.standard()::tracked).toList()));
     }

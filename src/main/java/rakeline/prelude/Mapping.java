@@ -82,7 +82,7 @@ public final class Mapping {
     }
 
     /**
-     * The second input, upward.
+     * The second input, upward, over 61 values, ends included.
      *
      * @param from the first value, in the input's unit, within what it accepts
      * @param to the last value, in the input's unit, within what it accepts
@@ -103,7 +103,7 @@ public final class Mapping {
     }
 
     /**
-     * The second input, upward.
+     * The second input, upward, over 61 values, ends included.
      *
      * @param from the first value, in the input's unit, within what it accepts
      * @param to the last value, in the input's unit, within what it accepts
@@ -140,13 +140,13 @@ public final class Mapping {
                 value);
     }
 
-    /** Holds a measure at its starting value. */
+    /** Holds a measure at its starting value, by solving for the input that {@code by} then names. */
     public Holding<Mapping> hold(Measure<?> measure) {
         return hold(measure.key());
     }
 
     /**
-     * Holds a measure at a value.
+     * Holds a measure at a value, by solving for the input that {@code by} then names.
      *
      * @param value the value to hold, in the measure's unit
      */
@@ -170,17 +170,17 @@ public final class Mapping {
         return new Mapping(ride, axes, Optional.of(Mode.REDRAW), hold);
     }
 
-    /** Draws the map of a measure, or of an input. */
+    /** Draws the map of a measure, or of an input, its values as colours and contours over both inputs. */
     public MapFigure of(String key) {
         return MapFigures.of(run(key));
     }
 
-    /** Draws the map of a measure. */
+    /** Draws the map of a measure, its values as colours and contours over both inputs. */
     public MapFigure of(Measure<?> measure) {
         return of(measure.key());
     }
 
-    /** The map of a measure, or of an input, as numbers. */
+    /** The map of a measure, or of an input, as numbers, NaN where a place has no value. */
     public Mapped run(String key) {
         if (axes.size() != 2) {
             throw new Refusal("the map varies " + axes.size()

@@ -1,7 +1,6 @@
 package rakeline.prelude;
 
 import java.math.BigDecimal;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
@@ -12,6 +11,7 @@ import rakeline.figure.Drawing;
 import rakeline.figure.MeasureTable;
 import rakeline.figure.Table;
 import rakeline.geometry.Bike;
+import rakeline.geometry.BikeOrRide;
 import rakeline.geometry.ContactMeasures;
 import rakeline.geometry.Inputs;
 import rakeline.geometry.MassInputs;
@@ -30,20 +30,44 @@ import rakeline.study.Vocabulary;
 
 /** What a row may call by its bare name, beside the constants of inputs and measures. */
 public final class Prelude {
-    /**
-     * The classes whose methods a row may call by their bare names. */ public static final List<Class<?>> FACADES =
-     * List.of(Prelude.class, Studies.class, Fitting.class, Charts.class, Riders.class, Handling.class); /** The
-     * classes whose constants a row may name. */ public static final List<Class<?>> CONSTANTS = List.of(
-     * Inputs.class, MassInputs.class, Measures.class, ToeMeasures.class, ContactMeasures.class, RiderMeasures.class,
-     * HandlingMeasures.class); /** The imports in force in every row. */ public static final List<String> IMPORTS =
-     * Stream.concat( Stream.of( "import java.util.*;", "import java.util.function.*;", "import java.util.stream.*;",
-     * "import static java.lang.Math.*;", "import rakeline.quantity.*;", "import rakeline.geometry.*;", "import
-     * rakeline.geometry.parts.*;", "import rakeline.rider.*;", "import rakeline.handling.*;", "import
-     * rakeline.study.*;", "import rakeline.figure.*;", "import rakeline.prelude.*;"),
-     * Stream.concat(CONSTANTS.stream(), FACADES.stream()) .map(type -> "import static " + type.getName() + ".*;"))
-     * .toList(); private static final int DIAL_STEPS = 100; private Prelude() {} /** The bike of a file, looked for
-     * in the worksheet's folder, your Rakeline folder and among what is bundled.
-     */
+    /** The classes whose methods a row may call by their bare names. */
+    public static final List<Class<?>> FACADES =
+            List.of(Prelude.class, Studies.class, Fitting.class, Charts.class, Riders.class, Handling.class);
+
+    /** The classes whose constants a row may name. */
+    public static final List<Class<?>> CONSTANTS = List.of(
+            Inputs.class,
+            MassInputs.class,
+            Measures.class,
+            ToeMeasures.class,
+            ContactMeasures.class,
+            RiderMeasures.class,
+            HandlingMeasures.class);
+
+    /** The imports in force in every row. */
+    public static final List<String> IMPORTS = Stream.concat(
+                    Stream.of(
+                            "import java.util.*;",
+                            "import java.util.function.*;",
+                            "import java.util.stream.*;",
+                            "import static java.lang.Math.*;",
+                            "import rakeline.quantity.*;",
+                            "import rakeline.geometry.*;",
+                            "import rakeline.geometry.parts.*;",
+                            "import rakeline.rider.*;",
+                            "import rakeline.handling.*;",
+                            "import rakeline.study.*;",
+                            "import rakeline.figure.*;",
+                            "import rakeline.prelude.*;"),
+                    Stream.concat(CONSTANTS.stream(), FACADES.stream())
+                            .map(type -> "import static " + type.getName() + ".*;"))
+            .toList();
+
+    private static final int DIAL_STEPS = 100;
+
+    private Prelude() {}
+
+    /** The bike of a file, looked for in the worksheet's folder, your Rakeline folder and among what is bundled. */
     public static Bike bike(String bikeFile) {
         return BikeFile.read(Surroundings.current().roots().read(bikeFile, BikeFile.SIZE_LIMIT), bikeFile);
     }
@@ -67,44 +91,44 @@ public final class Prelude {
      * @param min the low end, in the input's unit
      * @param max the high end, above the low one
      */
-    public static double dial(Input input, Bike bike, double min, double max) {
+    public static double dial(Input input, BikeOrRide bike, double min, double max) {
         return dial(Setting.of(input), bike, min, max);
     }
 
     /**
-     * A dial bound to the input with this key.
+     * A dial bound to the input with this key: label, unit and step from its declaration, starting at the bike's own
+     * value.
      *
      * @param min the low end, in the input's unit
      * @param max the high end, above the low one
      */
-    public static double dial(String inputKey, Bike bike, double min, double max) {
+    public static double dial(String inputKey, BikeOrRide bike, double min, double max) {
         return dial(Setting.of(inputKey), bike, min, max);
     }
 
     /**
-     * Starts a sweep of a bike: {@code sweep(it).over(HEAD_ANGLE, 69,
+     * Starts a sweep of a bike, or of a bike and who rides it: {@code sweep(it).over(HEAD_ANGLE, 69,
      * 74).hold(TRAIL).by(FORK_OFFSET).track(TOE_ROOM).chart()}.
      */
-    public static Sweeping sweep(Bike bike) {
-        return Sweeping.of(bike);
+    public static Sweeping sweep(BikeOrRide bike) {
+        return Sweeping.of(Ride.of(bike));
     }
 
     /**
-     * Every measure that the bikes have the inputs for, of one bike or of several side by side; lengths in mm, angles
-     * in degrees, other units with the name.
+     * Every measure that there are the inputs for, of one bike or ride, or of several side by side; lengths in mm,
+     * angles in degrees, other units with the name.
      */
-    public static Table measures(Bike... bikes) {
-        return MeasureTable.of(
-                Vocabulary.standard(), Arrays.stream(bikes).map(Ride::of).toList());
+    public static Table measures(BikeOrRide... bikes) {
+        return MeasureTable.of(Vocabulary.standard(), Asked.rides(bikes));
     }
 
-    /** These measures, or inputs, of one bike or of several side by side. */
-    public static Table measures(List<? extends Keyed> chosen, Bike... bikes) {
+    /** These measures, or inputs, of one bike or ride, or of several side by side. */
+    public static Table measures(List<? extends Keyed> chosen, BikeOrRide... bikes) {
         return MeasureTable.of(
                 chosen.stream()
                         .map(keyed -> Vocabulary.standard().tracked(keyed.key()))
                         .toList(),
-                Arrays.stream(bikes).map(Ride::of).toList());
+                Asked.rides(bikes));
     }
 
     /** The bikes to choose from: those on the worksheet's rack, or where it has none, the bundled ones. */
@@ -136,13 +160,13 @@ public final class Prelude {
                 .orElseGet(() -> items.get(0).reader().apply(path));
     }
 
-    /** One measure or input of a bike by key, in the unit that the key ends in; NaN where it has no value. */
-    public static double measure(Bike bike, String key) {
+    /** One measure or input of a bike or ride by key, in the unit that the key ends in; NaN where it has no value. */
+    public static double measure(BikeOrRide bike, String key) {
         return Vocabulary.standard().tracked(key).read(Ride.of(bike)).orNaN();
     }
 
-    /** One measure of a bike, in its unit: lengths in mm, angles in degrees; NaN where it has no value. */
-    public static double measure(Bike bike, Measure<?> measure) {
+    /** One measure of a bike or ride, in its unit: lengths in mm, angles in degrees; NaN where it has no value. */
+    public static double measure(BikeOrRide bike, Measure<?> measure) {
         return measure(bike, measure.key());
     }
 
@@ -155,9 +179,18 @@ public final class Prelude {
         return Refit.of(bike, Setting.changes(Map.of(inputKey, value))).bike();
     }
 
-    /** Side view to scale, of one bike or several laid over each other at BB. */
-    public static Drawing draw(Bike... bikes) {
-        return BikeDrawing.sideView(Arrays.stream(bikes).map(Ride::of).toList());
+    /**
+     * The same rider on the bike with another fork, wheel or tyre on its frame.
+     *
+     * @param value the new value, in the input's unit
+     */
+    public static Ride refit(Ride ride, String key, double value) {
+        return ride.on(refit(ride.bike(), key, value));
+    }
+
+    /** Side view to scale, with the rider if there is one, of one bike or several laid over each other at BB. */
+    public static Drawing draw(BikeOrRide... bikes) {
+        return BikeDrawing.sideView(Asked.rides(bikes));
     }
 
     /**
@@ -165,13 +198,13 @@ public final class Prelude {
      *
      * @param steerDeg degrees, 0 to 90
      */
-    public static Drawing drawFoot(Bike bike, double steerDeg) {
+    public static Drawing drawFoot(BikeOrRide bike, double steerDeg) {
         return BikeDrawing.planView(Ride.of(bike), steerDeg);
     }
 
-    private static double dial(Setting setting, Bike bike, double min, double max) {
+    private static double dial(Setting setting, BikeOrRide bike, double min, double max) {
         Quantity quantity = setting.quantity();
-        double own = setting.valueIn(bike);
+        double own = setting.valueIn(bike.bike());
         double initial = Math.min(max, Math.max(min, own));
         return Surroundings.current()
                 .dial(new DialRequest(

@@ -130,17 +130,17 @@ public final class Seeking {
         return new Seeking(ride, over, target, hold, Optional.of(Mode.REDRAW));
     }
 
-    /** Every solution, or the nearest where there is none. */
+    /** Every solution as a table, upward, or the nearest place where there is none. */
     public Table table() {
         return StudyTables.of(run());
     }
 
-    /** The values of the input at the solutions, upward. */
+    /** The values of the input at the solutions, upward, in its unit; empty where there is none. */
     public List<Double> values() {
         return run().values().stream().boxed().toList();
     }
 
-    /** The bikes of the solutions. */
+    /** The bikes of the solutions, in the order of their values; empty where there is none. */
     public List<Bike> bikes() {
         return run().solutions().stream().map(Sought.Solution::bike).toList();
     }

@@ -36,7 +36,7 @@ public final class Sizing {
     }
 
     /**
-     * The least that a measure may have.
+     * The least that a measure, or an input, may have.
      *
      * @param value the least value, in the measure's unit
      */
@@ -46,7 +46,7 @@ public final class Sizing {
     }
 
     /**
-     * The least that a measure may have.
+     * The least that a measure, or an input, may have.
      *
      * @param value the least value, in the measure's unit
      */
@@ -82,12 +82,12 @@ public final class Sizing {
         return hold(declared.key(), value);
     }
 
-    /** What follows, side by side; without, the usual. */
+    /** Measures, or inputs, that follow for each size, side by side; where none is named, the usual ones. */
     public Sizing track(String... keys) {
         return new Sizing(sizes, floor, holding, Asked.with(tracks, Asked.tracked(keys)));
     }
 
-    /** What follows, side by side. */
+    /** Measures, or inputs, that follow for each size, side by side. */
     public Sizing track(Keyed... declared) {
         return track(Asked.keys(declared));
     }

@@ -38,7 +38,7 @@ public final class Solving {
         return new Solving(ride, List.of(), List.of(), Optional.empty());
     }
 
-    /** Solves for an input, within all that is accepted. */
+    /** Solves for an input, anywhere within what it accepts. */
     public Solving by(String inputKey) {
         return spanning(way -> Span.of(Asked.varied(inputKey, way)));
     }
@@ -53,7 +53,7 @@ public final class Solving {
         return spanning(way -> new Span(Asked.varied(inputKey, way), from, to));
     }
 
-    /** Solves for an input, within all that is accepted. */
+    /** Solves for an input, anywhere within what it accepts. */
     public Solving by(Input input) {
         return by(input.key());
     }

@@ -17,7 +17,7 @@ class HelpIT {
             delimiter = '|',
             quoteCharacter = '~',
             value = {
-                "swee | sweep( | Sweeping sweep(Bike bike) | Starts a sweep",
+                "swee | sweep( | Sweeping sweep(BikeOrRide bike) | Starts a sweep",
                 "Bike xs = bike(\"a\"); xs.wi | with( | Bike Bike.with(String inputKey, double value) | redrawn",
                 "Bike xs = bike(\"a\"); sweep(xs).ho | hold( | hold(String measureKey, double value) | Holds a measure",
                 "Bike xs = bike(\"a\"); double d = dial(HEAD_A | HEAD_ANGLE | Head angle, ° | Steering axis to the ground",
