@@ -31,7 +31,8 @@ public final class Handling {
 
     /** The linear bicycle of a dynamics file: its 25 numbers and what follows from them. */
     public static Dynamics dynamics(String dynamicsFile) {
-        return DynamicsFile.read(Surroundings.current().roots().read(dynamicsFile, DynamicsFile.SIZE_LIMIT), dynamicsFile);
+        return DynamicsFile.read(
+                Surroundings.current().roots().read(dynamicsFile, DynamicsFile.SIZE_LIMIT), dynamicsFile);
     }
 
     /**

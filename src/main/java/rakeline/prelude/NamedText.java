@@ -20,7 +20,9 @@ public enum NamedText {
     /** An input: what can be set, swept or solved for. */
     INPUT("inputKey", roots -> Setting.keys()),
     /** A measure: what can be held. */
-    MEASURE("measureKey", roots -> Vocabulary.standard().measures().keySet().stream().sorted().toList()),
+    MEASURE(
+            "measureKey",
+            roots -> Vocabulary.standard().measures().keySet().stream().sorted().toList()),
     /** A measure or an input: what can be tracked. */
     EITHER("key", roots -> Vocabulary.standard().keys()),
     BIKE("bikeFile", roots -> roots.paths(Bundled.BIKES)),

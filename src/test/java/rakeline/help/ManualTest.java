@@ -53,8 +53,7 @@ class ManualTest {
     @Test
     void everyWordOfTheRowsIsExplainedWithItsNumbers() {
         assertThat(RowWords.all()).hasSizeGreaterThan(130).allSatisfy(method -> {
-            String entry = written.method(
-                            method.getDeclaringClass().getSimpleName(), method.getName(), types(method))
+            String entry = written.method(method.getDeclaringClass().getSimpleName(), method.getName(), types(method))
                     .orElse("");
             assertThat(entry).as("%s", method).hasSizeGreaterThan(30);
             assertThat(numbers(method)).as("%s", method).allMatch(number -> entry.contains(number + ": "));

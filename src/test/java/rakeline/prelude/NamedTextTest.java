@@ -34,8 +34,10 @@ class NamedTextTest {
                 .filter(each -> each.getType() == String.class || each.getType() == String[].class)
                 .filter(each -> !FREE.contains(each.getName()))
                 .toList();
-        assertThat(texts).hasSizeGreaterThan(30).allSatisfy(each -> assertThat(NamedText.of(each.getName()))
-                .as("%s of %s", each, each.getDeclaringExecutable())
-                .isPresent());
+        assertThat(texts)
+                .hasSizeGreaterThan(30)
+                .allSatisfy(each -> assertThat(NamedText.of(each.getName()))
+                        .as("%s of %s", each, each.getDeclaringExecutable())
+                        .isPresent());
     }
 }

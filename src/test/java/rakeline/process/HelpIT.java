@@ -25,8 +25,11 @@ class HelpIT {
             })
     void aWordThatIsOfferedComesWithItsParametersAndItsMeaning(
             String code, String word, String signature, String meaning) {
-        List<String> lines =
-                PROGRAM.runTest(OfferedWords.class, code).isDone().data().lines().toList();
+        List<String> lines = PROGRAM.runTest(OfferedWords.class, code)
+                .isDone()
+                .data()
+                .lines()
+                .toList();
         assertThat(lines)
                 .anyMatch(line -> line.startsWith(word) && line.contains(signature))
                 .anyMatch(line -> line.startsWith(word + ": ") && line.contains(meaning));
@@ -34,7 +37,9 @@ class HelpIT {
 
     @Test
     void insideTheQuotesOfABikeTheBundledOnesAreOffered() {
-        assertThat(PROGRAM.runTest(OfferedWords.class, "Bike xs = bike(\"").isDone().data())
+        assertThat(PROGRAM.runTest(OfferedWords.class, "Bike xs = bike(\"")
+                        .isDone()
+                        .data())
                 .contains("demo-data/bikes/road-xs.bike.json")
                 .doesNotContain(".rider.json");
     }
@@ -42,7 +47,8 @@ class HelpIT {
     /** Two lines a way to call it: how, and what for. */
     @Test
     void everyWordOfTheRowsIsExplainedInHelp() {
-        List<String> lines = PROGRAM.runTest(OfferedWords.class).isDone().data().lines().toList();
+        List<String> lines =
+                PROGRAM.runTest(OfferedWords.class).isDone().data().lines().toList();
         assertThat(lines).hasSizeGreaterThan(120);
         for (int i = 0; i < lines.size(); i += 2) {
             assertThat(lines.get(i)).matches("\\w+: \\S+ \\w+\\(.*\\)").doesNotContain("arg0");

@@ -34,7 +34,9 @@ class JShellIT {
                 "System.out.println(sweep(xs).over(HEAD_ANGLE, 69, 74).track(TRAIL).table().columns().size() + \" columns\")",
                 "System.out.println(measures(xs).columns().get(0).values().size())");
         assertThat(ended.code()).as(ended.messages()).isZero();
-        assertThat(ended.data()).contains("trail 6", "Road M", " riders", "2 columns").doesNotContain("Exception");
+        assertThat(ended.data())
+                .contains("trail 6", "Road M", " riders", "2 columns")
+                .doesNotContain("Exception");
     }
 
     @Test

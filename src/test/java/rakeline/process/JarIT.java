@@ -49,7 +49,8 @@ class JarIT {
     void itHoldsEveryFileOfAFolder(Path folder, String inTheJar) throws IOException {
         try (Stream<Path> files = Files.walk(folder)) {
             List<String> wanted = files.filter(Files::isRegularFile)
-                    .map(file -> inTheJar + "/" + folder.relativize(file).toString().replace('\\', '/'))
+                    .map(file ->
+                            inTheJar + "/" + folder.relativize(file).toString().replace('\\', '/'))
                     .toList();
             assertThat(wanted).isNotEmpty();
             assertThat(names()).containsAll(wanted);
@@ -72,7 +73,8 @@ class JarIT {
 
     @Test
     void itHoldsWhatHelpSaysOfTheWordsOfTheRows() throws IOException {
-        assertThat(text("rakeline/help/manual.tsv")).contains("Prelude.sweep(Bike)\t", "Sweeping.hold(String,double)\t");
+        assertThat(text("rakeline/help/manual.tsv"))
+                .contains("Prelude.sweep(Bike)\t", "Sweeping.hold(String,double)\t");
     }
 
     @Test

@@ -59,7 +59,8 @@ record Program(Path jar, List<String> javaOptions, String locale, Path folder, O
 
     /** Runs a class of the tests to its end, with the built jar and the tests' own classes on its class path. */
     Ended runTest(Class<?> main, String... arguments) {
-        String classPath = jar + File.pathSeparator + Path.of("target", "test-classes").toAbsolutePath();
+        String classPath =
+                jar + File.pathSeparator + Path.of("target", "test-classes").toAbsolutePath();
         return ended(tool("java", List.of("-cp", classPath, main.getName()), arguments), Optional.empty());
     }
 

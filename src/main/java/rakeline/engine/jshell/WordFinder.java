@@ -78,7 +78,8 @@ final class WordFinder implements Suggestions {
         while (GENERIC.matcher(plain).find()) {
             plain = GENERIC.matcher(plain).replaceAll("");
         }
-        String[] all = COMMA.split(plain.substring(plain.indexOf('(') + 1, Math.max(plain.indexOf('(') + 1, plain.lastIndexOf(')'))));
+        String[] all = COMMA.split(
+                plain.substring(plain.indexOf('(') + 1, Math.max(plain.indexOf('(') + 1, plain.lastIndexOf(')'))));
         String meant = all[Math.min(argument, all.length - 1)];
         boolean takes = argument < all.length ? meant.startsWith("String") : meant.startsWith("String...");
         return takes ? Optional.of(meant.substring(meant.lastIndexOf(' ') + 1)) : Optional.empty();

@@ -54,8 +54,7 @@ public final class CodeHelp implements AutoCloseable {
      * @param suggestions opens what knows Java and the rows above; called off the event thread
      * @param roots where the rows of a page find files, by the folder that the page is in
      */
-    public CodeHelp(
-            Vocabulary vocabulary, Supplier<Suggestions> suggestions, Function<Optional<Path>, Roots> roots) {
+    public CodeHelp(Vocabulary vocabulary, Supplier<Suggestions> suggestions, Function<Optional<Path>, Roots> roots) {
         glossary = Glossary.of(vocabulary.quantities(), vocabulary.constants());
         opens = suggestions;
         this.roots = roots;
@@ -139,7 +138,8 @@ public final class CodeHelp implements AutoCloseable {
                 .distinct()
                 .map(this::text);
         return new Offered(
-                offer.from(), Stream.concat(offer.words().stream().map(this::word), named).toList());
+                offer.from(),
+                Stream.concat(offer.words().stream().map(this::word), named).toList());
     }
 
     /** Words for what is typed from a place of the text on, best first. */

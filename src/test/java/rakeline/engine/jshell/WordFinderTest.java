@@ -93,7 +93,9 @@ class WordFinderTest {
 
     @Test
     void aConstantIsOfferedWhereOneOfItsTypeIsWanted() {
-        assertThat(words("Bike xs = bike(\"a\"); measure(xs, ")).contains("TRAIL").doesNotContain("HEAD_ANGLE");
+        assertThat(words("Bike xs = bike(\"a\"); measure(xs, "))
+                .contains("TRAIL")
+                .doesNotContain("HEAD_ANGLE");
         assertThat(words("Bike xs = bike(\"a\"); dial(")).contains("HEAD_ANGLE").doesNotContain("TRAIL");
     }
 

@@ -21,8 +21,7 @@ public final class OfferedWords {
      */
     public static void main(String[] args) {
         PrintStream out = new PrintStream(System.out, true, StandardCharsets.UTF_8);
-        try (CodeHelp help =
-                new CodeHelp(Vocabulary.standard(), Sessions::suggestions, folder -> Roots.bundled())) {
+        try (CodeHelp help = new CodeHelp(Vocabulary.standard(), Sessions::suggestions, folder -> Roots.bundled())) {
             if (args.length == 0) {
                 help.preludeWords().forEach((word, lines) -> lines.forEach(line -> out.println(word + ": " + line)));
             } else {

@@ -89,7 +89,8 @@ class WordHelpTest {
     @Test
     void whatIsOfferedHoldsWhileAWordOfItIsTypedOn() {
         assertThat(typedOn("Bike xs = bike(\"a\"); xs.with(\"frame.", "headA")).containsExactly("frame.headAngleDeg");
-        assertThat(typedOn("Bike xs = bike(\"a\"); xs.with(\"frame.", "headA\", ")).isEmpty();
+        assertThat(typedOn("Bike xs = bike(\"a\"); xs.with(\"frame.", "headA\", "))
+                .isEmpty();
     }
 
     private static List<String> offered(String typed) {
