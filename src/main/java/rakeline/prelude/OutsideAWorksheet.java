@@ -29,11 +29,11 @@ final class OutsideAWorksheet implements Surroundings {
 
     /** The first of the choices. */
     @Override
-    public String pick(PickRequest asked) {
-        String first = asked.paths().get(0);
+    public <T> Listed<T> pick(PickRequest<T> asked) {
+        Listed<T> first = asked.at("");
         LOG.log(
                 Level.INFO,
-                "Outside a worksheet nobody chooses: \"" + asked.label() + "\" is the first, " + first + ".");
+                "Outside a worksheet nobody chooses: \"" + asked.label() + "\" is the first, " + first.path() + ".");
         return first;
     }
 

@@ -12,6 +12,8 @@ import rakeline.geometry.Bike;
 
 /** Every method that a row of a worksheet is meant to call, found by reflection. */
 public final class RowWords {
+    private static final Set<String> OF_ANY_OBJECT = Set.of("equals", "hashCode", "toString");
+
     private RowWords() {}
 
     /** The methods of the facades, of what they return among the types that are being said, and of bikes. */
@@ -35,6 +37,7 @@ public final class RowWords {
     private static Stream<Method> methods(Class<?> type) {
         return Arrays.stream(type.getDeclaredMethods())
                 .filter(method -> Modifier.isPublic(method.getModifiers()) && !method.isSynthetic())
+                .filter(method -> !OF_ANY_OBJECT.contains(method.getName()))
                 .filter(method -> !Modifier.isStatic(method.getModifiers()) || Prelude.FACADES.contains(type));
     }
 }
