@@ -26,9 +26,8 @@ final class QuantityCodec {
                         .text(limit.side().name()));
         out.list(
                 quantity.sources(),
-                (to, note) -> to.text(note.part().name())
-                        .text(note.standing().name())
-                        .text(note.text()));
+                (to, note) ->
+                        to.text(note.part().name()).text(note.standing().name()).text(note.text()));
     }
 
     static Quantity read(Unpacker in) throws IOException {

@@ -27,11 +27,10 @@ public final class MassInputs {
             "mass times the ratio of specimen B, Moore 2012, chapter Physical Parameters";
     private static final String FRAME_X = "0.314 of the wheelbase ahead of the rear axle, as specimen B, Moore"
             + " 2012, chapter Physical Parameters";
-    private static final String FRAME_Y = "1.427 rear wheel radii above the ground, as specimen B, Moore 2012,"
-            + " chapter Physical Parameters";
-    private static final String FORK =
-            "0.6 of the way from the front axle to the bar clamp, close to specimen"
-                    + " B, Moore 2012, whose bar height is assumed";
+    private static final String FRAME_Y =
+            "1.427 rear wheel radii above the ground, as specimen B, Moore 2012," + " chapter Physical Parameters";
+    private static final String FORK = "0.6 of the way from the front axle to the bar clamp, close to specimen"
+            + " B, Moore 2012, whose bar height is assumed";
 
     public static final Input FRONT_WHEEL_MASS =
             mass("masses.frontWheel.massKg", "Front wheel mass", "Mass of the front wheel with its tyre.", 1.2);
@@ -52,7 +51,8 @@ public final class MassInputs {
             "Fork and bar mass",
             "Mass of all that steers but the wheel: fork, stem, bar, levers.",
             1.8);
-    public static final Input FORK_MASS_X = centre("masses.fork.xMm", "Fork and bar mass, x", "ahead of BB", MEMORY, FORK);
+    public static final Input FORK_MASS_X =
+            centre("masses.fork.xMm", "Fork and bar mass, x", "ahead of BB", MEMORY, FORK);
     public static final Input FORK_MASS_Y = centre("masses.fork.yMm", "Fork and bar mass, y", "above BB", MEMORY, FORK);
     public static final Input FORK_ROLL =
             moment("masses.fork.rollKgM2", "Fork and bar roll inertia", "the forward axis", SPECIMEN_B);
@@ -101,8 +101,7 @@ public final class MassInputs {
                 byDefault(usual));
     }
 
-    private static Input centre(
-            String key, String label, String where, SourceStanding standing, String source) {
+    private static Input centre(String key, String label, String where, SourceStanding standing, String source) {
         return Slots.declared(
                 Quantity.of(key, label, Unit.MILLIMETRE, "Centre of mass " + where + ".")
                         .within(-1000, 2000)

@@ -139,7 +139,8 @@ public final class ToeMeasures {
     private ToeMeasures() {}
 
     private static Quantity.Draft quantity(String key, String label, Unit unit, String definition) {
-        return Quantity.of(key, label, unit, definition).caution(Cautions.TOE)
+        return Quantity.of(key, label, unit, definition)
+                .caution(Cautions.TOE)
                 .source(FORMULA, DERIVED, "a search through every steering and crank angle");
     }
 

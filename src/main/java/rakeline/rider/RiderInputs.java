@@ -63,7 +63,8 @@ public final class RiderInputs {
                     .source(DEFAULT, READ, ANSUR),
             ofStature(0.231));
     public static final Input HIP_WIDTH = input(
-            segment("hipWidthMm", "Hip width", "Hip joint to hip joint.", 50).source(DEFAULT, MEMORY, MEASURE), ofStature(0.1));
+            segment("hipWidthMm", "Hip width", "Hip joint to hip joint.", 50).source(DEFAULT, MEMORY, MEASURE),
+            ofStature(0.1));
 
     // The posture
 
@@ -112,8 +113,7 @@ public final class RiderInputs {
             byDefault(17.5));
     public static final Input CLEAT_SETBACK = input(
             mm("cleatSetbackMm", "Cleat setback", "Pedal axis behind the ball of the foot.")
-                    .within(-40, 120)
-,
+                    .within(-40, 120),
             optional());
 
     private static final List<Input> ALL = Declared.listIn(RiderInputs.class, Input.class);

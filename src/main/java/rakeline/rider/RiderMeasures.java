@@ -86,7 +86,10 @@ public final class RiderMeasures {
                                     + " counts with its masses group, and where that says nothing with 9.2 kg in four"
                                     + " parts at their usual places.")
                     .source(FORMULA, READ, TABLES)
-                    .source(DEFAULT, MEMORY, "the defaults of the masses keys, whose places are those of specimen B of Moore 2012")
+                    .source(
+                            DEFAULT,
+                            MEMORY,
+                            "the defaults of the masses keys, whose places are those of specimen B of Moore 2012")
                     .declared(),
             ridden -> ridden.ofBody(body -> frontShare(ridden.geometry(), body)));
     public static final Measure<Ridden> STANDOVER_CLEARANCE = new Measure<>(

@@ -28,12 +28,14 @@ class KeysCommandTest {
 
     @Test
     void everyKeySaysWhetherItsSourcesWereRead() throws IOException {
-        JsonNode keys = new JsonMapper()
-                .readTree(CommandLineRun.of("keys", "--json").data());
-        assertThat(keys).hasSizeGreaterThan(150).allSatisfy(key -> assertThat(key.path("sources"))
-                .as(key.path("key").asText())
-                .isNotEmpty()
-                .allMatch(source -> !source.path("standing").asText().isEmpty()));
+        JsonNode keys =
+                new JsonMapper().readTree(CommandLineRun.of("keys", "--json").data());
+        assertThat(keys)
+                .hasSizeGreaterThan(150)
+                .allSatisfy(key -> assertThat(key.path("sources"))
+                        .as(key.path("key").asText())
+                        .isNotEmpty()
+                        .allMatch(source -> !source.path("standing").asText().isEmpty()));
     }
 
     @Test

@@ -28,8 +28,7 @@ class SourcesTest {
     }
 
     static Stream<Quantity> measures() {
-        return Vocabulary.standard().measures().values().stream()
-                .map(Measure::quantity);
+        return Vocabulary.standard().measures().values().stream().map(Measure::quantity);
     }
 
     @ParameterizedTest
@@ -39,7 +38,9 @@ class SourcesTest {
         boolean takes = input.presence() instanceof Input.Presence.Defaulted
                 || input.presence() instanceof Input.Presence.Derived
                 || input.key().startsWith("masses.");
-        assertThat(parts(input.quantity()).contains(Part.DEFAULT)).as(input.key()).isEqualTo(takes);
+        assertThat(parts(input.quantity()).contains(Part.DEFAULT))
+                .as(input.key())
+                .isEqualTo(takes);
     }
 
     @ParameterizedTest
@@ -65,8 +66,9 @@ class SourcesTest {
     @Test
     void itIsSaidInWordsWhetherASourceWasRead() {
         assertThat(Inputs.HEAD_ANGLE.quantity().facts())
-                .contains("Sources: definition: common practice; uncertainty: digital level, Moore 2012, chapter Physical"
-                        + " Parameters, read in the source; limits: ISO 4210-2:2015 Annex A, read in a secondary copy.");
+                .contains(
+                        "Sources: definition: common practice; uncertainty: digital level, Moore 2012, chapter Physical"
+                                + " Parameters, read in the source; limits: ISO 4210-2:2015 Annex A, read in a secondary copy.");
     }
 
     /** Where no source is named, the standing has to say all. */
