@@ -147,7 +147,8 @@ final class PageRunner {
     /** The time limit of an option in seconds. */
     static Duration seconds(double seconds) {
         if (!(seconds > 0) || seconds > 86_400) {
-            throw new Refusal("--time-limit is " + Decimals.shown(seconds) + " s; accepted is above 0 and at most 86400 seconds.");
+            throw new Refusal("--time-limit is " + Decimals.shown(seconds)
+                    + " s; accepted is above 0 and at most 86400 seconds.");
         }
         return Duration.ofMillis(Math.round(seconds * 1000));
     }

@@ -16,7 +16,6 @@ import rakeline.geometry.ToeMeasures;
 import rakeline.handling.HandForce;
 import rakeline.handling.Ride;
 import rakeline.handling.SteadyTurn;
-import rakeline.quantity.Decimals;
 import rakeline.quantity.Measure;
 import rakeline.quantity.Reading;
 import rakeline.quantity.Refusal;

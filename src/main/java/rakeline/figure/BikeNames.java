@@ -42,9 +42,8 @@ final class BikeNames {
         List<String> names = of(rides);
         String first = names.get(0) + ", ";
         return IntStream.range(0, names.size())
-                .mapToObj(i -> i > 0 && names.get(i).startsWith(first)
-                        ? names.get(i).substring(first.length())
-                        : names.get(i))
+                .mapToObj(i ->
+                        i > 0 && names.get(i).startsWith(first) ? names.get(i).substring(first.length()) : names.get(i))
                 .toList();
     }
 

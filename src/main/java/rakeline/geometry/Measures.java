@@ -180,7 +180,11 @@ public final class Measures {
             mm("handYMm", "Hand, y", "Hand point above BB."),
             (geometry, hand) -> hand.at().y());
     public static final Measure<Geometry> STEM_RISE = measure(
-            quantity("stemRiseDeg", "Stem angle to the horizontal", DEGREE, "Stem above the horizontal: 90 − α + stem angle."),
+            quantity(
+                    "stemRiseDeg",
+                    "Stem angle to the horizontal",
+                    DEGREE,
+                    "Stem above the horizontal: 90 − α + stem angle."),
             List.of(Inputs.STEM_ANGLE),
             geometry -> 90
                     - geometry.bike().get(Inputs.HEAD_ANGLE)

@@ -45,11 +45,19 @@ public final class ToeMeasures {
             Foot::pedalToTyre,
             Place::valueMm);
     public static final Measure<Geometry> PEDAL_TO_TYRE_STEER = pedal(
-            quantity("pedalToTyreSteerDeg", "Steering angle of least pedal to tyre", DEGREE, "Steering angle at which it is least."),
+            quantity(
+                    "pedalToTyreSteerDeg",
+                    "Steering angle of least pedal to tyre",
+                    DEGREE,
+                    "Steering angle at which it is least."),
             Foot::pedalToTyre,
             Place::steerDeg);
     public static final Measure<Geometry> PEDAL_TO_TYRE_CRANK = pedal(
-            quantity("pedalToTyreCrankDeg", "Crank angle of least pedal to tyre", DEGREE, "Crank angle at which it is least."),
+            quantity(
+                    "pedalToTyreCrankDeg",
+                    "Crank angle of least pedal to tyre",
+                    DEGREE,
+                    "Crank angle at which it is least."),
             Foot::pedalToTyre,
             Place::crankDeg);
     public static final Measure<Geometry> PEDAL_TO_TYRE_LEVEL = pedal(
@@ -76,11 +84,19 @@ public final class ToeMeasures {
             Foot::toeRoom,
             Place::valueMm);
     public static final Measure<Geometry> TOE_ROOM_STEER = toe(
-            quantity("toeRoomSteerDeg", "Steering angle of least toe room", DEGREE, "Steering angle at which toe room is least."),
+            quantity(
+                    "toeRoomSteerDeg",
+                    "Steering angle of least toe room",
+                    DEGREE,
+                    "Steering angle at which toe room is least."),
             Foot::toeRoom,
             Place::steerDeg);
     public static final Measure<Geometry> TOE_ROOM_CRANK = toe(
-            quantity("toeRoomCrankDeg", "Crank angle of least toe room", DEGREE, "Crank angle at which toe room is least."),
+            quantity(
+                    "toeRoomCrankDeg",
+                    "Crank angle of least toe room",
+                    DEGREE,
+                    "Crank angle at which toe room is least."),
             Foot::toeRoom,
             Place::crankDeg);
     public static final Measure<Geometry> TOE_GAP_LEAST = toe(

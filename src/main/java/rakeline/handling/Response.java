@@ -61,7 +61,8 @@ public record Response(LinearBicycle bicycle, double speedMps, Torque torque) {
 
     public Response {
         if (!(speedMps >= 0) || !Double.isFinite(speedMps)) {
-            throw new Refusal("the speed is " + Unit.METRE_PER_SECOND.attach(Decimals.shown(speedMps)) + "; accepted is 0 or above.");
+            throw new Refusal("the speed is " + Unit.METRE_PER_SECOND.attach(Decimals.shown(speedMps))
+                    + "; accepted is 0 or above.");
         }
     }
 

@@ -159,7 +159,8 @@ public record Quantity(
      */
     public double check(double value) {
         if (!accepted.contains(value)) {
-            throw new Refusal(Sentences.upper(withKey()) + " is " + refused(value) + "; accepted is " + acceptedWords() + ".");
+            throw new Refusal(
+                    Sentences.upper(withKey()) + " is " + refused(value) + "; accepted is " + acceptedWords() + ".");
         }
         return value;
     }

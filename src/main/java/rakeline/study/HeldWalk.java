@@ -184,7 +184,8 @@ final class HeldWalk {
     }
 
     private String unreached() {
-        return "no " + hold.by().quantity().inSentence() + " of " + hold.by().quantity().acceptedWords()
+        return "no " + hold.by().quantity().inSentence() + " of "
+                + hold.by().quantity().acceptedWords()
                 + ", continuous with the start, brings "
                 + hold.measure().quantity().inSentence() + " to "
                 + hold.measure().quantity().said(hold.target()) + ".";

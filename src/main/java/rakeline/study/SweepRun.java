@@ -77,8 +77,8 @@ final class SweepRun {
     /** Refuses a measure that the bike lacks a number for. */
     static void checkComplete(Measure<Ride> measure, Ride start) {
         if (measure.read(start) instanceof Reading.Lacking lacking) {
-            throw new Refusal(
-                    start.bike().name() + " does not give what " + measure.quantity().withKey() + " needs: " + lacking.what() + ".");
+            throw new Refusal(start.bike().name() + " does not give what "
+                    + measure.quantity().withKey() + " needs: " + lacking.what() + ".");
         }
     }
 

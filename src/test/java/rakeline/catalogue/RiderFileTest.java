@@ -85,7 +85,8 @@ class RiderFileTest {
     @ParameterizedTest
     @CsvSource({"dempster, CADAVERS_1955", "de-leva-men, MEN_1996", "de-leva-women, WOMEN_1996"})
     void aTablesFormerNameIsStillRead(String former, BodyTable table) {
-        assertThat(read(BODY + ", \"segments\": {\"table\": \"" + former + "\"}").table())
+        assertThat(read(BODY + ", \"segments\": {\"table\": \"" + former + "\"}")
+                        .table())
                 .isEqualTo(table);
     }
 

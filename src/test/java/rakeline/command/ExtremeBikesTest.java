@@ -90,8 +90,7 @@ class ExtremeBikesTest {
     private Path bike(int number) {
         try {
             Path file = folder.resolve("extreme-" + number + ".bike.json");
-            return Files.write(
-                    file, BikeWriter.write(ExtremeBikes.extreme(new Random(SEED * 1_000_003 + number))));
+            return Files.write(file, BikeWriter.write(ExtremeBikes.extreme(new Random(SEED * 1_000_003 + number))));
         } catch (IOException e) {
             throw new AssertionError(e);
         }
@@ -129,7 +128,10 @@ class ExtremeBikesTest {
         try {
             return CommandLineRun.of(line.split(" ", -1));
         } catch (RuntimeException brokenOff) {
-            return new CommandLineRun(3, "", brokenOff + " at " + List.of(brokenOff.getStackTrace()).subList(0, 3));
+            return new CommandLineRun(
+                    3,
+                    "",
+                    brokenOff + " at " + List.of(brokenOff.getStackTrace()).subList(0, 3));
         }
     }
 }

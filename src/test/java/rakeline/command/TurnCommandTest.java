@@ -13,7 +13,8 @@ class TurnCommandTest {
     /** A tight radius leans further than anyone may enter; the toe's speed is still told. */
     @Test
     void aLeanThatFollowsFromARadiusMayBeBeyondWhatIsEntered() {
-        CommandLineRun run = CommandLineRun.of("turn", ROAD, "--speed", "30", "--radius", "3").isDone();
+        CommandLineRun run = CommandLineRun.of("turn", ROAD, "--speed", "30", "--radius", "3")
+                .isDone();
         assertThat(run.data()).contains("toe and tyre can touch at");
     }
 
@@ -62,6 +63,7 @@ class TurnCommandTest {
     @Test
     void speedsOfZeroAreRefused() {
         CommandLineRun.of("turn", ROAD, "--speed", "0", "--lean", "10").isRefusedFor("speed", "above 0");
-        CommandLineRun.of("turn", ROAD, "--speed", "15", "--lean", "51").isRefusedFor("Lean (ride.leanDeg) is 51°", "0..50°");
+        CommandLineRun.of("turn", ROAD, "--speed", "15", "--lean", "51")
+                .isRefusedFor("Lean (ride.leanDeg) is 51°", "0..50°");
     }
 }

@@ -92,7 +92,9 @@ class FittingTest {
 
     @Test
     void comparedBikesStandSideBySide() {
-        assertThat(compare(BIKE, OTHER).columns()).extracting(Column::label).contains("Fixture", "Other", "against the first");
+        assertThat(compare(BIKE, OTHER).columns())
+                .extracting(Column::label)
+                .contains("Fixture", "Other", "against the first");
     }
 
     @Test

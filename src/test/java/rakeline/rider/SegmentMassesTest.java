@@ -64,9 +64,7 @@ class SegmentMassesTest {
 
     /** Radii of gyration across, Winter, table 4.1, from memory (M): not verified. */
     @ParameterizedTest
-    @CsvSource({
-        "TRUNK, 0.503", "UPPER_ARM, 0.322", "FOREARM, 0.468", "THIGH, 0.323", "SHANK, 0.302", "FOOT, 0.475"
-    })
+    @CsvSource({"TRUNK, 0.503", "UPPER_ARM, 0.322", "FOREARM, 0.468", "THIGH, 0.323", "SHANK, 0.302", "FOOT, 0.475"})
     void radiiOfGyrationFromMemory(Segment segment, double across) {
         assertThat(row(BodyTable.CADAVERS_1955, segment).across()).isEqualTo(across);
     }
@@ -89,8 +87,7 @@ class SegmentMassesTest {
     /** ANSUR II 2012 (S): biacromial breadth over stature, 416/1756 of men and 365/1628 of women, their mean. */
     @Test
     void shouldersOverStature() {
-        assertThat(share(RiderInputs.SHOULDER_WIDTH))
-                .isCloseTo((416.0 / 1756 + 365.0 / 1628) / 2, within(5e-4));
+        assertThat(share(RiderInputs.SHOULDER_WIDTH)).isCloseTo((416.0 / 1756 + 365.0 / 1628) / 2, within(5e-4));
     }
 
     @ParameterizedTest

@@ -10,7 +10,8 @@ final class FitQuantities {
     static final Quantity HAND_DX = Quantity.of(
                     "handDxMm", "Hands from target, forward", MILLIMETRE, "Hoods ahead of where they are wanted.")
             .declared();
-    static final Quantity HAND_DY = Quantity.of("handDyMm", "Hands from target, up", MILLIMETRE, "Hoods above where they are wanted.")
+    static final Quantity HAND_DY = Quantity.of(
+                    "handDyMm", "Hands from target, up", MILLIMETRE, "Hoods above where they are wanted.")
             .declared();
     static final Quantity DISTANCE = Quantity.of(
                     "distanceMm", "Hands from target", MILLIMETRE, "Hoods to where they are wanted, straight.")
