@@ -16,10 +16,6 @@ import rakeline.quantity.Reading;
 
 /** What follows from a bike file's numbers in the side view, the cockpit and the seat post; each declared once. */
 public final class Measures {
-    private static final String STANDOVER_CAUTION = "Straddle the bicycle in riding shoes: makers' manuals ask for"
-            + " 50 mm to spare on the road, 75 unpaved, 100 off road (common practice).";
-    private static final String PART_LIMIT_CAUTION =
-            "The maker's mark and limit win over any number here; a" + " qualified mechanic does the work.";
     private static final String NOMINAL_RADIUS =
             "A figure from a nominal wheel radius carries its error, about 1 % of the radius.";
 
@@ -31,8 +27,7 @@ public final class Measures {
 
     public static final Measure<Geometry> BB_HEIGHT = side(
             mm("bbHeightMm", "BB height", "Rear wheel radius minus BB drop.")
-                    .limit(240, "race rules from", Sources.RACE_RULES)
-                    .atMost(300, "race rules to", Sources.RACE_RULES),
+                    .rule(240, 300, "race rules", Sources.RACE_RULES),
             SideView::bbHeightMm);
     public static final Measure<Geometry> FRONT_CENTRE = side(
             mm("frontCentreMm", "Front-centre", "BB to the front axle, true length.")
@@ -41,13 +36,11 @@ public final class Measures {
             SideView::frontCentreMm);
     public static final Measure<Geometry> FRONT_CENTRE_X = side(
             mm("frontCentreXMm", "Front-centre, horizontal", "BB to the front axle, horizontal.")
-                    .limit(540, "race rules from", Sources.RACE_RULES)
-                    .atMost(650, "race rules to", Sources.RACE_RULES),
+                    .rule(540, 650, "race rules", Sources.RACE_RULES),
             SideView::frontAxleXMm);
     public static final Measure<Geometry> REAR_CENTRE_X = side(
             mm("rearCentreXMm", "Rear-centre, horizontal", "BB to the rear axle, horizontal.")
-                    .limit(350, "race rules from", Sources.RACE_RULES)
-                    .atMost(500, "race rules to", Sources.RACE_RULES),
+                    .rule(350, 500, "race rules", Sources.RACE_RULES),
             side -> -side.rearAxleXMm());
     public static final Measure<Geometry> WHEELBASE =
             side(mm("wheelbaseMm", "Wheelbase", "Horizontal, axle to axle."), SideView::wheelbaseMm);
@@ -86,8 +79,7 @@ public final class Measures {
                             PERCENT,
                             "Height at which the steering axis cuts the vertical through the front axle, in % of the"
                                     + " front wheel radius.")
-                    .limit(15, "recommended from 15 %", Sources.ISO_4210)
-                    .atMost(60, "recommended to 60 %", Sources.ISO_4210),
+                    .rule(15, 60, "recommended", Sources.ISO_4210),
             SideView::axisCrossingPercent);
     public static final Measure<Geometry> EFFECTIVE_TOP_TUBE = measure(
             mm(
@@ -99,7 +91,7 @@ public final class Measures {
                     - SeatAxis.of(geometry.bike()).xAtHeight(geometry.side().stackMm()));
     public static final Measure<Geometry> STANDOVER = new Measure<>(
             mm("standoverMm", "Standover", "Ground to the top tube's top edge at the straddle point.")
-                    .caution(STANDOVER_CAUTION)
+                    .caution(Cautions.STANDOVER)
                     .declared(),
             Measures::standover);
     public static final Measure<Geometry> AXLE_TO_CROWN_IMPLIED = new Measure<>(
@@ -197,7 +189,7 @@ public final class Measures {
             (geometry, hand) -> geometry.side().sinHead() / (geometry.side().wheelbaseMm() * hand.leverMm()) * 1e6);
     public static final Measure<Geometry> SPACERS_LEFT = measure(
             mm("spacersLeftMm", "Spacers left", "Spacer limit minus spacers; negative beyond the limit.")
-                    .caution(PART_LIMIT_CAUTION)
+                    .caution(Cautions.MAKERS_LIMITS)
                     .limit(0, "the fork maker's limit", "fork.spacerLimitMm"),
             List.of(Inputs.SPACERS, Inputs.SPACER_LIMIT),
             geometry ->
@@ -208,7 +200,7 @@ public final class Measures {
                             "Steerer left",
                             "Steerer minus head tube, lower stack, cover, spacers and clamp height; negative where it"
                                     + " is too short.")
-                    .caution(PART_LIMIT_CAUTION)
+                    .caution(Cautions.MAKERS_LIMITS)
                     .limit(0, "the steerer's end", "fork.steererLengthMm"),
             List.of(Inputs.STEERER_LENGTH, Inputs.HEAD_TUBE, Inputs.LOWER_STACK, Inputs.SPACERS),
             Measures::steererLeft);
@@ -217,6 +209,7 @@ public final class Measures {
 
     public static final Measure<Geometry> POST_EXTENSION = post(
             mm("postExtensionMm", "Post extension", "Seat tube's upper edge to the clamp's foot, along the axis.")
+                    .caution(Cautions.SEAT_POST)
                     .limit(0, "the clamp meets the tube", "frame.seatTubeMm"),
             (geometry, saddle) -> saddle.extensionMm());
     public static final Measure<Geometry> RAIL_SHIFT = rails(
@@ -224,7 +217,7 @@ public final class Measures {
             (geometry, saddle) -> saddle.railShiftMm());
     public static final Measure<Geometry> POST_INSERTION_LEFT = post(
             mm("postInsertionLeftMm", "Post insertion left", "Post length minus extension minus minimum insertion.")
-                    .caution(PART_LIMIT_CAUTION)
+                    .caution(Cautions.SEAT_POST)
                     .limit(
                             0,
                             "the post's mark",
@@ -237,7 +230,7 @@ public final class Measures {
                             "postDepthLeftMm",
                             "Post depth left",
                             "What is left before the post's lower end meets the seat tube's depth.")
-                    .caution(PART_LIMIT_CAUTION)
+                    .caution(Cautions.SEAT_POST)
                     .limit(0, "the seat tube's depth", "frame.seatTubeDepthMm"),
             List.of(
                     Inputs.CONTACT_SIT_X,
@@ -248,7 +241,7 @@ public final class Measures {
             Measures::postDepthLeft);
     public static final Measure<Geometry> RAIL_LEFT = rails(
             mm("railLeftMm", "Rail left", "Half the rail travel minus the shift's size; negative beyond the rails.")
-                    .caution(PART_LIMIT_CAUTION)
+                    .caution(Cautions.MAKERS_LIMITS)
                     .limit(0, "the rails' end", "saddle.railTravelMm"),
             (geometry, saddle) -> geometry.bike().get(Inputs.RAIL_TRAVEL) / 2 - Math.abs(saddle.railShiftMm()));
     public static final Measure<Geometry> SADDLE_HEIGHT = measure(

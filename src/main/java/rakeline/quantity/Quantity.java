@@ -2,8 +2,6 @@ package rakeline.quantity;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
-import java.util.stream.Stream;
 
 /**
  * One declaration of an input or a measure; everything that names, prints, draws, completes or refuses it reads this.
@@ -15,7 +13,7 @@ import java.util.stream.Stream;
  * @param decimals shown; they follow the uncertainty
  * @param uncertaintyOrNaN default standard uncertainty, in the unit; NaN where none is known
  * @param definition one sentence
- * @param caution what stands next to the number where it can hurt someone, or empty
+ * @param cautions what stands next to the number where it can mislead or hurt someone
  * @param limits lines drawn beside it, each with its source
  * @param source of the definition, or empty where the definition is our own
  */
@@ -28,11 +26,12 @@ public record Quantity(
         int decimals,
         double uncertaintyOrNaN,
         String definition,
-        String caution,
+        List<Caution> cautions,
         List<Limit> limits,
         String source) {
 
     public Quantity {
+        cautions = List.copyOf(cautions);
         limits = List.copyOf(limits);
         if (!key.endsWith(unit.keySuffix()) && !key.contains("Per")) {
             throw new Refusal(key + " does not end in its unit, " + unit.keySuffix());
@@ -42,7 +41,7 @@ public record Quantity(
     /** Starts a declaration. */
     public static Draft of(String key, String label, Unit unit, String definition) {
         Draft.Head head = new Draft.Head(key, label, unit, definition);
-        return new Draft(head, "", Range.ANY, unit.decimals(), Double.NaN, "", List.of(), "");
+        return new Draft(head, "", Range.ANY, unit.decimals(), Double.NaN, List.of(), List.of(), "");
     }
 
     /** The same quantity under another key and label. */
@@ -56,16 +55,15 @@ public record Quantity(
                 decimals,
                 uncertaintyOrNaN,
                 definition,
-                caution,
+                cautions,
                 limits,
                 source);
     }
 
     /** The cautions that belong to quantities, each once. */
-    public static List<String> cautionsOf(List<Quantity> quantities) {
+    public static List<Caution> cautionsOf(List<Quantity> quantities) {
         return quantities.stream()
-                .map(Quantity::caution)
-                .filter(caution -> !caution.isEmpty())
+                .flatMap(quantity -> quantity.cautions().stream())
                 .distinct()
                 .toList();
     }
@@ -100,7 +98,7 @@ public record Quantity(
         return label + ", " + unit.symbol();
     }
 
-    /** What is known of it besides its definition, a line each: range, uncertainty, limits, caution, source. */
+    /** What is known of it besides its definition, a line each: range, uncertainty, limits, source. */
     public List<String> facts() {
         List<String> facts = new ArrayList<>();
         if (!accepted.equals(Range.ANY)) {
@@ -111,9 +109,9 @@ public record Quantity(
         }
         limits.forEach(limit -> facts.add((limit.bounds() ? "Limit: " : "Compare: ")
                 + unit.attach(Decimals.shown(limit.value())) + ", " + limit.label() + " (" + limit.source() + ")"));
-        Stream.of(Map.entry("Caution: ", caution), Map.entry("Source: ", source))
-                .filter(fact -> !fact.getValue().isBlank())
-                .forEach(fact -> facts.add(fact.getKey() + fact.getValue()));
+        if (!source.isBlank()) {
+            facts.add("Source: " + source);
+        }
         return facts;
     }
 
@@ -145,35 +143,44 @@ public record Quantity(
             Range accepted,
             int decimals,
             double uncertainty,
-            String caution,
+            List<Caution> cautions,
             List<Limit> limits,
             String source) {
 
         record Head(String key, String label, Unit unit, String definition) {}
 
         public Draft {
+            cautions = List.copyOf(cautions);
             limits = List.copyOf(limits);
         }
 
         public Draft symbol(String value) {
-            return new Draft(head, value, accepted, decimals, uncertainty, caution, limits, source);
+            return new Draft(head, value, accepted, decimals, uncertainty, cautions, limits, source);
         }
 
         public Draft within(double from, double to) {
-            return new Draft(head, symbol, new Range(from, to), decimals, uncertainty, caution, limits, source);
+            return new Draft(head, symbol, new Range(from, to), decimals, uncertainty, cautions, limits, source);
         }
 
         public Draft decimals(int value) {
-            return new Draft(head, symbol, accepted, value, uncertainty, caution, limits, source);
+            return new Draft(head, symbol, accepted, value, uncertainty, cautions, limits, source);
         }
 
         /** The default standard uncertainty, in the unit. */
         public Draft uncertainty(double value) {
-            return new Draft(head, symbol, accepted, decimals, value, caution, limits, source);
+            return new Draft(head, symbol, accepted, decimals, value, cautions, limits, source);
         }
 
-        public Draft caution(String value) {
-            return new Draft(head, symbol, accepted, decimals, uncertainty, value, limits, source);
+        /** One caution more. */
+        public Draft caution(Caution value) {
+            List<Caution> more = new ArrayList<>(cautions);
+            more.add(value);
+            return cautions(more);
+        }
+
+        /** These cautions alone. */
+        public Draft cautions(List<Caution> all) {
+            return new Draft(head, symbol, accepted, decimals, uncertainty, all, limits, source);
         }
 
         /** A floor. */
@@ -191,14 +198,20 @@ public record Quantity(
             return limit(new Limit(value, limitLabel, limitSource, Limit.Side.ABOUT));
         }
 
+        /** A range from rules of a sport or from a recommendation, which no part and no rider sets. */
+        public Draft rule(double from, double to, String limitLabel, String limitSource) {
+            return limit(new Limit(from, limitLabel + " from", limitSource).asRule())
+                    .limit(new Limit(to, limitLabel + " to", limitSource, Limit.Side.AT_MOST).asRule());
+        }
+
         private Draft limit(Limit limit) {
             List<Limit> more = new ArrayList<>(limits);
             more.add(limit);
-            return new Draft(head, symbol, accepted, decimals, uncertainty, caution, more, source);
+            return new Draft(head, symbol, accepted, decimals, uncertainty, cautions, more, source);
         }
 
         public Draft source(String value) {
-            return new Draft(head, symbol, accepted, decimals, uncertainty, caution, limits, value);
+            return new Draft(head, symbol, accepted, decimals, uncertainty, cautions, limits, value);
         }
 
         public Quantity declared() {
@@ -211,7 +224,7 @@ public record Quantity(
                     decimals,
                     uncertainty,
                     head.definition(),
-                    caution,
+                    cautions,
                     limits,
                     source);
         }

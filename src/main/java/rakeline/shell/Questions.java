@@ -13,6 +13,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
+import javax.swing.JCheckBox;
 import javax.swing.JComboBox;
 import javax.swing.JComponent;
 import javax.swing.JFileChooser;
@@ -25,6 +26,7 @@ import rakeline.desk.Difference;
 import rakeline.desk.Draft;
 import rakeline.desk.Recovery;
 import rakeline.desk.Saving;
+import rakeline.handout.PageSheet;
 import rakeline.shell.look.Ask;
 import rakeline.shell.look.Look;
 import rakeline.shell.look.Words;
@@ -214,14 +216,31 @@ final class Questions {
                 : Optional.empty();
     }
 
-    /** A file for a handout: HTML, or PDF where its name ends so. */
-    Optional<Path> fileToHand(Path proposed) {
+    /** What a handout is to be: its file, and for whom. */
+    record Handout(Path file, PageSheet.Edition edition) {}
+
+    /**
+     * A file for a handout: HTML, or PDF where its name ends so.
+     *
+     * @param answers whether there are answers, so that it can be with or without them
+     */
+    Optional<Handout> fileToHand(Path proposed, boolean answers) {
         JFileChooser chooser = new JFileChooser(proposed.getParent().toFile());
         chooser.setFileFilter(new FileNameExtensionFilter("Handouts (*.html, *.pdf)", "html", "pdf"));
         chooser.setSelectedFile(proposed.toFile());
+        JCheckBox with = new JCheckBox("With answers");
+        with.setName("with answers");
+        with.setToolTipText("Without, answers are left out, with lines to write");
+        if (answers) {
+            chooser.setAccessory(with);
+        }
         return chooser.showSaveDialog(over.get()) == JFileChooser.APPROVE_OPTION
-                ? Optional.of(chooser.getSelectedFile().toPath())
+                ? Optional.of(new Handout(chooser.getSelectedFile().toPath(), edition(with)))
                 : Optional.empty();
+    }
+
+    static PageSheet.Edition edition(JCheckBox withAnswers) {
+        return withAnswers.isSelected() ? PageSheet.Edition.WITH_ANSWERS : PageSheet.Edition.STUDENTS;
     }
 
     /** Files of a kind to be read; none where the person went back. */

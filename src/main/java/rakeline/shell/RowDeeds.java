@@ -41,11 +41,11 @@ final class RowDeeds {
                 Deed.of("Row", "Add a snippet below", "ctrl shift J", () -> add(false)),
                 Deed.of("Row", "Move the row up", "alt UP", () -> move(-1)).when(this::hasRow),
                 Deed.of("Row", "Move the row down", "alt DOWN", () -> move(1)).when(this::hasRow),
-                Deed.of("Row", "Fold or unfold the row", "ctrl shift F", this::fold)
+                Deed.of("Row", "Fold away as an answer, or unfold", "ctrl shift F", this::fold)
                         .when(this::hasRow),
-                Deed.of("Row", "Fold or unfold all snippets", "ctrl shift Y", this::foldAll)
+                Deed.of("Row", "Open or close all answers", "ctrl shift Y", bench::turnAnswers)
                         .when(this::hasRow),
-                Deed.of("Row", "Let the row wait, or not", "ctrl shift W", this::waitOrNot)
+                Deed.of("Row", "Run only when asked, or by itself", "ctrl shift W", this::waitOrNot)
                         .when(this::hasSnippet),
                 Deed.of("Row", "Delete the row", "ctrl shift DELETE", this::delete)
                         .when(this::hasRow));
@@ -156,19 +156,12 @@ final class RowDeeds {
 
     private void fold() {
         boolean folded = model().selectedRow().map(Row::folded).orElse(false);
-        onRows("folded or unfolded", selection(), row -> row.folded(!folded));
-    }
-
-    private void foldAll() {
-        List<String> all = model().rows().stream().map(Row::id).toList();
-        boolean anyOpen =
-                model().rows().stream().anyMatch(row -> row instanceof Row.Snippet snippet && !snippet.folded());
-        onSnippets("all folded or unfolded", all, snippet -> snippet.folded(anyOpen));
+        onRows(folded ? "unfolded" : "folded away", selection(), row -> row.folded(!folded));
     }
 
     private void waitOrNot() {
         boolean waits = selectedSnippet().map(Row.Snippet::waits).orElse(false);
-        onSnippets("waits or not", selection(), snippet -> snippet.waiting(!waits));
+        onSnippets(waits ? "runs by itself" : "runs only when asked", selection(), snippet -> snippet.waiting(!waits));
     }
 
     private Optional<Row.Snippet> selectedSnippet() {

@@ -176,14 +176,6 @@ class EditingTest {
     }
 
     @Test
-    void allSnippetsFoldAndUnfold() {
-        window.choose("Row", "Fold or unfold all snippets");
-        assertThat(folded()).containsOnly(true);
-        window.choose("Row", "Fold or unfold all snippets");
-        assertThat(folded()).containsOnly(false);
-    }
-
-    @Test
     void helpOpensAtTheQuantityAtTheCaret() {
         int place = text("r2").indexOf("headAngleDeg");
         type("r2", place, place + 4);
@@ -263,13 +255,6 @@ class EditingTest {
             window.window().bench().extend(to);
         });
         window.choose("Row", "Leave the row's text");
-    }
-
-    private List<Boolean> folded() {
-        return window.model().rows().stream()
-                .filter(Row.Snippet.class::isInstance)
-                .map(row -> ((Row.Snippet) row).folded())
-                .toList();
     }
 
     private List<String> ids() {

@@ -7,6 +7,7 @@ import javax.swing.JTextArea;
 import rakeline.engine.Outcome;
 import rakeline.engine.Result;
 import rakeline.engine.State;
+import rakeline.figure.CautionsSaid;
 import rakeline.figure.Chart;
 import rakeline.figure.Figure;
 import rakeline.figure.Table;
@@ -46,17 +47,21 @@ final class ResultView extends Pile {
             words.addMouseListener(pressed);
             add(words);
         }
-        show(NOTHING);
+        show(NOTHING, new CautionsSaid());
     }
 
-    /** Shows how the row stands. */
-    void show(Outcome standing) {
+    /**
+     * Shows how the row stands.
+     *
+     * @param said the cautions of the rows above
+     */
+    void show(Outcome standing, CautionsSaid said) {
         shown = standing;
         String[] parts = standing.message().split("\n", 2);
         put(message, sentence(standing));
         put(details, parts.length > 1 ? parts[1].strip() : "");
         put(printed, standing.printed().stripTrailing());
-        standing.result().ifPresentOrElse(result -> showResult(standing.name(), result), this::showNone);
+        standing.result().ifPresentOrElse(result -> showResult(standing.name(), result, said), this::showNone);
     }
 
     private static String sentence(Outcome standing) {
@@ -77,10 +82,10 @@ final class ResultView extends Pile {
         area.setVisible(!words.isEmpty());
     }
 
-    private void showResult(String name, Result result) {
+    private void showResult(String name, Result result, CautionsSaid said) {
         if (result instanceof Result.Shown some) {
             put(value, "");
-            showFigure(some.figure());
+            showFigure(said.next(some.figure()));
         } else if (result instanceof Result.Value some) {
             value.setFont(Double.isNaN(some.number()) ? look.body() : look.value());
             put(value, some.said(name));

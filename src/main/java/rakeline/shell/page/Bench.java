@@ -240,6 +240,23 @@ public final class Bench {
         become(model.extending(id));
     }
 
+    /** Opens the answer that a folded row belongs to, or closes it again. */
+    public void turnAnswer(String id) {
+        become(model.turning(id));
+    }
+
+    /** Opens a row's answer, if it is closed. */
+    public void openAnswer(String id) {
+        if (model.isHidden(id)) {
+            turnAnswer(id);
+        }
+    }
+
+    /** Opens all answers, or closes them where none is closed. */
+    public void turnAnswers() {
+        become(model.turningAll());
+    }
+
     public void view(Worksheet.View view) {
         commit();
         become(model.in(view));

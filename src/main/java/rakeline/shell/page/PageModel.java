@@ -2,14 +2,17 @@ package rakeline.shell.page;
 
 import java.util.Collections;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 import rakeline.engine.Control;
 import rakeline.engine.Outcome;
 import rakeline.engine.State;
+import rakeline.worksheet.Answer;
 import rakeline.worksheet.History;
 import rakeline.worksheet.Row;
 import rakeline.worksheet.Worksheet;
@@ -25,6 +28,7 @@ import rakeline.worksheet.Worksheet;
  * @param progress how far the rows that are to run have run; none when nothing runs
  * @param said what changed last, in a few words
  * @param notice one sentence that stays until it is put away, or empty
+ * @param opened the ids of folded rows that the reader has opened
  */
 public record PageModel(
         Origin origin,
@@ -36,13 +40,15 @@ public record PageModel(
         boolean allowed,
         Optional<Progress> progress,
         String said,
-        String notice) {
+        String notice,
+        Set<String> opened) {
 
     /** So many of the rows that are to run have run. */
     public record Progress(int done, int total) {}
 
     public PageModel {
         standings = Collections.unmodifiableMap(new HashMap<>(standings));
+        opened = Set.copyOf(opened);
     }
 
     /** A page just opened. */
@@ -57,7 +63,8 @@ public record PageModel(
                 allowed,
                 Optional.empty(),
                 "",
-                "");
+                "",
+                Set.of());
     }
 
     public Worksheet page() {
@@ -87,18 +94,34 @@ public record PageModel(
         return allowed ? standingOfAllowed(id) : Standing.untried(id).in(waits(id) ? State.WAITING : State.NOT_RUN);
     }
 
-    /**
-     * How a snippet stands for who looks at the page: what an exercise comes to is kept back while both the snippet and the
-     * note beneath it, which tells it, are folded.
-     */
-    public Outcome seen(Row row) {
-        List<Row> below = rows().stream()
-                .dropWhile(other -> !other.id().equals(row.id()))
-                .skip(1)
-                .limit(1)
+    /** Whether a row is folded and not opened, so that a reader sees nothing of it. */
+    public boolean isHidden(String id) {
+        return !opened.contains(id) && page().row(id).filter(Row::folded).isPresent();
+    }
+
+    /** Opens the answer that a row belongs to, or closes it again. */
+    PageModel turning(String id) {
+        List<String> turned = Answer.holding(page(), id).map(Answer::ids).orElse(List.of());
+        return opening(isHidden(id), turned);
+    }
+
+    /** Opens all answers, or closes them where none is closed. */
+    PageModel turningAll() {
+        List<String> all = Answer.of(page()).stream()
+                .flatMap(answer -> answer.ids().stream())
                 .toList();
-        boolean tells = below.stream().anyMatch(next -> next instanceof Row.Note && next.folded());
-        return row.folded() && tells ? Standing.keptBack(standing(row.id())) : standing(row.id());
+        return opening(all.stream().anyMatch(this::isHidden), all);
+    }
+
+    private PageModel opening(boolean open, List<String> rows) {
+        Set<String> now = new HashSet<>(opened);
+        if (open) {
+            now.addAll(rows);
+        } else {
+            rows.forEach(now::remove);
+        }
+        return new PageModel(
+                origin, history, handed, standings, selected, anchor, allowed, progress, said, notice, now);
     }
 
     private boolean waits(String id) {
@@ -195,26 +218,29 @@ public record PageModel(
     }
 
     PageModel with(History newHistory) {
-        return new PageModel(origin, newHistory, handed, standings, selected, anchor, allowed, progress, said, notice);
+        return new PageModel(
+                origin, newHistory, handed, standings, selected, anchor, allowed, progress, said, notice, opened);
     }
 
     PageModel handing(Worksheet page) {
-        return new PageModel(origin, history, page, standings, selected, anchor, allowed, progress, said, notice);
+        return new PageModel(
+                origin, history, page, standings, selected, anchor, allowed, progress, said, notice, opened);
     }
 
     PageModel after(Outcome outcome) {
         Map<String, Outcome> changed = new LinkedHashMap<>(standings);
         changed.put(outcome.id(), Standing.after(last(outcome.id()), outcome));
-        return new PageModel(origin, history, handed, changed, selected, anchor, allowed, progress, said, notice);
+        return new PageModel(
+                origin, history, handed, changed, selected, anchor, allowed, progress, said, notice, opened);
     }
 
     PageModel selecting(Optional<String> id) {
-        return new PageModel(origin, history, handed, standings, id, id, allowed, progress, said, notice);
+        return new PageModel(origin, history, handed, standings, id, id, allowed, progress, said, notice, opened);
     }
 
     PageModel extending(String id) {
         return new PageModel(
-                origin, history, handed, standings, Optional.of(id), anchor, allowed, progress, said, notice);
+                origin, history, handed, standings, Optional.of(id), anchor, allowed, progress, said, notice, opened);
     }
 
     /** The ids of the rows that are selected, in page order: the one at hand and all up to the anchor. */
@@ -236,23 +262,28 @@ public record PageModel(
                 allowed,
                 progress,
                 said,
-                notice);
+                notice,
+                opened);
     }
 
     PageModel allowing(boolean nowAllowed) {
-        return new PageModel(origin, history, handed, standings, selected, anchor, nowAllowed, progress, said, notice);
+        return new PageModel(
+                origin, history, handed, standings, selected, anchor, nowAllowed, progress, said, notice, opened);
     }
 
     PageModel at(Optional<Progress> newProgress) {
-        return new PageModel(origin, history, handed, standings, selected, anchor, allowed, newProgress, said, notice);
+        return new PageModel(
+                origin, history, handed, standings, selected, anchor, allowed, newProgress, said, notice, opened);
     }
 
     PageModel saying(String words) {
-        return new PageModel(origin, history, handed, standings, selected, anchor, allowed, progress, words, notice);
+        return new PageModel(
+                origin, history, handed, standings, selected, anchor, allowed, progress, words, notice, opened);
     }
 
     PageModel noticing(String sentence) {
-        return new PageModel(origin, history, handed, standings, selected, anchor, allowed, progress, said, sentence);
+        return new PageModel(
+                origin, history, handed, standings, selected, anchor, allowed, progress, said, sentence, opened);
     }
 
     PageModel savedTo(Origin newOrigin, Worksheet version) {
@@ -266,6 +297,7 @@ public record PageModel(
                 allowed,
                 progress,
                 said,
-                notice);
+                notice,
+                opened);
     }
 }

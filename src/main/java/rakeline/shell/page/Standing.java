@@ -5,7 +5,6 @@ import java.util.Map;
 import java.util.Optional;
 import rakeline.engine.Control;
 import rakeline.engine.Outcome;
-import rakeline.engine.Result;
 import rakeline.engine.State;
 
 /**
@@ -13,9 +12,6 @@ import rakeline.engine.State;
  * too while it cannot run; its state says that they are of before.
  */
 final class Standing {
-    private static final Result KEPT_BACK =
-            new Result.Text("Kept back with the folded note below; unfold this row to see it.");
-
     private Standing() {}
 
     /** A row that has not been run. */
@@ -53,14 +49,6 @@ final class Standing {
                         Map.of());
             default -> told.called(name);
         };
-    }
-
-    /** The row without its number or words, which an exercise keeps back; a figure stays. */
-    static Outcome keptBack(Outcome standing) {
-        boolean says = standing.result()
-                .filter(result -> !(result instanceof Result.Shown))
-                .isPresent();
-        return says ? standing.showing(KEPT_BACK) : standing;
     }
 
     private static List<Control> controls(Outcome before, Outcome told) {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import rakeline.quantity.Caution;
 import rakeline.quantity.Input;
 import rakeline.quantity.Reading;
 import rakeline.shell.look.Numerals;
@@ -106,11 +107,13 @@ final class RackWords {
 
     private static String ofMeasure(RackColumn column, RackReading reading) {
         String definition = column.quantity().definition();
-        String caution = column.quantity().caution();
+        String cautions = String.join(
+                " ",
+                column.quantity().cautions().stream().map(Caution::sentence).toList());
         String reason = Optional.ofNullable(reading.measures().get(column.key()))
                 .filter(measured -> !(measured instanceof Reading.Known))
                 .map(measured -> "No number: it " + measured.reason() + ".")
                 .orElse("");
-        return String.join(" ", List.of(definition, reason, caution)).strip();
+        return String.join(" ", List.of(definition, reason, cautions)).strip();
     }
 }

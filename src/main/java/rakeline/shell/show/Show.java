@@ -120,6 +120,8 @@ public final class Show implements Bench.View {
         bind(this::turnBeside, "D");
         bind(() -> pointer.toggle(layer), "P");
         bind(this::turnContrast, "H");
+        bind(this::turnAnswer, "A");
+        bind(this::turnCautions, "F1");
         bind(this::close, "ESCAPE");
     }
 
@@ -189,6 +191,16 @@ public final class Show implements Bench.View {
             sheet.turnBeside(now, all.get(Shown.at(all, now, row)));
             show(now);
         }
+    }
+
+    /** Opens the answer at hand, or closes it again. */
+    private void turnAnswer() {
+        row.ifPresent(bench::turnAnswer);
+    }
+
+    private void turnCautions() {
+        sheet.turnCautions();
+        show(bench.model());
     }
 
     private void turnContrast() {
