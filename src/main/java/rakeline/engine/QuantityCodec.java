@@ -6,6 +6,8 @@ import rakeline.quantity.Caution;
 import rakeline.quantity.Limit;
 import rakeline.quantity.Quantity;
 import rakeline.quantity.Range;
+import rakeline.quantity.SourceNote;
+import rakeline.quantity.SourceStanding;
 import rakeline.quantity.Unit;
 
 /** Quantities as they travel with a figure. */
@@ -26,7 +28,10 @@ final class QuantityCodec {
                         .text(limit.source())
                         .text(limit.side().name())
                         .flag(limit.rule()));
-        out.text(quantity.source());
+        out.list(
+                quantity.sources(),
+                (to, note) ->
+                        to.text(note.part().name()).text(note.standing().name()).text(note.text()));
     }
 
     static Quantity read(Unpacker in) throws IOException {
@@ -41,7 +46,8 @@ final class QuantityCodec {
                 in.text(),
                 readCautions(in),
                 in.list(QuantityCodec::readLimit),
-                in.text());
+                in.list(from -> new SourceNote(
+                        SourceNote.Part.valueOf(from.text()), SourceStanding.valueOf(from.text()), from.text())));
     }
 
     private static Limit readLimit(Unpacker in) throws IOException {

@@ -2,6 +2,8 @@ package rakeline.quantity;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * One declaration of an input or a measure; everything that names, prints, draws, completes or refuses it reads this.
@@ -15,7 +17,7 @@ import java.util.List;
  * @param definition one sentence
  * @param cautions what stands next to the number where it can mislead or hurt someone
  * @param limits lines drawn beside it, each with its source
- * @param source of the definition, or empty where the definition is our own
+ * @param sources what definition, default, limits, formula and uncertainty rest on
  */
 public record Quantity(
         String key,
@@ -28,11 +30,12 @@ public record Quantity(
         String definition,
         List<Caution> cautions,
         List<Limit> limits,
-        String source) {
+        List<SourceNote> sources) {
 
     public Quantity {
         cautions = List.copyOf(cautions);
         limits = List.copyOf(limits);
+        sources = List.copyOf(sources);
         if (!key.endsWith(unit.keySuffix()) && !key.contains("Per")) {
             throw new Refusal(key + " does not end in its unit, " + unit.keySuffix());
         }
@@ -41,7 +44,7 @@ public record Quantity(
     /** Starts a declaration. */
     public static Draft of(String key, String label, Unit unit, String definition) {
         Draft.Head head = new Draft.Head(key, label, unit, definition);
-        return new Draft(head, "", Range.ANY, unit.decimals(), Double.NaN, List.of(), List.of(), "");
+        return new Draft(head, "", Range.ANY, unit.decimals(), Double.NaN, List.of(), List.of(), List.of());
     }
 
     /** The same quantity under another key and label. */
@@ -57,7 +60,7 @@ public record Quantity(
                 definition,
                 cautions,
                 limits,
-                source);
+                sources);
     }
 
     /** The cautions that belong to quantities, each once. */
@@ -98,6 +101,14 @@ public record Quantity(
         return label + ", " + unit.symbol();
     }
 
+    /** What a part rests on, in words; empty where nothing is said. */
+    public String sourceOf(SourceNote.Part part) {
+        return sources.stream()
+                .filter(note -> note.part() == part)
+                .map(SourceNote::source)
+                .collect(Collectors.joining());
+    }
+
     /** What is known of it besides its definition, a line each: range, uncertainty, limits, source. */
     public List<String> facts() {
         List<String> facts = new ArrayList<>();
@@ -109,9 +120,10 @@ public record Quantity(
         }
         limits.forEach(limit -> facts.add((limit.bounds() ? "Limit: " : "Compare: ")
                 + unit.attach(Decimals.shown(limit.value())) + ", " + limit.label() + " (" + limit.source() + ")"));
-        if (!source.isBlank()) {
-            facts.add("Source: " + source);
-        }
+        Stream.of(sources)
+                .filter(notes -> !notes.isEmpty())
+                .map(notes -> notes.stream().map(SourceNote::words).collect(Collectors.joining("; ", "Sources: ", ".")))
+                .forEach(facts::add);
         return facts;
     }
 
@@ -145,30 +157,31 @@ public record Quantity(
             double uncertainty,
             List<Caution> cautions,
             List<Limit> limits,
-            String source) {
+            List<SourceNote> sources) {
 
         record Head(String key, String label, Unit unit, String definition) {}
 
         public Draft {
             cautions = List.copyOf(cautions);
             limits = List.copyOf(limits);
+            sources = List.copyOf(sources);
         }
 
         public Draft symbol(String value) {
-            return new Draft(head, value, accepted, decimals, uncertainty, cautions, limits, source);
+            return new Draft(head, value, accepted, decimals, uncertainty, cautions, limits, sources);
         }
 
         public Draft within(double from, double to) {
-            return new Draft(head, symbol, new Range(from, to), decimals, uncertainty, cautions, limits, source);
+            return new Draft(head, symbol, new Range(from, to), decimals, uncertainty, cautions, limits, sources);
         }
 
         public Draft decimals(int value) {
-            return new Draft(head, symbol, accepted, value, uncertainty, cautions, limits, source);
+            return new Draft(head, symbol, accepted, value, uncertainty, cautions, limits, sources);
         }
 
         /** The default standard uncertainty, in the unit. */
         public Draft uncertainty(double value) {
-            return new Draft(head, symbol, accepted, decimals, value, cautions, limits, source);
+            return new Draft(head, symbol, accepted, decimals, value, cautions, limits, sources);
         }
 
         /** One caution more. */
@@ -180,7 +193,7 @@ public record Quantity(
 
         /** These cautions alone. */
         public Draft cautions(List<Caution> all) {
-            return new Draft(head, symbol, accepted, decimals, uncertainty, all, limits, source);
+            return new Draft(head, symbol, accepted, decimals, uncertainty, all, limits, sources);
         }
 
         /** A floor. */
@@ -207,11 +220,15 @@ public record Quantity(
         private Draft limit(Limit limit) {
             List<Limit> more = new ArrayList<>(limits);
             more.add(limit);
-            return new Draft(head, symbol, accepted, decimals, uncertainty, cautions, more, source);
+            return new Draft(head, symbol, accepted, decimals, uncertainty, cautions, more, sources);
         }
 
-        public Draft source(String value) {
-            return new Draft(head, symbol, accepted, decimals, uncertainty, cautions, limits, value);
+        /** What a part rests on; a later note on the same part takes the place of an earlier one. */
+        public Draft source(SourceNote.Part part, SourceStanding standing, String text) {
+            List<SourceNote> more = new ArrayList<>(sources);
+            more.removeIf(note -> note.part() == part);
+            more.add(new SourceNote(part, standing, text));
+            return new Draft(head, symbol, accepted, decimals, uncertainty, cautions, limits, more);
         }
 
         public Quantity declared() {
@@ -226,7 +243,7 @@ public record Quantity(
                     head.definition(),
                     cautions,
                     limits,
-                    source);
+                    sources);
         }
     }
 }

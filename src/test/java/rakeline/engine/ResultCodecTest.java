@@ -24,6 +24,8 @@ import rakeline.quantity.Limit;
 import rakeline.quantity.Numbers;
 import rakeline.quantity.Quantity;
 import rakeline.quantity.Range;
+import rakeline.quantity.SourceNote;
+import rakeline.quantity.SourceStanding;
 import rakeline.quantity.Unit;
 
 class ResultCodecTest {
@@ -38,7 +40,7 @@ class ResultCodecTest {
             "Ground to steering axis.",
             List.of(new Caution("look", "Look out."), new Caution("seen", "Seen before.", true)),
             List.of(new Limit(45, "low", "Source A"), new Limit(75, "high", "").asRule()),
-            "Somewhere 1999");
+            List.of(new SourceNote(SourceNote.Part.FORMULA, SourceStanding.COPY, "Somewhere 1999")));
     private static final Quantity HEAD = new Quantity(
             "headAngleDeg",
             "Head angle",
@@ -50,7 +52,7 @@ class ResultCodecTest {
             "Ünï → °",
             List.of(),
             List.of(),
-            "");
+            List.of());
 
     static List<Result> results() {
         Chart chart = new Chart(

@@ -97,7 +97,7 @@ class SvgTest {
                         .distinct())
                 .isNotEmpty()
                 .allMatch(
-                        family -> List.of("Inter, sans-serif", "'JetBrains Mono', monospace", "sans-serif", "monospace")
+                        family -> List.of("Inter, sans-serif", "'Roboto Mono', monospace", "sans-serif", "monospace")
                                 .contains(family));
     }
 
