@@ -57,6 +57,7 @@ public final class PageSheet {
         if (edition == Edition.STUDENTS && !answers.isEmpty()) {
             sheet.blocks.add(new Block.ToWrite("Name", 1));
         }
+        sheet.gaps();
         sheet.controls();
         for (Row row : run.page().rows()) {
             answers.stream()
@@ -73,6 +74,15 @@ public final class PageSheet {
     /** What a quantity means: definition, drawing, unit, range, uncertainty, limits, caution, source. */
     public static Block.Entry entry(Quantity quantity, Optional<Figure> drawing) {
         return Grounds.entry(quantity, drawing);
+    }
+
+    /** What is missing is said before anything else, and once more at its place. */
+    private void gaps() {
+        List<String> gaps = run.gaps();
+        if (!gaps.isEmpty()) {
+            blocks.add(trouble("This page is not whole: of " + outcomes.size() + " rows that compute, " + gaps.size()
+                    + (gaps.size() == 1 ? " has" : " have") + " no result of now. " + String.join(" ", gaps)));
+        }
     }
 
     private void controls() {
@@ -161,8 +171,7 @@ public final class PageSheet {
 
     private void outcome(Outcome outcome, List<Block> place) {
         if (outcome.state() != State.FRESH || !outcome.message().isEmpty()) {
-            place.add(trouble("Row " + outcome.name().replaceFirst("^row ", "") + ", "
-                    + outcome.state().words() + (outcome.message().isEmpty() ? "." : ": " + outcome.message())));
+            place.add(trouble(RunPage.standing(outcome, outcome.message())));
         }
         if (!outcome.printed().isBlank()) {
             place.add(new Block.Lines(outcome.printed().stripTrailing()));

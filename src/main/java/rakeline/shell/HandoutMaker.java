@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
+import javax.swing.SwingUtilities;
 import rakeline.catalogue.Assumptions;
 import rakeline.catalogue.Roots;
 import rakeline.desk.Version;
@@ -132,9 +133,19 @@ final class HandoutMaker implements Bench.View {
         if (pending.isPresent() && now.allowed() && now.isSettled()) {
             Consumer<PageModel> then = pending.get();
             pending = Optional.empty();
-            bench.say("");
-            then.accept(now);
+            SwingUtilities.invokeLater(() -> askThenMake(now, then));
         }
+    }
+
+    /** A page with gaps is handed out only where the person says so. */
+    private void askThenMake(PageModel now, Consumer<PageModel> then) {
+        List<String> gaps = new RunPage(now.page(), now.outcomes()).gaps();
+        if (!gaps.isEmpty() && !questions.mayHandOut(gaps)) {
+            bench.say("no handout is made");
+            return;
+        }
+        bench.say("");
+        then.accept(now);
     }
 
     private Laid lay(PageModel now, PageSheet.Edition edition) {

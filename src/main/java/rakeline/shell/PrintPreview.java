@@ -208,7 +208,7 @@ final class PrintPreview {
             job.print();
             return "handed to the printer";
         } catch (PrinterException e) {
-            throw new Refusal("The printer did not take it: " + e.getMessage() + ".", e);
+            throw new Refusal("Printing failed: " + e.getMessage() + ".", e);
         }
     }
 

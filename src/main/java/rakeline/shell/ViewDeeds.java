@@ -31,7 +31,7 @@ final class ViewDeeds {
                 Deed.of(MENU, "Go to the dials", "ctrl D", face::goToDials),
                 Deed.of(
                         MENU,
-                        "First lines of code only, or all",
+                        "Show only first lines of code, or all",
                         "ctrl shift 1",
                         () -> face.ledger().turnBrief()),
                 Deed.of(MENU, "Wider text", "alt RIGHT", () -> face.ledger().divide(0.05)),

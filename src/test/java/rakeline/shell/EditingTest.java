@@ -169,9 +169,9 @@ class EditingTest {
     @Test
     void aLineIsPutBehindACommentMarkAndBack() {
         window.frame().textBox("editor r3").focus();
-        window.choose("Edit", "Comment, or not");
+        window.choose("Edit", "Comment out or uncomment");
         assertThat(text("r3")).isEqualTo("//draw(it)");
-        window.choose("Edit", "Comment, or not");
+        window.choose("Edit", "Comment out or uncomment");
         assertThat(text("r3")).isEqualTo("draw(it)");
     }
 

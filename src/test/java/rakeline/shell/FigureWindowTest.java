@@ -78,7 +78,7 @@ class FigureWindowTest {
         window.write(window.frame().dialog().textBox("held value"), "58");
         window.press(window.frame()
                 .dialog()
-                .button(JButtonMatcher.withText("Hold it"))
+                .button(JButtonMatcher.withText("Hold"))
                 .target());
         window.await("the row is rewritten", () -> text().contains(".hold(\"trailMm\", 58).by(\"fork.offsetMm\")"));
         window.choose("Edit", "Undo");

@@ -106,7 +106,7 @@ class NotesTest {
     @Test
     void aNoteIsFoldedFromTheMenu() {
         window.select("n1");
-        window.choose("Row", "Fold away as an answer, or unfold");
+        window.choose("Row", "Hide as an answer, or unhide");
         window.await("it is folded", () -> notes().stream().noneMatch(note -> note.startsWith("The head angle is")));
     }
 }

@@ -46,7 +46,7 @@ final class RackWords {
             sentences.add(row.trouble());
         }
         if (!row.missing().isEmpty()) {
-            sentences.add("Before all that is typed can stand in a file it needs "
+            sentences.add("To save what is typed, this bike still needs "
                     + row.missing().stream()
                             .map(input -> Labels.within(input.quantity().label()))
                             .collect(Collectors.joining("; "))

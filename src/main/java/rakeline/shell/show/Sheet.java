@@ -183,6 +183,7 @@ final class Sheet extends JPanel {
             say(shown, part);
             showFigure(part);
         }
+        figure.fade(shown.old());
         place.setText(where);
         revalidate();
         repaint();

@@ -11,13 +11,13 @@ import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import rakeline.engine.Outcome;
 import rakeline.engine.Result;
-import rakeline.engine.State;
 import rakeline.figure.CautionsSaid;
 import rakeline.figure.Chart;
 import rakeline.figure.Figure;
 import rakeline.figure.Table;
 import rakeline.quantity.Caution;
 import rakeline.quantity.Quantity;
+import rakeline.shell.look.Words;
 import rakeline.shell.page.PageModel;
 import rakeline.study.Vocabulary;
 import rakeline.worksheet.Answer;
@@ -26,9 +26,10 @@ import rakeline.worksheet.Row;
 /**
  * One row with a figure, as it is to be shown.
  *
+ * @param old whether the figure is not of now
  * @param hidden whether it belongs to an answer that is closed
  */
-record Shown(String row, Figure figure, Outcome standing, boolean hidden) {
+record Shown(String row, Figure figure, Outcome standing, boolean old, boolean hidden) {
     private static final String CLOSED = "Answer. Press A to open it.";
 
     /** The rows of a page that have a figure, in page order; of an answer that is closed one alone, without its figure. */
@@ -37,25 +38,26 @@ record Shown(String row, Figure figure, Outcome standing, boolean hidden) {
         List<Shown> all = new ArrayList<>();
         Set<Answer> closed = new HashSet<>();
         for (Row row : now.rows()) {
-            Outcome standing = now.standing(row.id());
-            boolean first = !now.isHidden(row.id())
-                    || figure(standing).isPresent()
-                            && closed.add(Answer.holding(now.page(), row.id()).orElseThrow());
-            if (first) {
-                figure(standing).map(figure -> of(now, row.id(), figure, said)).ifPresent(all::add);
-            }
+            figure(now, row.id())
+                    .filter(figure -> !now.isHidden(row.id())
+                            || closed.add(Answer.holding(now.page(), row.id()).orElseThrow()))
+                    .ifPresent(figure -> all.add(of(now, row.id(), figure, said)));
         }
         return List.copyOf(all);
     }
 
-    private static Optional<Figure> figure(Outcome standing) {
-        return standing.result().filter(Result.Shown.class::isInstance).map(result -> ((Result.Shown) result).figure());
+    private static Optional<Figure> figure(PageModel now, String row) {
+        return now.standing(row)
+                .result()
+                .filter(Result.Shown.class::isInstance)
+                .map(result -> ((Result.Shown) result).figure())
+                .or(() -> now.figureBefore(row));
     }
 
     private static Shown of(PageModel now, String row, Figure figure, CautionsSaid said) {
-        return now.isHidden(row)
-                ? new Shown(row, new Table("", List.of(), "", List.of()), now.standing(row), true)
-                : new Shown(row, said.next(figure), now.standing(row), false);
+        boolean hidden = now.isHidden(row);
+        Figure seen = hidden ? new Table("", List.of(), "", List.of()) : said.next(figure);
+        return new Shown(row, seen, now.standing(row), now.isOld(row), hidden);
     }
 
     /** The place of a row's figure among others, or of the first one below the row, or of the last. */
@@ -77,8 +79,7 @@ record Shown(String row, Figure figure, Outcome standing, boolean hidden) {
         if (hidden) {
             return CLOSED;
         }
-        boolean fresh = standing.state() == State.FRESH || standing.state() == State.RUNNING;
-        String state = fresh ? "" : standing.state().words() + ".";
+        String state = old ? Words.ofBefore(standing.state().words()) + why() : "";
         return Stream.concat(Stream.of(state, withHeld ? held() : ""), Sliced.sentences(figure).stream())
                 .filter(words -> !words.isBlank())
                 .collect(Collectors.joining(" "));
@@ -136,6 +137,11 @@ record Shown(String row, Figure figure, Outcome standing, boolean hidden) {
         return Vocabulary.standard().quantities().stream()
                 .filter(quantity -> names.contains(quantity.key())
                         || names.contains(quantity.label().toLowerCase(Locale.ROOT)));
+    }
+
+    private String why() {
+        String sentence = standing.message().lines().findFirst().orElse("");
+        return sentence.isEmpty() ? "" : " " + sentence;
     }
 
     String held() {

@@ -24,7 +24,15 @@ class ShownTest {
             "r1",
             FIGURE,
             new Outcome("r1", "sizes", State.FRESH, "", "", Optional.empty(), List.of(), List.of()),
+            false,
             false);
+
+    @Test
+    void aFigureThatIsNotOfNowSaysSoFirstAndWhy() {
+        Outcome failed = SHOWN.standing().in(State.FAILED).saying("Line 1: ';' expected\nJava's own words");
+        assertThat(new Shown("r1", FIGURE, failed, true, false).words(false))
+                .startsWith("Failed: this is the figure of the last good run. Line 1: ';' expected");
+    }
 
     @Test
     void beneathAFigureStandsWhatWasHeldAndThenItsCautions() {
@@ -35,14 +43,14 @@ class ShownTest {
     @Test
     void aCautionThatWasSaidBeforeIsAWordUntilItIsAskedFor() {
         Caution again = FIGURE.cautions().get(0).again();
-        Shown second = new Shown("r2", FIGURE.withCautions(List.of(again)), SHOWN.standing(), false);
+        Shown second = new Shown("r2", FIGURE.withCautions(List.of(again)), SHOWN.standing(), false, false);
         assertThat(second.cautions(false)).isEqualTo("Caution: toe contact");
         assertThat(second.cautions(true)).isEqualTo("Caution: Toe contact can throw a rider.");
     }
 
     @Test
     void anAnswerThatIsClosedSaysNothingOfItself() {
-        Shown closed = new Shown("r1", FIGURE, SHOWN.standing(), true);
+        Shown closed = new Shown("r1", FIGURE, SHOWN.standing(), false, true);
         assertThat(closed.words(true)).isEqualTo("Answer. Press A to open it.");
     }
 
@@ -54,7 +62,7 @@ class ShownTest {
     @Test
     void aCautionStandsBeneathThePartOfATableThatItBelongsTo() {
         Table all = table("Stack", "Toe room");
-        Shown shown = new Shown("r1", all, SHOWN.standing(), false);
+        Shown shown = new Shown("r1", all, SHOWN.standing(), false, false);
         assertThat(shown.cautions(table("Toe room"), false)).startsWith("Caution: Toe contact can throw a rider.");
         assertThat(shown.cautions(table("Stack"), false)).isEmpty();
     }
@@ -74,7 +82,7 @@ class ShownTest {
                                 List.of("−1"))),
                 "",
                 List.of(caution));
-        Shown shown = new Shown("r1", slopes, SHOWN.standing(), false);
+        Shown shown = new Shown("r1", slopes, SHOWN.standing(), false, false);
         assertThat(shown.cautions(Sliced.rows(Sliced.turned(slopes), 0, 1), false))
                 .isEqualTo("Caution: " + caution.sentence());
     }
