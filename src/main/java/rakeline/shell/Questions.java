@@ -108,8 +108,7 @@ final class Questions {
             int answer = ask(page, "The file has changed", "Save my version as a new file", "Overwrite", "Not now");
             return answer == 0 ? Changed.KEEP_MINE : answer == 1 ? Changed.OVERWRITE : Changed.NOT_NOW;
         }
-        JComponent page =
-                page(words, new Comparison(look.get(), "This page", "The file", differences));
+        JComponent page = page(words, new Comparison(look.get(), "This page", "The file", differences));
         int answer = ask(
                 page,
                 "The file has changed",
@@ -208,8 +207,7 @@ final class Questions {
         field.getAccessibleContext().setAccessibleName("Title of the page");
         field.selectAll();
         Ask.first(field);
-        int answer =
-                Ask.among(over.get(), new Object[] {"Title of the page", field}, "Title", 0, "Apply", "Cancel");
+        int answer = Ask.among(over.get(), new Object[] {"Title of the page", field}, "Title", 0, "Apply", "Cancel");
         return Optional.of(field.getText().strip()).filter(title -> answer == 0 && !title.isEmpty());
     }
 

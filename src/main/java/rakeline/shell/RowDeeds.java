@@ -161,7 +161,8 @@ final class RowDeeds {
 
     private void waitOrNot() {
         boolean waits = selectedSnippet().map(Row.Snippet::waits).orElse(false);
-        onSnippets(waits ? "runs automatically" : "runs only when asked", selection(), snippet -> snippet.waiting(!waits));
+        onSnippets(
+                waits ? "runs automatically" : "runs only when asked", selection(), snippet -> snippet.waiting(!waits));
     }
 
     private Optional<Row.Snippet> selectedSnippet() {

@@ -87,10 +87,8 @@ class HandoutWindowTest {
 
     /** The page has a row that fails, which is asked about. */
     private void makeItAllTheSame() {
-        window.press(window.frame()
-                .optionPane()
-                .buttonWithText("Make it anyway")
-                .target());
+        window.press(
+                window.frame().optionPane().buttonWithText("Make it anyway").target());
     }
 
     private static boolean isDrawn(DialogFixture preview, String place) {

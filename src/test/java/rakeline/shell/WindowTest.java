@@ -308,8 +308,10 @@ class WindowTest {
         PageFile.create(SafeFile.onDisk(), file, theirs);
         window.run(() -> window.window().bench().act("typed", page -> page.withText("r3", "mine")));
         window.choose("Page", "Save");
-        window.press(
-                window.frame().optionPane().buttonWithText("Reload from the file").target());
+        window.press(window.frame()
+                .optionPane()
+                .buttonWithText("Reload from the file")
+                .target());
         window.await(
                 "theirs is loaded", () -> window.window().bench().model().page().equals(theirs));
         assertThat(PageFile.open(SafeFile.onDisk(), file).page()).isEqualTo(theirs);

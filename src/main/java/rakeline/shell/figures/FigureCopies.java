@@ -134,8 +134,7 @@ public final class FigureCopies {
     }
 
     private boolean mayReplace(File file) {
-        return Ask.among(view, file.getName() + " is there already.", "Save the figure", 1, "Replace", "Cancel")
-                == 0;
+        return Ask.among(view, file.getName() + " is there already.", "Save the figure", 1, "Replace", "Cancel") == 0;
     }
 
     /**

@@ -135,8 +135,7 @@ final class RowView extends JPanel implements Heights.Flowing {
         boolean hidden = now.isHidden(id);
         showFold(now, row, reading);
         if (row instanceof Row.Snippet) {
-            result.show(
-                    now.standing(id), now.figureBefore(id), now.isOld(id), hidden ? new CautionsSaid() : said);
+            result.show(now.standing(id), now.figureBefore(id), now.isOld(id), hidden ? new CautionsSaid() : said);
             gutter.show(now.standing(id));
             reshape(hidden ? RowShape.FOLDED : RowShape.of(result, columns));
         } else {

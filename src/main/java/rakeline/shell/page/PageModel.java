@@ -15,8 +15,8 @@ import rakeline.engine.Control;
 import rakeline.engine.Outcome;
 import rakeline.engine.Result;
 import rakeline.engine.State;
-import rakeline.worksheet.Answer;
 import rakeline.figure.Figure;
+import rakeline.worksheet.Answer;
 import rakeline.worksheet.History;
 import rakeline.worksheet.Row;
 import rakeline.worksheet.Worksheet;
@@ -74,7 +74,8 @@ public record PageModel(
                 "",
                 "",
                 Map.of(),
-                false, Set.of());
+                false,
+                Set.of());
     }
 
     public Worksheet page() {
@@ -131,7 +132,8 @@ public record PageModel(
             rows.forEach(now::remove);
         }
         return new PageModel(
-                origin, history, handed, standings, selected, anchor, allowed, progress, said, notice, figures, rested, now);
+                origin, history, handed, standings, selected, anchor, allowed, progress, said, notice, figures, rested,
+                now);
     }
 
     private boolean waits(String id) {
@@ -267,12 +269,14 @@ public record PageModel(
                 said,
                 notice,
                 figures,
-                rested, opened);
+                rested,
+                opened);
     }
 
     PageModel handing(Worksheet page) {
         return new PageModel(
-                origin, history, page, standings, selected, anchor, allowed, progress, said, notice, figures, false, opened);
+                origin, history, page, standings, selected, anchor, allowed, progress, said, notice, figures, false,
+                opened);
     }
 
     PageModel after(Outcome outcome) {
@@ -290,7 +294,8 @@ public record PageModel(
                 said,
                 notice,
                 figuresAfter(outcome),
-                rested, opened);
+                rested,
+                opened);
     }
 
     private Map<String, Figure> figuresAfter(Outcome outcome) {
@@ -347,7 +352,8 @@ public record PageModel(
                 said,
                 notice,
                 figures,
-                rested, opened);
+                rested,
+                opened);
     }
 
     /** The ids of the rows that are selected, in page order: the one at hand and all up to the anchor. */
@@ -371,7 +377,8 @@ public record PageModel(
                 said,
                 notice,
                 figures,
-                rested, opened);
+                rested,
+                opened);
     }
 
     PageModel allowing(boolean nowAllowed) {
@@ -387,7 +394,8 @@ public record PageModel(
                 said,
                 notice,
                 figures,
-                rested, opened);
+                rested,
+                opened);
     }
 
     PageModel at(Optional<Progress> newProgress) {
@@ -403,13 +411,14 @@ public record PageModel(
                 said,
                 notice,
                 figures,
-                rested, opened);
+                rested,
+                opened);
     }
 
     PageModel saying(String words) {
         return new PageModel(
-                origin, history, handed, standings, selected, anchor, allowed, progress, words, notice, figures,
-                rested, opened);
+                origin, history, handed, standings, selected, anchor, allowed, progress, words, notice, figures, rested,
+                opened);
     }
 
     PageModel noticing(String sentence) {
@@ -431,6 +440,7 @@ public record PageModel(
                 said,
                 notice,
                 figures,
-                rested, opened);
+                rested,
+                opened);
     }
 }

@@ -107,8 +107,7 @@ public final class RackHand {
         list.setFixedCellWidth(look.px(300));
         Ask.first(list);
         list.setSelectedIndex(0);
-        int answer =
-                Ask.among(pane, new JScrollPane(list), "Bikes that come with the program", 0, "Add", "Cancel");
+        int answer = Ask.among(pane, new JScrollPane(list), "Bikes that come with the program", 0, "Add", "Cancel");
         if (answer == 0) {
             List<String> chosen =
                     list.getSelectedValuesList().stream().map(paths::get).toList();

@@ -96,9 +96,8 @@ class SvgTest {
                         .flatMap(figure -> families(figure).stream())
                         .distinct())
                 .isNotEmpty()
-                .allMatch(
-                        family -> List.of("Inter, sans-serif", "'Roboto Mono', monospace", "sans-serif", "monospace")
-                                .contains(family));
+                .allMatch(family -> List.of("Inter, sans-serif", "'Roboto Mono', monospace", "sans-serif", "monospace")
+                        .contains(family));
     }
 
     private static List<String> families(Figure figure) {
