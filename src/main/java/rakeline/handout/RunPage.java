@@ -3,12 +3,14 @@ package rakeline.handout;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import rakeline.engine.Control;
 import rakeline.engine.Outcome;
 import rakeline.engine.Result;
+import rakeline.engine.State;
 import rakeline.figure.Figure;
 import rakeline.worksheet.Row;
 import rakeline.worksheet.Worksheet;
@@ -23,8 +25,32 @@ public record RunPage(Worksheet page, List<Outcome> outcomes) {
         outcomes = List.copyOf(outcomes);
     }
 
+    /** The same without folded rows, for those who shall find the answers themselves. */
+    RunPage withoutAnswers() {
+        List<Row> open = page.rows().stream().filter(row -> !row.folded()).toList();
+        Set<String> ids = open.stream().map(Row::id).collect(Collectors.toSet());
+        return new RunPage(
+                page.withRows(open),
+                outcomes.stream().filter(outcome -> ids.contains(outcome.id())).toList());
+    }
+
     Map<String, Outcome> byId() {
         return outcomes.stream().collect(Collectors.toMap(Outcome::id, Function.identity()));
+    }
+
+    /** For each row that has no result of now, which and why, in one sentence. */
+    public List<String> gaps() {
+        return outcomes.stream()
+                .filter(outcome -> outcome.state() != State.FRESH)
+                .map(outcome ->
+                        standing(outcome, outcome.message().lines().findFirst().orElse("")))
+                .toList();
+    }
+
+    /** How a row stands, and why. */
+    static String standing(Outcome outcome, String why) {
+        return "Row " + outcome.name().replaceFirst("^row ", "") + ", "
+                + outcome.state().words() + (why.isEmpty() ? "." : ": " + why);
     }
 
     List<Control> controls() {

@@ -37,13 +37,13 @@ final class Rescue implements Bench.View {
     private void tell(String trouble) {
         bench.say(
                 trouble.isEmpty()
-                        ? "changes are kept again"
-                        : "What you change is not kept until you save: " + trouble);
+                        ? "changes are backed up again"
+                        : "Your changes are not backed up until you save: " + trouble);
     }
 
     @Override
     public void show(PageModel now) {
-        if (now.history().isSaved()) {
+        if (now.isSaved()) {
             kept = Optional.empty();
             journal.forget();
         } else if (!isKept(now)) {

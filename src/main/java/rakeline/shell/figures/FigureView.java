@@ -15,6 +15,7 @@ import java.awt.image.BufferedImage;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import javax.swing.JPanel;
 import javax.swing.JRootPane;
@@ -29,8 +30,10 @@ import rakeline.figure.paint.DrawingPainter;
 import rakeline.figure.paint.FigurePainter;
 import rakeline.figure.paint.Grip;
 import rakeline.figure.paint.View;
+import rakeline.quantity.Caution;
 import rakeline.shell.look.Heights;
 import rakeline.shell.look.Look;
+import rakeline.shell.look.Words;
 
 /** A figure on the window. A chart can be zoomed and read off, by pointer and by keys. */
 public final class FigureView extends JPanel implements Heights.Flowing {
@@ -38,6 +41,9 @@ public final class FigureView extends JPanel implements Heights.Flowing {
     private static final double MARGIN = 8;
 
     private static final int TALLEST_DRAWING = 420;
+
+    /** How much of a figure that is not of now is covered, of 255. */
+    private static final int VEIL = 165;
 
     private final transient Look look;
     private transient Optional<Figure> figure = Optional.empty();
@@ -49,6 +55,7 @@ public final class FigureView extends JPanel implements Heights.Flowing {
     private final transient DrawingHand closer = new DrawingHand(this);
     private final transient GripHand gripping = new GripHand(this);
     private final transient GripKeys handle = new GripKeys(this, gripping);
+    private boolean faded;
     private int measuredWidth = -1;
     private int measuredHeight;
 
@@ -148,6 +155,10 @@ public final class FigureView extends JPanel implements Heights.Flowing {
         if (HeldHand.isOnHeld(this, event)) {
             return HeldHand.WORDS;
         }
+        if (painter.filter(drawn -> drawn.cautionsArea(area()).contains(event.getPoint()))
+                .isPresent()) {
+            return Words.tip(cautions());
+        }
         return chart().map(shown -> Gaps.at(shown, view.step()))
                 .filter(reasons -> !reasons.isEmpty())
                 .or(() -> gripping.words(event))
@@ -211,8 +222,17 @@ public final class FigureView extends JPanel implements Heights.Flowing {
     private void describe(Figure next) {
         boolean chart = next instanceof Chart;
         String kind = kind(next);
+        getAccessibleContext().setAccessibleDescription(cautions());
         getAccessibleContext().setAccessibleName(next.title().isEmpty() ? kind : kind + ": " + next.title());
         setCursor(Cursor.getPredefinedCursor(chart ? Cursor.CROSSHAIR_CURSOR : Cursor.DEFAULT_CURSOR));
+    }
+
+    /** All cautions in full, those too that stand as a word. */
+    private String cautions() {
+        return figure.stream()
+                .flatMap(shown -> shown.cautions().stream())
+                .map(Caution::sentence)
+                .collect(Collectors.joining("\n"));
     }
 
     private static String kind(Figure figure) {
@@ -223,6 +243,18 @@ public final class FigureView extends JPanel implements Heights.Flowing {
             return "Map";
         }
         return figure instanceof Table ? "Table" : "Drawing";
+    }
+
+    /** Fades what is not of now; the words that say so are its owner's. */
+    public void fade(boolean old) {
+        if (old != faded) {
+            faded = old;
+            repaint();
+        }
+    }
+
+    public boolean isFaded() {
+        return faded;
     }
 
     /** The figure shown. */
@@ -312,6 +344,10 @@ public final class FigureView extends JPanel implements Heights.Flowing {
         });
         painter.ifPresent(some -> draw(some, (Graphics2D) pen.create()));
         gripping.draw(pen, look, handle.taken());
+        if (faded) {
+            pen.setColor(new Color(ground.getRed(), ground.getGreen(), ground.getBlue(), VEIL));
+            pen.fillRect(0, 0, getWidth(), getHeight());
+        }
         if (isFocusOwner()) {
             pen.setColor(look.edge());
             pen.drawRect(0, 0, getWidth() - 1, getHeight() - 1);

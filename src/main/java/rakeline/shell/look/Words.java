@@ -2,6 +2,7 @@ package rakeline.shell.look;
 
 import java.awt.Color;
 import java.awt.Font;
+import java.util.Locale;
 import javax.swing.BorderFactory;
 import javax.swing.JLabel;
 import javax.swing.JTextArea;
@@ -35,10 +36,22 @@ public final class Words {
         return area;
     }
 
+    /** Words for a tip that wraps them, lines kept. */
+    public static String tip(String words) {
+        String lines = words.replace("&", "&amp;").replace("<", "&lt;").replace("\n", "<br>");
+        return "<html><body style='width: 320px'>" + lines + "</body></html>";
+    }
+
     /** Keeps a change of text from scrolling the page. */
     public static void still(javax.swing.text.JTextComponent component) {
         DefaultCaret caret = new DefaultCaret();
         caret.setUpdatePolicy(DefaultCaret.NEVER_UPDATE);
         component.setCaret(caret);
+    }
+
+    /** What stands upon a figure that is not of now, as in {@code Failed: this is the figure of the last good run.} */
+    public static String ofBefore(String state) {
+        return state.substring(0, 1).toUpperCase(Locale.ROOT) + state.substring(1)
+                + ": this is the figure of the last good run.";
     }
 }

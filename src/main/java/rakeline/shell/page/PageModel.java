@@ -2,14 +2,21 @@ package rakeline.shell.page;
 
 import java.util.Collections;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
+import rakeline.catalogue.Bundled;
 import rakeline.engine.Control;
 import rakeline.engine.Outcome;
+import rakeline.engine.Result;
 import rakeline.engine.State;
+import rakeline.figure.Figure;
+import rakeline.worksheet.Answer;
 import rakeline.worksheet.History;
 import rakeline.worksheet.Row;
 import rakeline.worksheet.Worksheet;
@@ -25,6 +32,9 @@ import rakeline.worksheet.Worksheet;
  * @param progress how far the rows that are to run have run; none when nothing runs
  * @param said what changed last, in a few words
  * @param notice one sentence that stays until it is put away, or empty
+ * @param figures what each row showed when it last ran to its end, of those that showed a figure
+ * @param rested whether the session has nothing left to do of what it was told
+ * @param opened the ids of folded rows that the reader has opened
  */
 public record PageModel(
         Origin origin,
@@ -36,13 +46,18 @@ public record PageModel(
         boolean allowed,
         Optional<Progress> progress,
         String said,
-        String notice) {
+        String notice,
+        Map<String, Figure> figures,
+        boolean rested,
+        Set<String> opened) {
 
     /** So many of the rows that are to run have run. */
     public record Progress(int done, int total) {}
 
     public PageModel {
         standings = Collections.unmodifiableMap(new HashMap<>(standings));
+        opened = Set.copyOf(opened);
+        figures = Map.copyOf(figures);
     }
 
     /** A page just opened. */
@@ -57,7 +72,10 @@ public record PageModel(
                 allowed,
                 Optional.empty(),
                 "",
-                "");
+                "",
+                Map.of(),
+                false,
+                Set.of());
     }
 
     public Worksheet page() {
@@ -87,18 +105,35 @@ public record PageModel(
         return allowed ? standingOfAllowed(id) : Standing.untried(id).in(waits(id) ? State.WAITING : State.NOT_RUN);
     }
 
-    /**
-     * How a snippet stands for who looks at the page: what an exercise comes to is kept back while both the snippet and the
-     * note beneath it, which tells it, are folded.
-     */
-    public Outcome seen(Row row) {
-        List<Row> below = rows().stream()
-                .dropWhile(other -> !other.id().equals(row.id()))
-                .skip(1)
-                .limit(1)
+    /** Whether a row is folded and not opened, so that a reader sees nothing of it. */
+    public boolean isHidden(String id) {
+        return !opened.contains(id) && page().row(id).filter(Row::folded).isPresent();
+    }
+
+    /** Opens the answer that a row belongs to, or closes it again. */
+    PageModel turning(String id) {
+        List<String> turned = Answer.holding(page(), id).map(Answer::ids).orElse(List.of());
+        return opening(isHidden(id), turned);
+    }
+
+    /** Opens all answers, or closes them where none is closed. */
+    PageModel turningAll() {
+        List<String> all = Answer.of(page()).stream()
+                .flatMap(answer -> answer.ids().stream())
                 .toList();
-        boolean tells = below.stream().anyMatch(next -> next instanceof Row.Note && next.folded());
-        return row.folded() && tells ? Standing.keptBack(standing(row.id())) : standing(row.id());
+        return opening(all.stream().anyMatch(this::isHidden), all);
+    }
+
+    private PageModel opening(boolean open, List<String> rows) {
+        Set<String> now = new HashSet<>(opened);
+        if (open) {
+            now.addAll(rows);
+        } else {
+            rows.forEach(now::remove);
+        }
+        return new PageModel(
+                origin, history, handed, standings, selected, anchor, allowed, progress, said, notice, figures, rested,
+                now);
     }
 
     private boolean waits(String id) {
@@ -142,11 +177,38 @@ public record PageModel(
                 .toList();
     }
 
-    /** Whether every row stands as it will stay: run, failed, stopped, waiting or without what it needs. */
+    /** Whether every row stands as it will stay: run, failed, stopped, waiting, given up or without what it needs. */
     public boolean isSettled() {
-        return !isRunning()
-                && outcomes().stream()
-                        .noneMatch(row -> row.state() == State.OUT_OF_DATE || row.state() == State.RUNNING);
+        return rested && !isRunning() && rows().stream().noneMatch(this::isPending);
+    }
+
+    /** Whether nothing would be lost; where a dial or picker of a bundled page stands is no work. */
+    public boolean isSaved() {
+        return origin instanceof Origin.Bundled
+                ? history.isSaved(page -> page.withDials(Map.of()).withPicks(Map.of()))
+                : history.isSaved();
+    }
+
+    /** A version of the page with all that its pickers stand at, also where nobody has chosen yet. */
+    public Worksheet choosing(Worksheet version) {
+        return choosing(version, picker -> true);
+    }
+
+    /** The same for the pickers of bikes, which stand at another one once the rack changes. */
+    Worksheet choosingBikes(Worksheet version) {
+        return choosing(version, picker -> picker.chosen().endsWith(Bundled.BIKES.ending()));
+    }
+
+    private Worksheet choosing(Worksheet version, Predicate<Control.Picker> which) {
+        Worksheet chosen = version;
+        for (Control control : controls()) {
+            if (control instanceof Control.Picker picker
+                    && which.test(picker)
+                    && !chosen.picks().containsKey(picker.name())) {
+                chosen = chosen.withPick(picker.name(), picker.chosen());
+            }
+        }
+        return chosen;
     }
 
     /** Dials and pickers in page order, at the values that the page holds. */
@@ -195,26 +257,103 @@ public record PageModel(
     }
 
     PageModel with(History newHistory) {
-        return new PageModel(origin, newHistory, handed, standings, selected, anchor, allowed, progress, said, notice);
+        return new PageModel(
+                origin,
+                newHistory,
+                handed,
+                standings,
+                selected,
+                anchor,
+                allowed,
+                progress,
+                said,
+                notice,
+                figures,
+                rested,
+                opened);
     }
 
     PageModel handing(Worksheet page) {
-        return new PageModel(origin, history, page, standings, selected, anchor, allowed, progress, said, notice);
+        return new PageModel(
+                origin, history, page, standings, selected, anchor, allowed, progress, said, notice, figures, false,
+                opened);
     }
 
     PageModel after(Outcome outcome) {
         Map<String, Outcome> changed = new LinkedHashMap<>(standings);
         changed.put(outcome.id(), Standing.after(last(outcome.id()), outcome));
-        return new PageModel(origin, history, handed, changed, selected, anchor, allowed, progress, said, notice);
+        return new PageModel(
+                origin,
+                history,
+                handed,
+                changed,
+                selected,
+                anchor,
+                allowed,
+                progress,
+                said,
+                notice,
+                figuresAfter(outcome),
+                rested,
+                opened);
+    }
+
+    private Map<String, Figure> figuresAfter(Outcome outcome) {
+        if (outcome.state() != State.FRESH) {
+            return figures;
+        }
+        Map<String, Figure> changed = new HashMap<>(figures);
+        changed.remove(outcome.id());
+        figure(outcome).ifPresent(figure -> changed.put(outcome.id(), figure));
+        return changed;
+    }
+
+    private static Optional<Figure> figure(Outcome standing) {
+        return standing.result().filter(Result.Shown.class::isInstance).map(result -> ((Result.Shown) result).figure());
+    }
+
+    /** The figure that a row showed when it last ran to its end, where it is not fresh and has no result of its own now. */
+    public Optional<Figure> figureBefore(String id) {
+        Outcome standing = standing(id);
+        return allowed && standing.state() != State.FRESH && standing.result().isEmpty()
+                ? Optional.ofNullable(figures.get(id))
+                : Optional.empty();
+    }
+
+    /** Whether what a row shows is of before, and no run of it is on its way. */
+    public boolean isOld(String id) {
+        boolean comes = !rested && !isBelowPending(id);
+        return standing(id).state() == State.OUT_OF_DATE && !comes
+                || figureBefore(id).isPresent();
+    }
+
+    /** The same, told something by a person or having nothing left to do. */
+    PageModel resting(boolean nowRested) {
+        return new PageModel(
+                origin, history, handed, standings, selected, anchor, allowed, progress, said, notice, figures,
+                nowRested, opened);
     }
 
     PageModel selecting(Optional<String> id) {
-        return new PageModel(origin, history, handed, standings, id, id, allowed, progress, said, notice);
+        return new PageModel(
+                origin, history, handed, standings, id, id, allowed, progress, said, notice, figures, rested, opened);
     }
 
     PageModel extending(String id) {
         return new PageModel(
-                origin, history, handed, standings, Optional.of(id), anchor, allowed, progress, said, notice);
+                origin,
+                history,
+                handed,
+                standings,
+                Optional.of(id),
+                anchor,
+                allowed,
+                progress,
+                said,
+                notice,
+                figures,
+                rested,
+                opened);
     }
 
     /** The ids of the rows that are selected, in page order: the one at hand and all up to the anchor. */
@@ -236,23 +375,56 @@ public record PageModel(
                 allowed,
                 progress,
                 said,
-                notice);
+                notice,
+                figures,
+                rested,
+                opened);
     }
 
     PageModel allowing(boolean nowAllowed) {
-        return new PageModel(origin, history, handed, standings, selected, anchor, nowAllowed, progress, said, notice);
+        return new PageModel(
+                origin,
+                history,
+                handed,
+                standings,
+                selected,
+                anchor,
+                nowAllowed,
+                progress,
+                said,
+                notice,
+                figures,
+                rested,
+                opened);
     }
 
     PageModel at(Optional<Progress> newProgress) {
-        return new PageModel(origin, history, handed, standings, selected, anchor, allowed, newProgress, said, notice);
+        return new PageModel(
+                origin,
+                history,
+                handed,
+                standings,
+                selected,
+                anchor,
+                allowed,
+                newProgress,
+                said,
+                notice,
+                figures,
+                rested,
+                opened);
     }
 
     PageModel saying(String words) {
-        return new PageModel(origin, history, handed, standings, selected, anchor, allowed, progress, words, notice);
+        return new PageModel(
+                origin, history, handed, standings, selected, anchor, allowed, progress, words, notice, figures, rested,
+                opened);
     }
 
     PageModel noticing(String sentence) {
-        return new PageModel(origin, history, handed, standings, selected, anchor, allowed, progress, said, sentence);
+        return new PageModel(
+                origin, history, handed, standings, selected, anchor, allowed, progress, said, sentence, figures,
+                rested, opened);
     }
 
     PageModel savedTo(Origin newOrigin, Worksheet version) {
@@ -266,6 +438,9 @@ public record PageModel(
                 allowed,
                 progress,
                 said,
-                notice);
+                notice,
+                figures,
+                rested,
+                opened);
     }
 }
