@@ -7,11 +7,13 @@ import java.util.Optional;
 import java.util.function.Consumer;
 import picocli.CommandLine.Option;
 import rakeline.geometry.Bike;
+import rakeline.geometry.BikeGroups;
 import rakeline.geometry.Hands;
 import rakeline.geometry.Setting;
 import rakeline.handling.Ride;
 import rakeline.quantity.Input;
 import rakeline.quantity.Refusal;
+import rakeline.quantity.Sentences;
 import rakeline.rider.Rider;
 import rakeline.rider.RiderKeys;
 
@@ -68,7 +70,7 @@ final class Riding {
     /** One sentence where both files give a shoe or contact points. */
     List<String> notices(String bike) {
         return rider().map(who -> who.groupsWonFrom(redrawn(bike))).filter(groups -> !groups.isEmpty()).stream()
-                .map(groups -> rider + " gives " + String.join(" and ", groups) + ", which stands in place of that of "
+                .map(groups -> rider + " gives " + Sentences.list(groups.stream().map(BikeGroups::words).toList()) + ", which stands in place of that of "
                         + bike + ".")
                 .toList();
     }

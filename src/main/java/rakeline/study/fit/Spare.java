@@ -49,7 +49,7 @@ final class Spare {
         Quantity meets = measure.quantity();
         Limit until = new Limit(
                 Double.NaN,
-                "until " + meets.label() + " is down to " + meets.formatWithUnit(limit.value()),
+                "until " + meets.inSentence() + " is down to " + meets.formatWithUnit(limit.value()),
                 limit.source(),
                 Limit.Side.AT_MOST);
         return new Left(
