@@ -33,6 +33,11 @@ public final class BikeWriter {
         return (safe.length() > LONGEST_NAME ? safe.substring(0, LONGEST_NAME) : safe) + BikeFile.ENDING;
     }
 
+    /** The whole file as text, lines ended by line feeds. */
+    public static String text(Bike bike) {
+        return new String(write(bike), StandardCharsets.UTF_8);
+    }
+
     /** The whole file, lines ended by line feeds. */
     public static byte[] write(Bike bike) {
         try {
