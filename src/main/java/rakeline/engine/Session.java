@@ -67,7 +67,7 @@ public interface Session extends AutoCloseable {
         /** So many of the rows that are to run have run. */
         record Progress(int done, int total) implements Event {}
 
-        /** Nothing is left to run. */
+        /** Nothing is left to do of what was asked. */
         record Idle() implements Event {}
 
         /** A worker was lost and another took over; says which row did what. */
@@ -102,7 +102,11 @@ public interface Session extends AutoCloseable {
     /** Stops what runs; the row is then stopped. */
     void stop();
 
-    /** Waits until nothing is left to run, and returns every snippet row's outcome in page order. */
+    /**
+     * Waits until nothing is left to run, and returns every snippet row's outcome in page order.
+     *
+     * @throws IllegalStateException where the session has ended, before or while it is waited for
+     */
     List<Outcome> settle() throws InterruptedException;
 
     /** Ends the worker. */

@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.concurrent.atomic.AtomicReference;
 import rakeline.catalogue.Roots;
 
-/** What a running row is given from outside. */
+/** What a running row is given from outside; where none are put in force, those of a place without a worksheet. */
 public interface Surroundings {
     /**
      * The value that the dial being initialised stands at.
@@ -13,8 +13,13 @@ public interface Surroundings {
      */
     double dial(DialRequest asked);
 
-    /** The path chosen in the picker being initialised. */
-    String pick(PickRequest asked);
+    /**
+     * What is chosen in the picker being initialised.
+     *
+     * @throws rakeline.quantity.Refusal where no top-level variable is being initialised by it, or the file of what is
+     *     chosen cannot be read
+     */
+    <T> Listed<T> pick(PickRequest<T> asked);
 
     /** Where files are found. */
     Roots roots();
@@ -36,7 +41,7 @@ public interface Surroundings {
 
     /** Where the one value in force is kept. */
     final class Holder {
-        private static final AtomicReference<Surroundings> CURRENT = new AtomicReference<>();
+        private static final AtomicReference<Surroundings> CURRENT = new AtomicReference<>(new OutsideAWorksheet());
 
         private Holder() {}
     }
