@@ -132,7 +132,7 @@ public final class RackHand {
 
     private void keep(List<Bike> bikes) {
         if (bikes.isEmpty()) {
-            store.say("Nothing was put on the rack, since a cell of the chart is doubtful or a number is missing.");
+            store.say("Nothing was put on the rack: in every size of the chart a cell is doubtful or a number is missing.");
         } else {
             stock.create(bikes);
         }

@@ -300,7 +300,16 @@ public record RackState(
                 bike.name(),
                 numbers,
                 typed(bike),
-                isToBeWritten(bike) ? BikeWriter.text(bike.bike().orElseThrow()) : "",
-                isToBeWritten(bike) ? before(bike).map(BikeWriter::text).toList() : List.of());
+                isToBeWritten(bike) ? text(bike.bike().orElseThrow()) : "",
+                isToBeWritten(bike) ? before(bike).map(RackState::text).filter(text -> !text.isEmpty()).toList() : List.of());
+    }
+
+    /** What no file can hold cannot be kept either; that is said when it is to be written. */
+    private static String text(Bike bike) {
+        try {
+            return BikeWriter.text(bike);
+        } catch (Refusal noFile) {
+            return "";
+        }
     }
 }

@@ -7,8 +7,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Consumer;
-import java.util.function.Supplier;
-import java.util.stream.Stream;
 import rakeline.catalogue.BikeFile;
 import rakeline.catalogue.BikeWriter;
 import rakeline.catalogue.Bundled;

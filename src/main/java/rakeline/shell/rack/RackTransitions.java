@@ -1,17 +1,13 @@
 package rakeline.shell.rack;
 
 import java.math.BigDecimal;
-import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
 import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
-import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import rakeline.catalogue.BikeWriter;
 import rakeline.desk.RackView;
@@ -235,13 +231,18 @@ final class RackTransitions {
     private static Next released(Next next, OpenCell cell) {
         RackState closed = next.state().closed(cell.id(), cell.key());
         Optional<RackBike> bike = closed.bike(cell.id());
-        if (bike.isEmpty()) {
-            return next.with(closed);
+        try {
+            return bike.map(one -> released(next.with(closed), one, cell)).orElse(next.with(closed));
+        } catch (Refusal refusal) {
+            return next.with(closed).and(new RackEffect.Tell(refusal.getMessage()));
         }
-        BikeDraft after = entered(closed, bike.get(), cell);
-        return bike.get().draft().isMeasured() && !bike.get().isTrial()
-                ? tried(next.with(closed), bike.get(), after, cell)
-                : next.with(changed(closed, bike.get(), after));
+    }
+
+    private static Next released(Next next, RackBike bike, OpenCell cell) {
+        BikeDraft after = entered(next.state(), bike, cell);
+        return bike.draft().isMeasured() && !bike.isTrial()
+                ? tried(next, bike, after, cell)
+                : next.with(changed(next.state(), bike, after));
     }
 
     /** What is measured stays as it was measured: a copy takes its place side by side. */
