@@ -145,7 +145,9 @@ public final class Memory {
                 numbers,
                 open,
                 optional(piece, "written").map(Piece::text).orElse(""),
-                optional(piece, "before").map(before -> before.each(Piece::text)).orElse(List.of()));
+                optional(piece, "before")
+                        .map(before -> before.each(Piece::text))
+                        .orElse(List.of()));
     }
 
     private static Map<String, Object> writeRack(RackView rack) {

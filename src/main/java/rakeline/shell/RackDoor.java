@@ -5,8 +5,8 @@ import java.util.function.Supplier;
 import rakeline.desk.RackView;
 import rakeline.shell.page.Background;
 import rakeline.shell.page.Bench;
-import rakeline.shell.rack.RackStore;
 import rakeline.shell.rack.RackHand;
+import rakeline.shell.rack.RackStore;
 
 /** Opens the rack and closes it, and remembers which. */
 final class RackDoor {

@@ -110,8 +110,8 @@ final class CellWriter extends AbstractCellEditor implements TableCellEditor {
     private void check() {
         store.state()
                 .bike(id)
-                .ifPresent(
-                        bike -> bike.draft().typed(column, field.getText(), store.state().lengths()));
+                .ifPresent(bike -> bike.draft()
+                        .typed(column, field.getText(), store.state().lengths()));
         field.putClientProperty("JComponent.outline", null);
         said.accept("");
     }

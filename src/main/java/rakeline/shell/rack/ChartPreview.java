@@ -150,9 +150,7 @@ final class ChartPreview extends JPanel {
                             : "On the rack go "
                                     + String.join(
                                             ", ",
-                                            now.bikes().stream()
-                                                    .map(Bike::name)
-                                                    .toList())
+                                            now.bikes().stream().map(Bike::name).toList())
                                     + "; the others stay away.",
                     true);
         }

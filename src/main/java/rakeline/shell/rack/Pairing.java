@@ -61,8 +61,7 @@ record Pairing(
      * @throws java.util.concurrent.CancellationException where the progress does not go on
      */
     List<Figure> compared(BikeDrawing.At at, Progress progress) {
-        List<Ride> rides =
-                each(this::ride, progress).toList();
+        List<Ride> rides = each(this::ride, progress).toList();
         List<Contender> contenders = IntStream.range(0, rides.size())
                 .mapToObj(i -> new Contender(rides.get(i), i))
                 .toList();

@@ -81,11 +81,12 @@ final class PairingChoice {
         return switch (choices.contact().whose()) {
             case OWN -> Optional.empty();
             case RIDER -> choices.rider().flatMap(rider -> given(() -> Wanted.of(rider)));
-            case BIKE -> store.rows().stream()
-                    .filter(choices.contact()::isOf)
-                    .findFirst()
-                    .flatMap(RackBike::bike)
-                    .flatMap(bike -> given(() -> Wanted.of(bike)));
+            case BIKE ->
+                store.rows().stream()
+                        .filter(choices.contact()::isOf)
+                        .findFirst()
+                        .flatMap(RackBike::bike)
+                        .flatMap(bike -> given(() -> Wanted.of(bike)));
         };
     }
 
@@ -145,9 +146,8 @@ final class PairingChoice {
                 .filter(rider -> given(() -> Wanted.of(rider)).isPresent())
                 .ifPresent(rider -> all.add(new Choice<>("those of " + rider.name(), RackChoices.Contact.RIDER)));
         store.rows().stream()
-                .filter(row -> row.bike()
-                        .flatMap(bike -> given(() -> Wanted.of(bike)))
-                        .isPresent())
+                .filter(row ->
+                        row.bike().flatMap(bike -> given(() -> Wanted.of(bike))).isPresent())
                 .forEach(row -> all.add(new Choice<>("those of " + row.name(), RackChoices.Contact.of(row))));
         return all;
     }

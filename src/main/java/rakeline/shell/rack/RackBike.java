@@ -157,8 +157,7 @@ public record RackBike(String id, BikeDraft draft, Filed filed, Presence presenc
 
     /** Whether its file is to be called otherwise. */
     boolean isMisnamed() {
-        return place().filter(own -> !draft.fileName().isEmpty()
-                        && !own.name().equals(draft.fileName()))
+        return place().filter(own -> !draft.fileName().isEmpty() && !own.name().equals(draft.fileName()))
                 .isPresent();
     }
 

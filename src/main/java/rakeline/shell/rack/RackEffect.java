@@ -33,8 +33,7 @@ sealed interface RackEffect {
      * @param fileName to be taken, with a number behind it where it is taken already
      * @param former as it may have been written before the program was ended, the answer unheard
      */
-    record Create(String id, String fileName, Bike bike, Optional<Bike> former, RackState.Page page)
-            implements OnFile {
+    record Create(String id, String fileName, Bike bike, Optional<Bike> former, RackState.Page page) implements OnFile {
         @Override
         public Bike content() {
             return bike;

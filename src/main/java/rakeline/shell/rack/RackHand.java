@@ -132,7 +132,8 @@ public final class RackHand {
 
     private void keep(List<Bike> bikes) {
         if (bikes.isEmpty()) {
-            store.say("Nothing was put on the rack: in every size of the chart a cell is doubtful or a number is missing.");
+            store.say(
+                    "Nothing was put on the rack: in every size of the chart a cell is doubtful or a number is missing.");
         } else {
             stock.create(bikes);
         }
@@ -166,7 +167,8 @@ public final class RackHand {
     }
 
     public void chooseColumns() {
-        ColumnChoice.ask(pane, look, store.state().columns()).ifPresent(keys -> store.choose(choices -> choices.withColumns(keys)));
+        ColumnChoice.ask(pane, look, store.state().columns())
+                .ifPresent(keys -> store.choose(choices -> choices.withColumns(keys)));
     }
 
     public void compare() {

@@ -19,9 +19,7 @@ final class RackHandles implements Handles {
     }
 
     private Optional<RackBike> row(Grip grip) {
-        return grip.overlay() < drawn.get().size()
-                ? store.row(drawn.get().get(grip.overlay()))
-                : Optional.empty();
+        return grip.overlay() < drawn.get().size() ? store.row(drawn.get().get(grip.overlay())) : Optional.empty();
     }
 
     @Override

@@ -63,7 +63,8 @@ record RackHistory(List<Step> before, List<Step> after) {
     }
 
     RackHistory and(Step step) {
-        return new RackHistory(append(before.subList(Math.max(0, before.size() - DEPTH + 1), before.size()), step), List.of());
+        return new RackHistory(
+                append(before.subList(Math.max(0, before.size() - DEPTH + 1), before.size()), step), List.of());
     }
 
     Optional<Move> undo() {

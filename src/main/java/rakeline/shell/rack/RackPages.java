@@ -72,7 +72,8 @@ final class RackPages {
                         : bike)
                 .toList();
         Set<String> gone = bikes.stream()
-                .filter(bike -> !bike.isOn() && listing.bike(bike.id()).orElseThrow().isOn())
+                .filter(bike ->
+                        !bike.isOn() && listing.bike(bike.id()).orElseThrow().isOn())
                 .map(RackBike::id)
                 .collect(Collectors.toSet());
         return listing.withBikes(bikes).with(listing.history().without(gone::contains));
@@ -136,9 +137,10 @@ final class RackPages {
                 .map(bike -> bike.isOn() ? listed(state, bike, paths) : bike)
                 .toList());
         Next next = edited(Next.of(now), words, new RackEffect.Names(paths));
-        return ids.stream().allMatch(id -> now.bike(id)
-                        .filter(bike -> bike.presence() == Presence.LISTED)
-                        .isPresent())
+        return ids.stream()
+                        .allMatch(id -> now.bike(id)
+                                .filter(bike -> bike.presence() == Presence.LISTED)
+                                .isPresent())
                 ? next
                 : next.and(new RackEffect.Say(words));
     }
@@ -156,10 +158,8 @@ final class RackPages {
 
     /** The person puts bikes on, as one step. */
     static Next added(RackState state, List<String> paths) {
-        Set<String> before = state.bikes().stream()
-                .filter(RackBike::isOn)
-                .map(RackBike::id)
-                .collect(Collectors.toSet());
+        Set<String> before =
+                state.bikes().stream().filter(RackBike::isOn).map(RackBike::id).collect(Collectors.toSet());
         Next named = named(state, List.of(), "the bikes on the rack are the page's");
         Next wanted = edited(
                 Next.of(named.state()),

@@ -51,11 +51,13 @@ final class RackReader {
         Map<Question, RackReading> now = new HashMap<>();
         Map<String, RackReading> byId = new HashMap<>();
         for (RackBike row : rows) {
-            row.bike().map(bike -> new Question(bike, choices.seat(), choices.measured())).ifPresent(question -> {
-                RackReading reading = known.containsKey(question) ? known.get(question) : answer(question);
-                now.put(question, reading);
-                byId.put(row.id(), reading);
-            });
+            row.bike()
+                    .map(bike -> new Question(bike, choices.seat(), choices.measured()))
+                    .ifPresent(question -> {
+                        RackReading reading = known.containsKey(question) ? known.get(question) : answer(question);
+                        now.put(question, reading);
+                        byId.put(row.id(), reading);
+                    });
         }
         known = now;
         return byId;

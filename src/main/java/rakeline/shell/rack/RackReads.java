@@ -116,9 +116,8 @@ final class RackReads {
     /** A bike of which only its file is known yet. */
     private static RackBike awaited(RackBike bare, String key) {
         String name = key.substring(Math.max(key.lastIndexOf('/'), key.lastIndexOf('\\')) + 1);
-        Optional<RackBike.Place> place = isFile(key)
-                ? Optional.of(new RackBike.Place(Path.of(key), new Stamp("")))
-                : Optional.empty();
+        Optional<RackBike.Place> place =
+                isFile(key) ? Optional.of(new RackBike.Place(Path.of(key), new Stamp(""))) : Optional.empty();
         return bare.with(BikeDraft.begun(name))
                 .with(new RackBike.Filed(key, place, Optional.empty(), RackBike.Filed.BEING_READ, ""));
     }
@@ -173,9 +172,12 @@ final class RackReads {
 
     private static Next listed(Next next, RackBike bike, Answer answer) {
         if (answer.isElsewhere()) {
-            Next here = met(next.with(next.state().with(bike.id(), one -> one.with(Presence.HERE))), bike.with(Presence.HERE), answer);
-            return here.and(new RackEffect.Tell(answer.source().path()
-                    + " is not found from where the page stands now; the rack keeps the bike."));
+            Next here = met(
+                    next.with(next.state().with(bike.id(), one -> one.with(Presence.HERE))),
+                    bike.with(Presence.HERE),
+                    answer);
+            return here.and(new RackEffect.Tell(
+                    answer.source().path() + " is not found from where the page stands now; the rack keeps the bike."));
         }
         boolean isAnother = bike.place().isPresent()
                 && answer.filed().place().isPresent()
@@ -188,14 +190,18 @@ final class RackReads {
         if (isAnother) {
             return exchanged(next, bike, answer);
         }
-        return bike.isBeingRead() && known.isPresent() ? foundAgain(next, bike, known.get(), answer) : met(next, bike, answer);
+        return bike.isBeingRead() && known.isPresent()
+                ? foundAgain(next, bike, known.get(), answer)
+                : met(next, bike, answer);
     }
 
     /** The path leads to another file by now. */
     private static Next exchanged(Next next, RackBike bike, Answer answer) {
         RackState off = next.state()
-                .with(bike.id(), one -> one.with(Presence.OFF)
-                        .with(one.filed().at(one.filed().key())))
+                .with(
+                        bike.id(),
+                        one -> one.with(Presence.OFF)
+                                .with(one.filed().at(one.filed().key())))
                 .and(bare -> bare.with(BikeDraft.begun(answer.source().path()))
                         .with(RackBike.Filed.unread(answer.source().path(), RackBike.Filed.BEING_READ))
                         .with(Presence.LISTED));
@@ -209,7 +215,8 @@ final class RackReads {
         RackState without = state.withBikes(state.bikes().stream()
                         .filter(bike -> !bike.id().equals(awaited.id()))
                         .map(bike -> bike.id().equals(known.id())
-                                ? bike.with(bike.filed().at(answer.source().path())).with(Presence.LISTED)
+                                ? bike.with(bike.filed().at(answer.source().path()))
+                                        .with(Presence.LISTED)
                                 : bike)
                         .toList())
                 .with(state.history().without(awaited.id()::equals));
@@ -218,7 +225,8 @@ final class RackReads {
 
     /** A file that something kept is to be written to, of a bike that is not on the rack. */
     private static Next unmet(Next next, Answer answer) {
-        if (answer.filed().stored().isEmpty() || kept(next.state(), answer.filed()).isEmpty()) {
+        if (answer.filed().stored().isEmpty()
+                || kept(next.state(), answer.filed()).isEmpty()) {
             return next;
         }
         RackState with = next.state()
@@ -244,7 +252,10 @@ final class RackReads {
                 && Path.of(one.file())
                         .resolveSibling(filed.place().get().name())
                         .equals(filed.place().get().file())
-                && filed.stored().map(BikeWriter::text).filter(one.before()::contains).isPresent();
+                && filed.stored()
+                        .map(BikeWriter::text)
+                        .filter(one.before()::contains)
+                        .isPresent();
     }
 
     /** A bike as it was read, unless it is ahead of its file. */
@@ -264,7 +275,9 @@ final class RackReads {
 
     private static RackState unreadable(RackState state, RackBike bike, RackBike.Filed filed) {
         RackBike.Filed known = new RackBike.Filed(bike.path(), bike.place(), Optional.empty(), filed.trouble(), "");
-        return state.with(bike.id(), one -> one.with(known).with(BikeDraft.begun(bike.name()).withWaiting(bike.waiting())))
+        return state.with(
+                        bike.id(),
+                        one -> one.with(known).with(BikeDraft.begun(bike.name()).withWaiting(bike.waiting())))
                 .with(state.history().without(bike.id()::equals));
     }
 

@@ -86,13 +86,11 @@ public record RackState(
     }
 
     RackState withBikes(List<RackBike> now) {
-        return new RackState(
-                now, typing, history, choices, page, reading, writing, unmet, kept, ids);
+        return new RackState(now, typing, history, choices, page, reading, writing, unmet, kept, ids);
     }
 
     RackState withTyping(List<OpenCell> cells) {
-        return new RackState(
-                bikes, cells, history, choices, page, reading, writing, unmet, kept, ids);
+        return new RackState(bikes, cells, history, choices, page, reading, writing, unmet, kept, ids);
     }
 
     RackState with(RackHistory now) {
@@ -125,14 +123,18 @@ public record RackState(
     }
 
     RackState kept(RackView view) {
-        return new RackState(
-                bikes, typing, history, choices, page, reading, writing, unmet, Optional.of(view), ids);
+        return new RackState(bikes, typing, history, choices, page, reading, writing, unmet, Optional.of(view), ids);
     }
 
     /** With another bike behind the others, which gets the next id. */
     RackState and(UnaryOperator<RackBike> made) {
         RackBike bare = new RackBike(
-                "bike " + (ids + 1), BikeDraft.begun(""), RackBike.Filed.NOWHERE, RackBike.Presence.HERE, Set.of(), false);
+                "bike " + (ids + 1),
+                BikeDraft.begun(""),
+                RackBike.Filed.NOWHERE,
+                RackBike.Presence.HERE,
+                Set.of(),
+                false);
         return new RackState(
                 Stream.concat(bikes.stream(), Stream.of(made.apply(bare))).toList(),
                 typing,
@@ -140,7 +142,6 @@ public record RackState(
                 choices,
                 page,
                 reading,
-               
                 writing,
                 unmet,
                 kept,
@@ -199,8 +200,7 @@ public record RackState(
     }
 
     RackState closed(String id, String key) {
-        return withTyping(
-                typing.stream().filter(cell -> !cell.isAt(id, key)).toList());
+        return withTyping(typing.stream().filter(cell -> !cell.isAt(id, key)).toList());
     }
 
     boolean canUndo() {
@@ -274,7 +274,10 @@ public record RackState(
     private Stream<Bike> before(RackBike bike) {
         return Stream.concat(
                         bike.filed().stored().stream(),
-                        writing.filter(effect -> effect.id().equals(bike.id())).map(RackEffect.OnFile::content).stream())
+                        writing
+                                .filter(effect -> effect.id().equals(bike.id()))
+                                .map(RackEffect.OnFile::content)
+                                .stream())
                 .distinct();
     }
 
@@ -301,7 +304,12 @@ public record RackState(
                 numbers,
                 typed(bike),
                 isToBeWritten(bike) ? text(bike.bike().orElseThrow()) : "",
-                isToBeWritten(bike) ? before(bike).map(RackState::text).filter(text -> !text.isEmpty()).toList() : List.of());
+                isToBeWritten(bike)
+                        ? before(bike)
+                                .map(RackState::text)
+                                .filter(text -> !text.isEmpty())
+                                .toList()
+                        : List.of());
     }
 
     /** What no file can hold cannot be kept either; that is said when it is to be written. */

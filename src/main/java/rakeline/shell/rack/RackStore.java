@@ -135,7 +135,9 @@ public final class RackStore implements Bench.View {
     private void become(RackTransitions.Next next) {
         RackState before = state;
         state = next.state();
-        if (before.bikes() != state.bikes() || before.typing() != state.typing() || before.choices() != state.choices()) {
+        if (before.bikes() != state.bikes()
+                || before.typing() != state.typing()
+                || before.choices() != state.choices()) {
             rows = state.rows();
             reader.read(rows, state.choices(), now -> {
                 readings = new HashMap<>(now);

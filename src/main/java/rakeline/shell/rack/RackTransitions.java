@@ -124,10 +124,16 @@ final class RackTransitions {
             return Next.of(renamed(state, renamed));
         }
         if (event instanceof RackEvent.Undone) {
-            return state.history().undo().map(move -> travelled(state, move, "undone")).orElse(Next.of(state));
+            return state.history()
+                    .undo()
+                    .map(move -> travelled(state, move, "undone"))
+                    .orElse(Next.of(state));
         }
         if (event instanceof RackEvent.Redone) {
-            return state.history().redo().map(move -> travelled(state, move, "done again")).orElse(Next.of(state));
+            return state.history()
+                    .redo()
+                    .map(move -> travelled(state, move, "done again"))
+                    .orElse(Next.of(state));
         }
         return presence(state, event);
     }
@@ -164,8 +170,8 @@ final class RackTransitions {
         boolean isAsBefore = cell.text().strip().equals(state.shown(bike, RackColumn.of(cell.key())));
         return isAsBefore
                 ? closed
-                : closed.withTyping(Stream.concat(closed.typing().stream(), Stream.of(cell))
-                        .toList());
+                : closed.withTyping(
+                        Stream.concat(closed.typing().stream(), Stream.of(cell)).toList());
     }
 
     private static Next dragged(RackState state, RackEvent.Dragged dragged) {
@@ -177,7 +183,8 @@ final class RackTransitions {
         } catch (Refusal refusal) {
             return Next.of(state).and(new RackEffect.Tell(refusal.getMessage()));
         }
-        boolean isBack = bike.filter(one -> one.value(column) == dragged.value()).isPresent();
+        boolean isBack =
+                bike.filter(one -> one.value(column) == dragged.value()).isPresent();
         RackState closed = state.closed(cell.id(), cell.key());
         Next next = Next.of(
                 isBack || bike.isEmpty()
@@ -267,12 +274,16 @@ final class RackTransitions {
         List<RackBike> rows = state.bikes().stream().filter(RackBike::isOn).toList();
         if (pasted.row() + lines.size() > rows.size()) {
             return Next.of(state)
-                    .and(new RackEffect.Tell("What is pasted has " + lines.size() + " lines; from this row on the rack has "
-                            + (rows.size() - pasted.row()) + "."));
+                    .and(new RackEffect.Tell("What is pasted has " + lines.size()
+                            + " lines; from this row on the rack has " + (rows.size() - pasted.row()) + "."));
         }
         Next next = Next.of(state);
         for (int i = 0; i < lines.size(); i++) {
-            next = pasted(next, rows.get(pasted.row() + i), pasted.column(), List.of(lines.get(i).split("\t", -1)));
+            next = pasted(
+                    next,
+                    rows.get(pasted.row() + i),
+                    pasted.column(),
+                    List.of(lines.get(i).split("\t", -1)));
         }
         return next;
     }
@@ -305,14 +316,19 @@ final class RackTransitions {
     private static RackState renamed(RackState state, RackEvent.Renamed renamed) {
         return state.bike(renamed.id())
                 .filter(bike -> !bike.name().equals(renamed.name()))
-                .map(bike -> changed(state, bike.with(housed(bike)), housed(bike)
-                        .named(renamed.name())
-                        .in(BikeWriter.fileName(renamed.name()))))
+                .map(bike -> changed(
+                        state,
+                        bike.with(housed(bike)),
+                        housed(bike).named(renamed.name()).in(BikeWriter.fileName(renamed.name()))))
                 .orElse(state);
     }
 
     private static BikeDraft housed(RackBike bike) {
-        return bike.draft().in(bike.isMisnamed() ? bike.draft().fileName() : bike.place().map(RackBike.Place::name).orElse(fileName(bike)));
+        return bike.draft()
+                .in(
+                        bike.isMisnamed()
+                                ? bike.draft().fileName()
+                                : bike.place().map(RackBike.Place::name).orElse(fileName(bike)));
     }
 
     // --- bikes
@@ -340,8 +356,8 @@ final class RackTransitions {
                 .filter(bike -> bike.presence() == Presence.LISTED)
                 .map(RackBike::id)
                 .collect(Collectors.toSet());
-        RackHistory.Presence step = new RackHistory.Presence(
-                off.stream().map(RackBike::id).collect(Collectors.toSet()), listed, false);
+        RackHistory.Presence step =
+                new RackHistory.Presence(off.stream().map(RackBike::id).collect(Collectors.toSet()), listed, false);
         return off(Next.of(state.with(state.history().and(step))), step);
     }
 
@@ -358,9 +374,7 @@ final class RackTransitions {
                 .map(bike -> off.contains(bike) ? bike.with(Presence.OFF) : bike)
                 .toList());
         return RackPages.edited(
-                next.with(without),
-                RackPages.counted(off.size()) + " taken off the rack",
-                new RackEffect.Drops(paths));
+                next.with(without), RackPages.counted(off.size()) + " taken off the rack", new RackEffect.Drops(paths));
     }
 
     private static Next on(Next next, RackHistory.Presence step) {
@@ -379,9 +393,7 @@ final class RackTransitions {
         Optional<String> path = bike.isUnread() ? Optional.of(bike.path()) : state.pathOf(bike);
         boolean isListed = step.listed().contains(bike.id()) && path.isPresent();
         path.filter(any -> isListed).ifPresent(paths::add);
-        return isListed
-                ? bike.with(bike.filed().at(path.get())).with(Presence.LISTED)
-                : bike.with(Presence.HERE);
+        return isListed ? bike.with(bike.filed().at(path.get())).with(Presence.LISTED) : bike.with(Presence.HERE);
     }
 
     private static Next travelled(RackState state, RackHistory.Move move, String words) {
@@ -409,8 +421,8 @@ final class RackTransitions {
             return next.with(next.state().with(bike.id(), before -> before.with(draft)))
                     .and(new RackEffect.Say(words + " in " + bike.name()));
         } catch (Refusal refusal) {
-            return next.and(new RackEffect.Tell(bike.name() + ", with what another program changed in it, cannot be as it"
-                    + " was: " + refusal.getMessage()));
+            return next.and(new RackEffect.Tell(bike.name()
+                    + ", with what another program changed in it, cannot be as it" + " was: " + refusal.getMessage()));
         }
     }
 
@@ -425,12 +437,15 @@ final class RackTransitions {
                         .filter(RackTransitions::isToBeWritten)
                         .findFirst()
                         .map(bike -> write(state, bike))
-                        .map(effect -> next.with(state.writing(Optional.of(effect))).and(effect))
+                        .map(effect ->
+                                next.with(state.writing(Optional.of(effect))).and(effect))
                         .orElse(next);
     }
 
     private static boolean isToBeWritten(RackBike bike) {
-        return bike.isUnsaved() && bike.presence() != Presence.UNDONE && bike.filed().failure().isEmpty();
+        return bike.isUnsaved()
+                && bike.presence() != Presence.UNDONE
+                && bike.filed().failure().isEmpty();
     }
 
     private static RackEffect.OnFile write(RackState state, RackBike bike) {
@@ -507,14 +522,21 @@ final class RackTransitions {
         RackBike housed = bike.with(filed);
         RackChoices.Contact contact = choices.contact().isOf(bike) ? RackChoices.Contact.of(housed) : choices.contact();
         return state.with(choices.with(contact))
-                .with(bike.id(), before -> before.with(filed)
-                        .with(before.draft().fileName().equals(asked) ? before.draft().in("") : before.draft()));
+                .with(
+                        bike.id(),
+                        before -> before.with(filed)
+                                .with(
+                                        before.draft().fileName().equals(asked)
+                                                ? before.draft().in("")
+                                                : before.draft()));
     }
 
     private static Next moved(RackState state, RackEvent.WasMoved moved) {
         return state.bike(moved.id())
                 .map(bike -> moved(
-                        rehoused(state, bike, moved(bike, moved.place()), moved.asked()), bike, moved(bike, moved.place())))
+                        rehoused(state, bike, moved(bike, moved.place()), moved.asked()),
+                        bike,
+                        moved(bike, moved.place())))
                 .orElse(Next.of(state));
     }
 
@@ -523,7 +545,11 @@ final class RackTransitions {
         String path = bike.path();
         int end = Math.max(path.lastIndexOf('/'), path.lastIndexOf(java.io.File.separatorChar)) + 1;
         return new RackBike.Filed(
-                path.substring(0, end) + place.name(), Optional.of(place), bike.filed().stored(), "", "");
+                path.substring(0, end) + place.name(),
+                Optional.of(place),
+                bike.filed().stored(),
+                "",
+                "");
     }
 
     private static Next moved(RackState state, RackBike before, RackBike.Filed filed) {
@@ -553,7 +579,12 @@ final class RackTransitions {
         RackState now = state.with(bike.id(), before -> before.with(theirs.at(before.path())));
         try {
             BikeDraft both = read.changed(
-                    bike.filed().stored().map(BikeDraft::of).orElse(read).withWaiting(bike.waiting()).in(bike.draft().fileName()),
+                    bike.filed()
+                            .stored()
+                            .map(BikeDraft::of)
+                            .orElse(read)
+                            .withWaiting(bike.waiting())
+                            .in(bike.draft().fileName()),
                     bike.draft());
             return Next.of(now.with(bike.id(), before -> before.with(both)))
                     .and(new RackEffect.Tell(words + "what you typed was put on top of them."));
@@ -574,22 +605,24 @@ final class RackTransitions {
     }
 
     private static Next notMoved(RackState state, RackBike bike, String why) {
-        return Next.of(state.with(bike.id(), before -> before.with(before.draft().in(""))))
+        return Next.of(state.with(
+                        bike.id(), before -> before.with(before.draft().in(""))))
                 .and(new RackEffect.Tell(bike.name() + " stays in "
                         + bike.place().map(RackBike.Place::name).orElse("its file") + ": " + why));
     }
 
     private static Next failed(RackState state, RackBike bike, String why) {
         boolean isOff = bike.presence() == Presence.OFF;
-        RackState marked = state.with(bike.id(), before -> before.with(before.filed().failing(why)));
+        RackState marked =
+                state.with(bike.id(), before -> before.with(before.filed().failing(why)));
         RackState now = isOff
                 ? marked.with(bike.id(), before -> before.with(Presence.HERE))
                         .with(marked.history().putBack(bike.id()))
                 : marked;
         String stays = isOff ? " is back on the rack" : " stays on the rack";
         return Next.of(now)
-                .and(new RackEffect.Tell(why + " What you typed in " + bike.name() + stays
-                        + " and is written with the next change."));
+                .and(new RackEffect.Tell(
+                        why + " What you typed in " + bike.name() + stays + " and is written with the next change."));
     }
 
     // --- what is kept, and what is let go
@@ -604,10 +637,8 @@ final class RackTransitions {
 
     private static Next cleared(Next next) {
         RackState state = next.state();
-        Predicate<RackBike> isNeeded = bike -> bike.isOn()
-                || isToBeWritten(bike)
-                || state.history().names(bike.id())
-                || state.isWriting(bike);
+        Predicate<RackBike> isNeeded =
+                bike -> bike.isOn() || isToBeWritten(bike) || state.history().names(bike.id()) || state.isWriting(bike);
         List<RackBike> needed = state.bikes().stream().filter(isNeeded).toList();
         Set<String> ids = needed.stream().map(RackBike::id).collect(Collectors.toSet());
         List<RackView.Unfinished> unmet = Stream.concat(

@@ -92,8 +92,7 @@ final class RackWords {
             sentences.addAll(reading.sentences(lengths));
         }
         if (row.isWaiting(column)) {
-            sentences.add("It waits until these are typed too: "
-                    + Gaps.words(row.missing().stream()) + ".");
+            sentences.add("It waits until these are typed too: " + Gaps.words(row.missing().stream()) + ".");
         }
         if (row.open().contains(column.key())) {
             sentences.add("It was not entered: open the cell and press Enter to enter it, Escape to take it back.");

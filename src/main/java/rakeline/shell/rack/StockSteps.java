@@ -33,7 +33,8 @@ final class StockSteps {
     }
 
     private static List<Double> bothWays(double... sizes) {
-        return DoubleStream.concat(DoubleStream.of(sizes), DoubleStream.of(sizes).map(size -> 0 - size))
+        return DoubleStream.concat(
+                        DoubleStream.of(sizes), DoubleStream.of(sizes).map(size -> 0 - size))
                 .distinct()
                 .sorted()
                 .boxed()

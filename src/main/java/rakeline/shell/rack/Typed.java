@@ -5,8 +5,8 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import rakeline.json.Quote;
 import rakeline.catalogue.chart.WheelName;
+import rakeline.json.Quote;
 import rakeline.quantity.Refusal;
 
 /**

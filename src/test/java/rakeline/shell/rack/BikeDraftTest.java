@@ -124,9 +124,7 @@ class BikeDraftTest {
 
     @Test
     void bothWheelsAreOneCell() {
-        Bike bike = type(xs, RackColumn.of("wheels.both.tyreMm"), "32")
-                .bike()
-                .orElseThrow();
+        Bike bike = type(xs, RackColumn.of("wheels.both.tyreMm"), "32").bike().orElseThrow();
         assertThat(List.of(bike.get(Inputs.FRONT_TYRE), bike.get(Inputs.REAR_TYRE)))
                 .containsOnly(32.0);
     }
@@ -140,9 +138,7 @@ class BikeDraftTest {
 
     @Test
     void whatWasSolvedIsSoNoLongerOnceItIsTyped() {
-        Bike bike = type(xs, RackColumn.of("frame.headTubeMm"), "110")
-                .bike()
-                .orElseThrow();
+        Bike bike = type(xs, RackColumn.of("frame.headTubeMm"), "110").bike().orElseThrow();
         assertThat(bike.provenance()).doesNotContainKey("frame.headTubeMm");
     }
 

@@ -54,7 +54,8 @@ class BikeFilesTest {
     @Test
     void aNameThatIsTakenGetsANumber() {
         files.create("mine.bike.json", bike);
-        assertThat(files.create("mine.bike.json", bike.with(Inputs.STACK, 512)).path()).isEqualTo("mine-2.bike.json");
+        assertThat(files.create("mine.bike.json", bike.with(Inputs.STACK, 512)).path())
+                .isEqualTo("mine-2.bike.json");
     }
 
     private RackEvent write(RackBike.Filed filed) {
@@ -78,8 +79,11 @@ class BikeFilesTest {
         assertThat(write(filed))
                 .isInstanceOfSatisfying(
                         RackEvent.WasOvertaken.class,
-                        overtaken -> assertThat(
-                                        overtaken.theirs().stored().orElseThrow().get(Inputs.REACH))
+                        overtaken -> assertThat(overtaken
+                                        .theirs()
+                                        .stored()
+                                        .orElseThrow()
+                                        .get(Inputs.REACH))
                                 .isEqualTo(377));
     }
 

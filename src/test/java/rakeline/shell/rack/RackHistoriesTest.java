@@ -260,9 +260,7 @@ class RackHistoriesTest {
         }
 
         private RackEffect.Read.Answer read(RackEffect.Read.Source source) {
-            Path file = source.path().isEmpty()
-                    ? source.known().orElseThrow()
-                    : HOME.resolve(source.path());
+            Path file = source.path().isEmpty() ? source.known().orElseThrow() : HOME.resolve(source.path());
             String path = source.path().isEmpty() ? file.toString() : source.path();
             return new RackEffect.Read.Answer(source, filed(path, file), false);
         }
@@ -285,7 +283,11 @@ class RackHistoriesTest {
         private void tell(RackEffect.OnFile effect) {
             int id = idOf(state.bike(effect.id()).orElseThrow().bike().orElseThrow());
             if (isFailing && !isDying && random.nextInt(3) > 0) {
-                story.append("  failed ").append(effect.getClass().getSimpleName()).append(' ').append(id).append('\n');
+                story.append("  failed ")
+                        .append(effect.getClass().getSimpleName())
+                        .append(' ')
+                        .append(id)
+                        .append('\n');
                 if (effect instanceof RackEffect.Move) {
                     stuck.add(id);
                 } else {
@@ -302,7 +304,11 @@ class RackHistoriesTest {
         }
 
         private RackEvent done(RackEffect.OnFile effect) {
-            story.append("  ").append(effect.getClass().getSimpleName()).append(' ').append(effect.id()).append('\n');
+            story.append("  ")
+                    .append(effect.getClass().getSimpleName())
+                    .append(' ')
+                    .append(effect.id())
+                    .append('\n');
             if (effect instanceof RackEffect.Create create) {
                 return new RackEvent.WasCreated(create.id(), create.fileName(), created(create));
             }
@@ -316,7 +322,8 @@ class RackHistoriesTest {
             RackEffect.Write write = (RackEffect.Write) effect;
             RackBike.Place place = write.filed().place().orElseThrow();
             if (!stamp(place.file()).equals(place.stamp())) {
-                return new RackEvent.WasOvertaken(write.id(), filed(write.filed().path(), place.file()));
+                return new RackEvent.WasOvertaken(
+                        write.id(), filed(write.filed().path(), place.file()));
             }
             write(place.file(), write.bike());
             return new RackEvent.WasWritten(write.id(), filed(write.filed().path(), place.file()));
@@ -418,7 +425,8 @@ class RackHistoriesTest {
         /** The rack's own id of a bike. */
         private Optional<String> rackId(int id) {
             return state.bikes().stream()
-                    .filter(bike -> bike.isOn() && bike.bike().filter(one -> idOf(one) == id).isPresent())
+                    .filter(bike -> bike.isOn()
+                            && bike.bike().filter(one -> idOf(one) == id).isPresent())
                     .map(RackBike::id)
                     .findFirst();
         }
@@ -432,7 +440,8 @@ class RackHistoriesTest {
             with((id, own) -> {
                 String text = random.nextInt(6) == 0 ? "4x" : String.valueOf(400 + random.nextInt(300));
                 say("type " + id + " " + text);
-                boolean isShown = text.equals(String.valueOf(model.now.all().get(id).stack()));
+                boolean isShown =
+                        text.equals(String.valueOf(model.now.all().get(id).stack()));
                 model.open.put(id, text);
                 if (isShown) {
                     model.open.remove(id);
@@ -484,7 +493,8 @@ class RackHistoriesTest {
             with((id, own) -> {
                 String name = "Name " + random.nextInt(4);
                 say("rename " + id + " " + name);
-                model.become(model.now.with(id, new Seen(name, model.now.all().get(id).stack())));
+                model.become(model.now.with(
+                        id, new Seen(name, model.now.all().get(id).stack())));
                 tell(new RackEvent.Renamed(own, name));
             });
         }
@@ -493,7 +503,8 @@ class RackHistoriesTest {
             with((id, own) -> {
                 Set<Integer> ids = new TreeSet<>(Set.of(id));
                 any().filter(other -> rackId(other).isPresent()).ifPresent(ids::add);
-                Set<String> owns = ids.stream().map(one -> rackId(one).orElseThrow()).collect(Collectors.toSet());
+                Set<String> owns =
+                        ids.stream().map(one -> rackId(one).orElseThrow()).collect(Collectors.toSet());
                 say("take off " + ids);
                 Set<Integer> left = new TreeSet<>(model.now.on());
                 left.removeAll(ids);
@@ -593,7 +604,9 @@ class RackHistoriesTest {
             }
             model.open.clear();
             model.open.putAll(durable.open());
-            model.open.keySet().removeIf(id -> !durable.filed().contains(id) && !then.on().contains(id));
+            model.open
+                    .keySet()
+                    .removeIf(id -> !durable.filed().contains(id) && !then.on().contains(id));
             model.forget();
             model.see(new Snapshot(all, on));
             start();
@@ -624,7 +637,9 @@ class RackHistoriesTest {
         private void compareFiles(Map<Integer, Seen> expected) {
             Map<Integer, Seen> written = new TreeMap<>();
             files.values().forEach(bike -> {
-                assertThat(written.put(idOf(bike), seen(bike))).as("no bike has two files").isNull();
+                assertThat(written.put(idOf(bike), seen(bike)))
+                        .as("no bike has two files")
+                        .isNull();
                 assertThat((int) bike.get(Inputs.REACH))
                         .as("what another program wrote")
                         .isEqualTo(model.reach.get(idOf(bike)));
@@ -636,16 +651,17 @@ class RackHistoriesTest {
                 }
             });
             state.bikes().stream()
-                    .filter(bike -> bike.isOn()
-                            && !stuck.contains(idOf(bike.bike().orElseThrow())))
+                    .filter(bike ->
+                            bike.isOn() && !stuck.contains(idOf(bike.bike().orElseThrow())))
                     .forEach(bike -> assertThat(bike.place().orElseThrow().file())
                             .as("the file of %s is called as it was last called", bike.name())
-                            .satisfies(file -> assertThat(file.getFileName().toString())
-                                    .startsWith(bike.name())));
+                            .satisfies(file ->
+                                    assertThat(file.getFileName().toString()).startsWith(bike.name())));
             Map<Integer, String> open = new TreeMap<>();
-            state.typing().forEach(cell -> state.bike(cell.id())
-                    .filter(RackBike::isOn)
-                    .ifPresent(bike -> open.put(idOf(bike.bike().orElseThrow()), cell.text())));
+            state.typing()
+                    .forEach(cell -> state.bike(cell.id())
+                            .filter(RackBike::isOn)
+                            .ifPresent(bike -> open.put(idOf(bike.bike().orElseThrow()), cell.text())));
             Map<Integer, String> openModel = new TreeMap<>(model.open);
             openModel.keySet().retainAll(model.now.on());
             assertThat(open).as("cells not left").isEqualTo(openModel);

@@ -6,8 +6,7 @@ import java.util.Set;
 import org.junit.jupiter.api.Test;
 
 class RackHistoryTest {
-    private final RackHistory.Change change =
-            new RackHistory.Change("a", BikeDraft.begun("A"), BikeDraft.begun("B"));
+    private final RackHistory.Change change = new RackHistory.Change("a", BikeDraft.begun("A"), BikeDraft.begun("B"));
     private final RackHistory.Presence off = new RackHistory.Presence(Set.of("a", "b"), Set.of("a"), false);
 
     @Test

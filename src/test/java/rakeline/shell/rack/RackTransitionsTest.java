@@ -20,16 +20,14 @@ class RackTransitionsTest {
     private static final Path HOME = Path.of("/home/rack").toAbsolutePath();
     private static final String STACK = "frame.stackMm";
     private static final Bike MEASURED = RackStock.bundled("demo-data/bikes/road-xs.bike.json");
-    private static final Bike CHARTED =
-            Bike.of(MEASURED.name(), MEASURED.given(), MEASURED.groups(), Map.of());
+    private static final Bike CHARTED = Bike.of(MEASURED.name(), MEASURED.given(), MEASURED.groups(), Map.of());
 
     private final List<RackEffect> effects = new ArrayList<>();
     private RackState state = RackState.empty();
 
     @BeforeEach
     void twoBikesOnTheRack() {
-        tell(new RackEvent.PageShown(
-                new RackState.Page(List.of(HOME), List.of("a.bike.json", "b.bike.json")), true));
+        tell(new RackEvent.PageShown(new RackState.Page(List.of(HOME), List.of("a.bike.json", "b.bike.json")), true));
         tell(new RackEvent.Recalled(RackView.first()));
         answer(CHARTED.named("A"), CHARTED.named("B"));
         effects.clear();
@@ -54,11 +52,7 @@ class RackTransitionsTest {
 
     private static RackBike.Filed filed(String path, Bike bike) {
         return new RackBike.Filed(
-                path,
-                Optional.of(new RackBike.Place(HOME.resolve(path), new Stamp("one"))),
-                Optional.of(bike),
-                "",
-                "");
+                path, Optional.of(new RackBike.Place(HOME.resolve(path), new Stamp("one"))), Optional.of(bike), "", "");
     }
 
     private <T extends RackEffect> T last(Class<T> kind) {
@@ -90,7 +84,8 @@ class RackTransitionsTest {
     void aCellThatWasNotLeftIsKeptAndNotWritten() {
         type(0, "512");
         tell(new RackEvent.Rested());
-        assertThat(last(RackEffect.Keep.class).view().unfinished().get(0).open()).containsEntry(STACK, "512");
+        assertThat(last(RackEffect.Keep.class).view().unfinished().get(0).open())
+                .containsEntry(STACK, "512");
         assertThat(all(RackEffect.Write.class)).isEmpty();
     }
 
@@ -174,7 +169,8 @@ class RackTransitionsTest {
     void whoRidesIsKept() {
         tell(new RackEvent.Chosen(choices -> choices.seating("mine.rider.json", Optional.empty())));
         RackState again = RackTransitions.after(
-                        RackState.empty(), new RackEvent.Recalled(last(RackEffect.Keep.class).view()))
+                        RackState.empty(),
+                        new RackEvent.Recalled(last(RackEffect.Keep.class).view()))
                 .state();
         assertThat(again.choices().riderPath()).isEqualTo("mine.rider.json");
     }
