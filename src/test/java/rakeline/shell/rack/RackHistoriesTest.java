@@ -196,6 +196,7 @@ class RackHistoriesTest {
         private final Set<Integer> stuck = new HashSet<>();
         private boolean isFailing;
         private boolean isDying;
+        private boolean isMoved;
         private int made;
 
         History(int seed) {
@@ -250,6 +251,7 @@ class RackHistoriesTest {
                 disk.add(() -> {
                     kept = keep.view();
                     durable = then;
+                    isMoved = false;
                 });
             } else if (effect instanceof RackEffect.Read read) {
                 disk.add(() -> tell(new RackEvent.WasRead(
@@ -317,6 +319,7 @@ class RackHistoriesTest {
                 Path to = free(move.fileName());
                 files.put(to, files.remove(place.file()));
                 stuck.remove(idOf(files.get(to)));
+                isMoved = true;
                 return new RackEvent.WasMoved(move.id(), move.fileName(), new RackBike.Place(to, place.stamp()));
             }
             RackEffect.Write write = (RackEffect.Write) effect;
@@ -579,9 +582,15 @@ class RackHistoriesTest {
             return new Seen(bike.name(), (int) bike.get(Inputs.STACK));
         }
 
-        /** What was on its way to the disk is lost; the page is there again. */
+        /**
+         * What was on its way to the disk is lost; the page is there again. Left out is the moment between a file's new
+         * name and the keeping of it.
+         */
         private void kill() {
             say("kill");
+            if (isMoved) {
+                work(disk);
+            }
             isDying = true;
             if (random.nextBoolean() && !disk.isEmpty()) {
                 disk.remove().run();
