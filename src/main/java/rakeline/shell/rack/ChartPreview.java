@@ -80,7 +80,7 @@ final class ChartPreview extends JPanel {
     static Optional<List<Bike>> ask(Component over, Look look, byte[] bytes, String file) {
         ChartPreview preview = new ChartPreview(look, bytes, file, read(bytes, file, "", Map.of()));
         preview.fields.values().stream().findFirst().ifPresent(Ask::first);
-        boolean taken = Ask.among(over, preview, "What was understood", 0, PUT, "Go back") == 0;
+        boolean taken = Ask.among(over, preview, "What was understood", 0, PUT, "Cancel") == 0;
         return taken ? Optional.of(preview.chart.bikes()) : Optional.empty();
     }
 

@@ -132,7 +132,7 @@ final class RackTransitions {
         if (event instanceof RackEvent.Redone) {
             return state.history()
                     .redo()
-                    .map(move -> travelled(state, move, "done again"))
+                    .map(move -> travelled(state, move, "redone"))
                     .orElse(Next.of(state));
         }
         return presence(state, event);

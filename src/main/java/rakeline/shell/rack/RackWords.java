@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import rakeline.geometry.Inputs;
+import rakeline.quantity.Caution;
 import rakeline.quantity.Input;
 import rakeline.quantity.Reading;
 import rakeline.shell.look.Numerals;
@@ -51,8 +52,8 @@ final class RackWords {
             sentences.add(row.trouble());
         }
         if (!row.missing().isEmpty()) {
-            sentences.add("Still to be typed, before all that is typed can be written to a file: "
-                    + Gaps.words(row.missing().stream()) + ".");
+            sentences.add(
+                    "To save what is typed, this bike still needs " + Gaps.words(row.missing().stream()) + ".");
         }
         if (row.isBundled()) {
             sentences.add("It comes with the program and is read only; a change makes a copy of your own.");
@@ -119,12 +120,14 @@ final class RackWords {
 
     private static String ofMeasure(RackBike row, RackColumn column, RackReading reading) {
         String definition = column.quantity().definition();
-        String caution = column.quantity().caution();
+        String cautions = String.join(
+                " ",
+                column.quantity().cautions().stream().map(Caution::sentence).toList());
         String reason = Optional.ofNullable(reading.measures().get(column.key()))
                 .filter(measured -> !(measured instanceof Reading.Known))
                 .map(measured -> noNumber(row, measured))
                 .orElse("");
-        return String.join(" ", List.of(definition, reason, caution)).strip();
+        return String.join(" ", List.of(definition, reason, cautions)).strip();
     }
 
     private static String noNumber(RackBike row, Reading measured) {
