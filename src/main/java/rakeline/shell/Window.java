@@ -162,12 +162,13 @@ public final class Window {
     /** Closes the window and ends what runs, unless the person goes back to what is not saved. */
     public void close() {
         if (face.rack().leave()) {
-            filing.whenSettled(() -> rack.whenSettled(this::end));
+            filing.whenSettled(this::end);
         }
     }
 
     private void end() {
         show.ifPresent(Show::close);
+        rack.save();
         rack.close();
         bench.close();
         background.run(this::endJournal, ended -> {}, bench::notice);

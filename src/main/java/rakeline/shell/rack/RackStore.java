@@ -48,7 +48,6 @@ public final class RackStore implements Bench.View {
     private int opened = -1;
     private boolean isTelling;
     private boolean isClosed;
-    private Optional<Runnable> settled = Optional.empty();
 
     public RackStore(Bench bench, Host host) {
         this.bench = bench;
@@ -125,7 +124,6 @@ public final class RackStore implements Bench.View {
             } finally {
                 isTelling = false;
             }
-            goOnOnceSettled();
         }
         if (event instanceof RackEvent.Typed) {
             rest.restart();
@@ -217,19 +215,10 @@ public final class RackStore implements Bench.View {
         List.copyOf(views).forEach(View::listAgain);
     }
 
-    /** Writes what is not in its file yet, then goes on; what cannot be written is kept for the next start. */
-    public void whenSettled(Runnable then) {
+    /** Writes what is not in its file yet; what cannot be written now is kept for the next start. */
+    public void save() {
         rest.stop();
-        settled = Optional.of(then);
         tell(new RackEvent.LookedAround());
-    }
-
-    private void goOnOnceSettled() {
-        if (settled.isPresent() && state.writing().isEmpty()) {
-            Runnable then = settled.get();
-            settled = Optional.empty();
-            then.run();
-        }
     }
 
     void choose(UnaryOperator<RackChoices> change) {
