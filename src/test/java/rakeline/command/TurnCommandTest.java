@@ -12,6 +12,14 @@ import org.junit.jupiter.api.Test;
 class TurnCommandTest {
     private static final String ROAD = "demo-data/bikes/road-xs.bike.json";
 
+    /** A tight radius leans further than anyone may enter; the toe's speed is still told. */
+    @Test
+    void aLeanThatFollowsFromARadiusMayBeBeyondWhatIsEntered() {
+        CommandLineRun run = CommandLineRun.of("turn", ROAD, "--speed", "30", "--radius", "3")
+                .isDone();
+        assertThat(run.data()).contains("toe and tyre can touch at");
+    }
+
     @Test
     void jsonGivesSteerRadiusTorqueAndHands() {
         JsonNode json = CommandLineRun.of("turn", ROAD, "--speed", "10", "--lean", "10", "--json")
@@ -54,7 +62,7 @@ class TurnCommandTest {
         assertThat(CommandLineRun.of("turn", ROAD, "--speed", "10", "--lean", "10")
                         .isDone()
                         .data())
-                .contains("toe and tyre meet", "Caution: Toe contact can throw a rider");
+                .contains("toe and tyre can touch", "Caution: Toe contact can throw a rider");
     }
 
     /** Friction of about 0.84 at 40°: common practice (CP). */
@@ -85,5 +93,7 @@ class TurnCommandTest {
     @Test
     void speedsOfZeroAreRefused() {
         CommandLineRun.of("turn", ROAD, "--speed", "0", "--lean", "10").isRefusedFor("speed", "above 0");
+        CommandLineRun.of("turn", ROAD, "--speed", "15", "--lean", "51")
+                .isRefusedFor("Lean (ride.leanDeg) is 51°", "0..50°");
     }
 }
