@@ -28,9 +28,8 @@ public final class Bench {
     private PageModel model = PageModel.of(Worksheet.empty("Untitled"), new Origin.New(), false);
     private Optional<Runner> runner = Optional.empty();
     private String greeting = "";
-    private boolean leftAlone;
-    private int openings;
     private boolean leftAlone = true;
+    private int openings;
 
     /**
      * @param sessions starts a session; may take its time, it is called off the event thread
