@@ -49,9 +49,10 @@ public final class Bike {
         Set<String> present = new HashSet<>(groups);
         present.addAll(NEEDED_GROUPS);
         Inputs.all().stream().filter(given::has).map(Input::group).forEach(present::add);
-        Set.copyOf(present).forEach(group -> present.add(outer(group)));
-        Entries resolved = given.completed(Inputs.all(), input -> present.contains(input.group()));
-        Bike bike = new Bike(name, given, Set.copyOf(present), Map.copyOf(provenance), resolved);
+        Set.copyOf(present).forEach(group -> addOuter(group, present));
+        Entries consistent = Handlebar.consistent(given, present);
+        Entries resolved = consistent.completed(Inputs.all(), input -> present.contains(input.group()));
+        Bike bike = new Bike(name, consistent, Set.copyOf(present), Map.copyOf(provenance), resolved);
         bike.checkComplete();
         return bike.checkedShape();
     }
@@ -118,7 +119,8 @@ public final class Bike {
      */
     public Bike redraw(Map<Input, Double> changes) {
         changes.forEach((input, value) -> input.quantity().check(value));
-        return replace(Collections.disjoint(TYRES, changes.keySet()) ? changes : withRadii(changes));
+        Map<Input, Double> all = Handlebar.followed(this, changes);
+        return replace(Collections.disjoint(TYRES, all.keySet()) ? all : withRadii(all));
     }
 
     private Map<Input, Double> withRadii(Map<Input, Double> changes) {
@@ -169,10 +171,11 @@ public final class Bike {
         return name.hashCode() * 31 + given.hashCode();
     }
 
-    /** The group that a group lies in, {@code cockpit} for {@code cockpit.bar}; one that lies in none is its own. */
-    private static String outer(String group) {
-        int dot = group.indexOf('.');
-        return dot < 0 ? group : group.substring(0, dot);
+    /** The groups that a group lies in, {@code cockpit} and {@code cockpit.bar} for {@code cockpit.bar.lever}. */
+    private static void addOuter(String group, Set<String> groups) {
+        for (int dot = group.lastIndexOf('.'); dot > 0; dot = group.lastIndexOf('.', dot - 1)) {
+            groups.add(group.substring(0, dot));
+        }
     }
 
     private String show(Input input) {

@@ -23,6 +23,8 @@ public final class Inputs {
             + " the tyre clear of fork, frame and guard, and ask the frame maker.";
     private static final String PART_LIMIT_CAUTION = "The maker's mark and limit win over any number here.";
 
+    private static final String FROM_LEVERS = "the bar's reach and cockpit.bar.lever";
+
     // Frame
 
     public static final Input STACK = input(
@@ -92,6 +94,16 @@ public final class Inputs {
     public static final Input SEAT_TUBE_DEPTH = input(
             mm("frame.seatTubeDepthMm", "Seat tube depth", "How deep a post can go below the tube's upper edge.")
                     .within(50, 600),
+            optional());
+    public static final Input FRAME_POST_MINIMUM_INSERTION = input(
+            mm(
+                            "frame.postMinimumInsertionMm",
+                            "Minimum insertion, frame",
+                            "How deep the frame's maker asks a post to stand in the tube; this or the post's own mark"
+                                    + " counts, whichever is more.")
+                    .within(0, 300)
+                    .caution(PART_LIMIT_CAUTION)
+                    .source("makers' manuals, by common practice"),
             optional());
     public static final Input STRADDLE_X = input(
             mm(
@@ -203,6 +215,15 @@ public final class Inputs {
             mm("crank.pedalHalfWidthMm", "Pedal half width", "Pedal centre out to the pedal body's outer end.")
                     .within(10, 90),
             byDefault(45));
+    public static final Input PEDAL_STACK = input(
+            mm(
+                            "crank.pedalStackMm",
+                            "Pedal stack",
+                            "Pedal axis up to the shoe's sole; where two bicycles differ in it, so does the saddle's"
+                                    + " distance from the pedal.")
+                    .within(-10, 50)
+                    .source("common practice: 8 to 20"),
+            optional());
 
     // Shoe
 
@@ -238,6 +259,15 @@ public final class Inputs {
             deg("shoe.pitchDeg", "Toes down", "Foot pitched toes down about the pedal axis.")
                     .within(-60, 60),
             byDefault(0));
+    public static final Input SOLE = input(
+            mm(
+                            "shoe.soleMm",
+                            "Sole",
+                            "Sole and insole under the ball of the foot; where two shoes differ in it, so does the"
+                                    + " saddle's distance from the pedal.")
+                    .within(0, 50)
+                    .source("common practice: 5 to 12, insole included"),
+            optional());
 
     // Cockpit
 
@@ -273,13 +303,21 @@ public final class Inputs {
                     .within(200, 1000),
             required());
     public static final Input HOOD_FORWARD = input(
-            mm("cockpit.bar.hoodForwardMm", "Hood forward", "Bar clamp's centre forward to the hood's working point.")
+            mm(
+                            "cockpit.bar.hoodForwardMm",
+                            "Hood forward",
+                            "Bar clamp's centre forward to the hood's working point; follows from a bar's reach and"
+                                    + " levers where it has them.")
                     .within(-350, 300),
-            required());
+            derived(FROM_LEVERS, given -> Handlebar.hoods(given).x()));
     public static final Input HOOD_RISE = input(
-            mm("cockpit.bar.hoodRiseMm", "Hood rise", "Bar clamp's centre up to the hood's working point.")
+            mm(
+                            "cockpit.bar.hoodRiseMm",
+                            "Hood rise",
+                            "Bar clamp's centre up to the hood's working point; follows from a bar's levers where it"
+                                    + " has them.")
                     .within(-250, 300),
-            required());
+            derived(FROM_LEVERS, given -> Handlebar.hoods(given).y()));
     public static final Input BAR_REACH = input(
             mm("cockpit.bar.reachMm", "Bar reach", "Bar clamp's centre forward to the bend.")
                     .within(0, 150),
@@ -292,6 +330,36 @@ public final class Inputs {
             mm("cockpit.bar.topsHalfWidthMm", "Tops half width", "Half the distance of the hands on the tops.")
                     .within(30, 400),
             byDefault(100));
+    public static final Input BAR_FLARE = input(
+            deg("cockpit.bar.flareDeg", "Bar flare", "Drops turned outward, so that they are wider than the hoods.")
+                    .within(0, 45)
+                    .source("common practice: 0 on the road, 8 to 25 off it"),
+            byDefault(0));
+    public static final Input BAR_ROTATION = input(
+            deg(
+                            "cockpit.bar.rotationDeg",
+                            "Bar rotation",
+                            "Bar and levers turned in the stem's clamp, hoods up; a hood point that is given turns with"
+                                    + " a change.")
+                    .within(-90, 90),
+            byDefault(0));
+    public static final Input LEVER_AHEAD = input(
+            mm(
+                            "cockpit.bar.lever.aheadMm",
+                            "Lever ahead",
+                            "End of the bar's reach forward to the hood's working point, bar not turned; the hoods then"
+                                    + " go with the bar's reach.")
+                    .within(-50, 120)
+                    .source("common practice: 30 to 45"),
+            required());
+    public static final Input LEVER_UP = input(
+            mm(
+                            "cockpit.bar.lever.upMm",
+                            "Lever up",
+                            "Bar clamp's height up to the hood's working point, bar not turned.")
+                    .within(-80, 120)
+                    .source("common practice: 0 to 30"),
+            required());
 
     // Contact points wanted
 
@@ -343,6 +411,14 @@ public final class Inputs {
             required());
     public static final Input RAIL_TO_TOP = input(
             mm("saddle.railToTopMm", "Rail to top", "Rail up to the sit point.").within(10, 90), required());
+    public static final Input TIP_TO_SIT = input(
+            mm(
+                            "saddle.tipToSitMm",
+                            "Saddle tip to sit point",
+                            "Saddle's tip back to where it is 75 mm wide, level; the saddle model's own.")
+                    .within(40, 250)
+                    .source("common practice: 110 to 160"),
+            optional());
 
     // Riding conditions
 

@@ -192,12 +192,10 @@ final class Mount {
     private List<Bar> bars() {
         List<Bar> bars = new ArrayList<>();
         for (Part part : choices(Category.BARS)) {
-            bars.add(new Bar(
-                    bars.size(),
-                    part,
-                    new Point(
-                            part.get(Inputs.HOOD_FORWARD, whole.get(Inputs.HOOD_FORWARD)),
-                            part.get(Inputs.HOOD_RISE, whole.get(Inputs.HOOD_RISE)))));
+            Part onBike = new Part(part.on(bike));
+            Bike with = (bike.has(Inputs.BAR_WIDTH) ? bike : whole).redraw(onBike.numbers());
+            Point hoods = new Point(with.get(Inputs.HOOD_FORWARD), with.get(Inputs.HOOD_RISE));
+            bars.add(new Bar(bars.size(), onBike, hoods));
         }
         return bars;
     }

@@ -59,7 +59,7 @@ public final class PlainMatch {
         Bike limited = fitted.has(Inputs.SPACER_LIMIT)
                 ? fitted
                 : fitted.with(Inputs.SPACER_LIMIT, match.stock().spacerLimitMm());
-        return limited.redraw(others);
+        return limited.redraw(new Part(others).on(limited));
     }
 
     private static Found found(Match match, Bike bike, Map<Input, Double> parts, boolean withToes) {
