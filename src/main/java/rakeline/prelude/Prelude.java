@@ -1,7 +1,6 @@
 package rakeline.prelude;
 
 import java.math.BigDecimal;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
@@ -12,6 +11,7 @@ import rakeline.figure.Drawing;
 import rakeline.figure.MeasureTable;
 import rakeline.figure.Table;
 import rakeline.geometry.Bike;
+import rakeline.geometry.BikeOrRide;
 import rakeline.geometry.ContactMeasures;
 import rakeline.geometry.Inputs;
 import rakeline.geometry.MassInputs;
@@ -79,33 +79,32 @@ public final class Prelude {
     }
 
     /** A dial bound to an input: label, unit and step from its declaration, starting at the bike's own value. */
-    public static double dial(Input input, Bike bike, double min, double max) {
+    public static double dial(Input input, BikeOrRide bike, double min, double max) {
         return dial(Setting.of(input), bike, min, max);
     }
 
     /** A dial bound to the input with this key. */
-    public static double dial(String key, Bike bike, double min, double max) {
+    public static double dial(String key, BikeOrRide bike, double min, double max) {
         return dial(Setting.of(key), bike, min, max);
     }
 
-    /** Starts a sweep of a bike. */
-    public static Sweeping sweep(Bike bike) {
-        return Sweeping.of(bike);
+    /** Starts a sweep of a bike, or of a bike and who rides it. */
+    public static Sweeping sweep(BikeOrRide bike) {
+        return Sweeping.of(Ride.of(bike));
     }
 
-    /** Every measure of one bike, or of several side by side. */
-    public static Table measures(Bike... bikes) {
-        return MeasureTable.of(
-                Vocabulary.standard(), Arrays.stream(bikes).map(Ride::of).toList());
+    /** Every measure of one bike or ride, or of several side by side. */
+    public static Table measures(BikeOrRide... bikes) {
+        return MeasureTable.of(Vocabulary.standard(), Asked.rides(bikes));
     }
 
-    /** These measures, or inputs, of one bike or of several side by side. */
-    public static Table measures(List<? extends Keyed> chosen, Bike... bikes) {
+    /** These measures, or inputs, of one bike or ride, or of several side by side. */
+    public static Table measures(List<? extends Keyed> chosen, BikeOrRide... bikes) {
         return MeasureTable.of(
                 chosen.stream()
                         .map(keyed -> Vocabulary.standard().tracked(keyed.key()))
                         .toList(),
-                Arrays.stream(bikes).map(Ride::of).toList());
+                Asked.rides(bikes));
     }
 
     /** The bikes to choose from: those on the worksheet's rack, or where it has none, the bundled ones. */
@@ -137,13 +136,13 @@ public final class Prelude {
                 .orElseGet(() -> items.get(0).reader().apply(path));
     }
 
-    /** One measure of a bike by key; NaN where it has no value. */
-    public static double measure(Bike bike, String key) {
+    /** One measure of a bike or ride by key; NaN where it has no value. */
+    public static double measure(BikeOrRide bike, String key) {
         return Vocabulary.standard().tracked(key).read(Ride.of(bike)).orNaN();
     }
 
-    /** One measure of a bike; NaN where it has no value. */
-    public static double measure(Bike bike, Measure<?> measure) {
+    /** One measure of a bike or ride; NaN where it has no value. */
+    public static double measure(BikeOrRide bike, Measure<?> measure) {
         return measure(bike, measure.key());
     }
 
@@ -152,19 +151,24 @@ public final class Prelude {
         return Refit.of(bike, Setting.changes(Map.of(key, value))).bike();
     }
 
-    /** Side view to scale, of one bike or several laid over each other at BB. */
-    public static Drawing draw(Bike... bikes) {
-        return BikeDrawing.sideView(Arrays.stream(bikes).map(Ride::of).toList());
+    /** The same rider on the bike with another fork, wheel or tyre on its frame. */
+    public static Ride refit(Ride ride, String key, double value) {
+        return ride.on(refit(ride.bike(), key, value));
+    }
+
+    /** Side view to scale, with the rider if there is one, of one bike or several laid over each other at BB. */
+    public static Drawing draw(BikeOrRide... bikes) {
+        return BikeDrawing.sideView(Asked.rides(bikes));
     }
 
     /** Shoe and turned wheel from above, at a steering angle in degrees. */
-    public static Drawing drawFoot(Bike bike, double steerDeg) {
+    public static Drawing drawFoot(BikeOrRide bike, double steerDeg) {
         return BikeDrawing.planView(Ride.of(bike), steerDeg);
     }
 
-    private static double dial(Setting setting, Bike bike, double min, double max) {
+    private static double dial(Setting setting, BikeOrRide bike, double min, double max) {
         Quantity quantity = setting.quantity();
-        double own = setting.valueIn(bike);
+        double own = setting.valueIn(bike.bike());
         double initial = Math.min(max, Math.max(min, own));
         return Surroundings.current()
                 .dial(new DialRequest(
