@@ -9,12 +9,18 @@ import rakeline.quantity.Input;
 import rakeline.quantity.Refusal;
 
 /**
- * Another crank for the same leg: shorter by Δ, the saddle moves up the line from BB to the sit point by Δ.
+ * Another crank for the same leg: the saddle keeps its distance from the pedal.
  *
  * @param crankMm the new length
  * @param handsMove whether the hands move as the saddle does; then spacers and stem length take what that needs
+ * @param setback what keeps the saddle's place fore and aft
  */
-public record CrankChange(double crankMm, boolean handsMove) {
+public record CrankChange(double crankMm, boolean handsMove, SaddleTarget.Setback setback) {
+    /** The saddle moves along the line from BB to the sit point. */
+    public CrankChange(double crankMm, boolean handsMove) {
+        this(crankMm, handsMove, SaddleTarget.Setback.LINE);
+    }
+
     /**
      * The bike with the other crank.
      *
@@ -24,21 +30,22 @@ public record CrankChange(double crankMm, boolean handsMove) {
         if (!bike.hasGroup("crank") || !bike.hasGroup("contact")) {
             throw new Refusal(bike.name() + " has no crank or no contact points; another crank needs both groups.");
         }
-        Point sit = new Point(bike.get(Inputs.CONTACT_SIT_X), bike.get(Inputs.CONTACT_SIT_Y));
-        Point shift = sit.times((bike.get(Inputs.CRANK_LENGTH) - crankMm) / sit.length());
+        SaddleTarget saddle = SaddleTarget.of(bike, setback);
+        Point sit = saddle.on(bike.with(Inputs.CRANK_LENGTH, crankMm));
         Map<Input, Double> changes = new LinkedHashMap<>();
         changes.put(Inputs.CRANK_LENGTH, crankMm);
-        changes.put(Inputs.CONTACT_SIT_X, sit.x() + shift.x());
-        changes.put(Inputs.CONTACT_SIT_Y, sit.y() + shift.y());
+        changes.put(Inputs.CONTACT_SIT_X, sit.x());
+        changes.put(Inputs.CONTACT_SIT_Y, sit.y());
         if (handsMove) {
-            moveHands(bike, shift, changes);
+            moveHands(bike, sit.minus(saddle.sit()), changes);
         }
         return bike.redraw(changes);
     }
 
-    /** What is done with the hands, in words. */
-    public String hands() {
-        return handsMove ? "hands move with the saddle" : "hands stay";
+    /** What is kept, in words. */
+    public String kept() {
+        return "the saddle's distance from the pedal at its furthest, and " + setback.words() + "; "
+                + (handsMove ? "hands move with the saddle." : "hands stay.");
     }
 
     private static void moveHands(Bike bike, Point shift, Map<Input, Double> changes) {

@@ -61,6 +61,12 @@ public record Part(Map<Input, Double> numbers) implements Comparable<Part> {
                 && numbers.get(Inputs.BAR_REACH) != bike.get(Inputs.BAR_REACH);
     }
 
+    /** Whether it is not what is on a bike. */
+    public boolean changes(Bike bike) {
+        return numbers.entrySet().stream()
+                .anyMatch(number -> Double.compare(bike.get(number.getKey()), number.getValue()) != 0);
+    }
+
     /** Its number, or another where it brings none. */
     public double get(Input input, double otherwise) {
         return numbers.getOrDefault(input, otherwise);

@@ -41,7 +41,7 @@ final class Errors {
         return new Errors(byMeasure);
     }
 
-    /** The standard uncertainty of each measure of a bike as built. */
+    /** The standard uncertainty of each measure of a bike as built; NaN where none is known. */
     static Map<String, Double> standardOf(Bike bike, List<Measure<Geometry>> measures) {
         List<Measure<Ride>> lifted = measures.stream()
                 .map(measure -> new Measure<Ride>(measure.quantity(), ride -> measure.read(ride.geometry())))
@@ -77,6 +77,6 @@ final class Errors {
             double value = ride.bike().get(part.input()) + steps * part.uncertainty();
             changes.put(part.input(), Math.min(accepted.to(), Math.max(accepted.from(), value)));
         });
-        return ride.on(ride.bike().redraw(changes));
+        return ride.beside(ride.bike().redraw(changes));
     }
 }

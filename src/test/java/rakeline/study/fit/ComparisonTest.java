@@ -88,7 +88,7 @@ class ComparisonTest {
         Contender after = new Contender(Ride.of(BIKE.with("cockpit.spacersMm", 25)), 0);
         Comparison comparison = compare(Optional.empty(), before, after);
         assertThat(row(comparison, "barYMm").uncertainties().at(1)).isLessThan(0.05);
-        assertThat(row(comparison, "barYMm").isLarger(1)).isTrue();
+        assertThat(row(comparison, "barYMm").tellsApart(1)).isTrue();
     }
 
     @Test
@@ -103,9 +103,9 @@ class ComparisonTest {
     @Test
     void aSmallDifferenceIsNotMarked() {
         assertThat(row(compare(BIKE, BIKE.with("fork.offsetMm", 47.5)), "trailMm")
-                        .isLarger(1))
+                        .tellsApart(1))
                 .isFalse();
-        assertThat(row(compare(BIKE, BIKE.with("fork.offsetMm", 55)), "trailMm").isLarger(1))
+        assertThat(row(compare(BIKE, BIKE.with("fork.offsetMm", 55)), "trailMm").tellsApart(1))
                 .isTrue();
     }
 
