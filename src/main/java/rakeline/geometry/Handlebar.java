@@ -2,7 +2,6 @@ package rakeline.geometry;
 
 import java.util.Collections;
 import java.util.LinkedHashMap;
-import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import rakeline.quantity.Entries;
@@ -20,6 +19,10 @@ final class Handlebar {
 
     private Handlebar() {}
 
+    static boolean isHood(Input input) {
+        return HOODS.contains(input);
+    }
+
     /** Where the levers put the hood point; NaN where there are none. */
     static Point hoods(Entries given) {
         return new Point(given.get(Inputs.BAR_REACH) + given.get(Inputs.LEVER_AHEAD), given.get(Inputs.LEVER_UP))
@@ -34,11 +37,10 @@ final class Handlebar {
     /**
      * The numbers with no hood point beside levers.
      *
-     * @throws Refusal where levers and hood point contradict each other, or the bar's reach or its hood point is missing
+     * @throws Refusal where levers and hood point contradict each other, or the bar's reach is missing
      */
-    static Entries consistent(Entries given, Set<String> groups) {
+    static Entries consistent(Entries given) {
         if (LEVER.stream().noneMatch(given::has)) {
-            checkHoods(given, groups);
             return given;
         }
         checkReach(given);
@@ -89,8 +91,8 @@ final class Handlebar {
         Point lever = lever(bike, changes, hoods);
         Map<Input, Double> all = new LinkedHashMap<>(changes);
         all.keySet().removeAll(HOODS);
-        all.put(Inputs.LEVER_AHEAD, Inputs.LEVER_AHEAD.quantity().check(lever.x()));
-        all.put(Inputs.LEVER_UP, Inputs.LEVER_UP.quantity().check(lever.y()));
+        all.put(Inputs.LEVER_AHEAD, lever.x());
+        all.put(Inputs.LEVER_UP, lever.y());
         return all;
     }
 
@@ -119,16 +121,6 @@ final class Handlebar {
         Map<Input, Double> none = new LinkedHashMap<>();
         inputs.forEach(input -> none.put(input, Double.NaN));
         return none;
-    }
-
-    private static void checkHoods(Entries given, Set<String> groups) {
-        for (Input input : List.of(Inputs.HOOD_FORWARD, Inputs.HOOD_RISE)) {
-            if (groups.contains(input.group()) && !given.has(input)) {
-                throw new Refusal(input.key() + " is missing; accepted is "
-                        + input.quantity().accepted() + " mm, or the bar's reach and its levers"
-                        + " (cockpit.bar.lever).");
-            }
-        }
     }
 
     private static void checkReach(Entries given) {

@@ -221,7 +221,7 @@ public record Wanted(
             numbers.put(Inputs.CONTACT_SIT_X, point.x());
             numbers.put(Inputs.CONTACT_SIT_Y, point.y());
         });
-        return bike.redraw(numbers);
+        return bike.withSolved(numbers);
     }
 
     /** The sit point over a bike's cranks and pedals. */

@@ -7,6 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.concurrent.ConcurrentHashMap;
 import rakeline.geometry.Bike;
 import rakeline.geometry.ContactMeasures;
 import rakeline.geometry.Geometry;
@@ -30,6 +31,8 @@ public final class PlainMatch {
             Measures.POST_INSERTION_LEFT,
             Measures.POST_DEPTH_LEFT,
             Measures.RAIL_LEFT);
+
+    private static final Map<List<Double>, Map<String, Double>> FEET = new ConcurrentHashMap<>();
 
     /** A combination, as the plain search ranks it. */
     public record Found(
@@ -115,7 +118,7 @@ public final class PlainMatch {
 
     /** What is left in units of its uncertainty, or of half of the last decimal that is shown. */
     private static double tightest(Bike bike, Map<Measure<Geometry>, Double> limits) {
-        Map<String, Double> uncertainties = Errors.standardOf(bike, List.copyOf(limits.keySet()));
+        Map<String, Double> uncertainties = uncertainties(bike, limits);
         return limits.entrySet().stream()
                 .filter(limit -> limit.getKey().read(Geometry.of(bike)) instanceof Reading.Known)
                 .mapToDouble(limit -> {
@@ -126,6 +129,20 @@ public final class PlainMatch {
                 })
                 .min()
                 .orElse(Double.POSITIVE_INFINITY);
+    }
+
+    /** Those of the foot hang on nothing of the cockpit; they take long, and are worked out once for each crank. */
+    private static Map<String, Double> uncertainties(Bike bike, Map<Measure<Geometry>, Double> limits) {
+        List<Measure<Geometry>> foot = limits.keySet().stream()
+                .filter(measure -> !ABOVE_ZERO.contains(measure))
+                .toList();
+        List<Double> key = Inputs.all().stream()
+                .filter(input -> !input.key().startsWith("cockpit.") && !input.key().startsWith("seatpost."))
+                .map(bike::get)
+                .toList();
+        Map<String, Double> all = new HashMap<>(Errors.standardOf(bike, ABOVE_ZERO));
+        all.putAll(FEET.computeIfAbsent(key, any -> foot.isEmpty() ? Map.of() : Errors.standardOf(bike, foot)));
+        return all;
     }
 
     private static int changes(Bike base, Map<Input, Double> parts) {
