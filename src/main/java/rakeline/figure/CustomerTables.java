@@ -125,7 +125,7 @@ public final class CustomerTables {
 
     /** What spacers, stem, rails and post have left, each way. */
     public static Table adjustments(List<String> names, List<Adjustment> rows) {
-        return new Table("", AdjustmentTable.table(names, rows).columns(), "", List.of());
+        return AdjustmentTable.brief(names, rows);
     }
 
     private static <T> Column words(String key, String label, List<T> rows, Function<T, String> words) {
