@@ -122,11 +122,10 @@ final class CompareCommand extends Work {
                 .toList();
         Optional<Wanted> wanted = wanted(read.get(0));
         List<Contender> contenders = contenders(read, wanted);
-        boolean sharedFoot = wanted.filter(
-                        points -> !points.footing().worn().isEmpty())
-                .isPresent();
-        Comparison comparison = Comparison.of(
-                vocabulary, contenders, places, wanted.map(Wanted::from), sharedFoot || hasShoe(), only);
+        boolean sharedFoot =
+                wanted.filter(points -> !points.footing().worn().isEmpty()).isPresent();
+        Comparison comparison =
+                Comparison.of(vocabulary, contenders, places, wanted.map(Wanted::from), sharedFoot || hasShoe(), only);
         List<Ride> rides = contenders.stream().map(Contender::ride).toList();
         List<Left> left = only.isEmpty() ? Left.of(vocabulary, rides) : List.of();
         List<Adjustment> adjustments = only.isEmpty() ? Adjustment.of(rides, stock()) : List.of();
@@ -246,10 +245,14 @@ final class CompareCommand extends Work {
         json.put("uncertainties", list(row.uncertainties()));
         json.put(
                 "larger",
-                IntStream.range(0, row.values().size()).mapToObj(row::tellsApart).toList());
+                IntStream.range(0, row.values().size())
+                        .mapToObj(row::tellsApart)
+                        .toList());
         json.put(
                 "words",
-                IntStream.range(0, row.values().size()).mapToObj(row::difference).toList());
+                IntStream.range(0, row.values().size())
+                        .mapToObj(row::difference)
+                        .toList());
         return json;
     }
 

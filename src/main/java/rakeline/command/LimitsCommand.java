@@ -67,13 +67,12 @@ final class LimitsCommand extends Work {
 
     @Override
     int work() {
-        Optional<Wanted> wanted = Optional.ofNullable(to)
-                .map(Paths::wanted)
-                .or(riding::contact)
-                .map(points -> held.held(points, riding));
+        Optional<Wanted> wanted =
+                Optional.ofNullable(to).map(Paths::wanted).or(riding::contact).map(points -> held.held(points, riding));
         List<Ride> rides = bikes.stream()
                 .map(file -> riding.ride(this::notice, file, Hands.HOODS))
-                .map(ride -> wanted.map(points -> ride.on(points.on(ride.bike()))).orElse(ride))
+                .map(ride ->
+                        wanted.map(points -> ride.on(points.on(ride.bike()))).orElse(ride))
                 .toList();
         List<Left> left = Left.of(vocabulary, rides);
         List<Adjustment> adjustments = Adjustment.of(rides, Optional.empty());

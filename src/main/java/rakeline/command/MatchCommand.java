@@ -189,7 +189,10 @@ final class MatchCommand extends Work {
                 wanted.saddle().map(SaddleTarget::crankMm).map(Console::orNull).orElse(null));
         json.put(
                 "saddleToPedalMm",
-                wanted.saddle().map(SaddleTarget::toPedalMm).map(Console::orNull).orElse(null));
+                wanted.saddle()
+                        .map(SaddleTarget::toPedalMm)
+                        .map(Console::orNull)
+                        .orElse(null));
         json.put("held", wanted.held());
         return json;
     }

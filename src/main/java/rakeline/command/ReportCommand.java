@@ -109,7 +109,11 @@ final class ReportCommand extends Work {
     }
 
     private List<Imprint.Source> sources(List<String> bikes, List<String> parts) {
-        return Stream.of(bikes, List.of(riderFile), Optional.ofNullable(to).stream().toList(), parts)
+        return Stream.of(
+                        bikes,
+                        List.of(riderFile),
+                        Optional.ofNullable(to).stream().toList(),
+                        parts)
                 .flatMap(List::stream)
                 .distinct()
                 .map(Paths::of)
@@ -134,8 +138,9 @@ final class ReportCommand extends Work {
             return Paths.wanted(to).wornBy(rider);
         }
         if (!rider.own().containsKey(Inputs.CONTACT_SIT_X)) {
-            throw new Refusal(rider.name() + " does not say where hands and saddle belong; accepted is --to with the bike"
-                    + " ridden today or another rider, or the group contact in the rider's file.");
+            throw new Refusal(
+                    rider.name() + " does not say where hands and saddle belong; accepted is --to with the bike"
+                            + " ridden today or another rider, or the group contact in the rider's file.");
         }
         return Wanted.of(rider);
     }
@@ -167,9 +172,8 @@ final class ReportCommand extends Work {
                 CustomerTables.KEYS);
         Table numbers = CustomerTables.numbers(comparison);
         Table limits = CustomerTables.limits(fitted.names(), Left.of(vocabulary, fitted.rides()));
-        Table adjustments = CustomerTables.adjustments(
-                fitted.names(),
-                Adjustment.of(fitted.rides(), Optional.of(fitted.stock())));
+        Table adjustments =
+                CustomerTables.adjustments(fitted.names(), Adjustment.of(fitted.rides(), Optional.of(fitted.stock())));
         List<Block> blocks = new ArrayList<>();
         blocks.add(new Block.Shown(BikeDrawing.sideView(fitted.rides()).brief()));
         Table parts = CustomerTables.fitted(fitted.names(), fitted.matches());

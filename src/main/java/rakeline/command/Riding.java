@@ -83,7 +83,8 @@ final class Riding {
 
     /** The rider's own contact points; empty where the file gives none, or no rider is named. */
     Optional<Wanted> contact() {
-        return rider().filter(who -> who.own().containsKey(Inputs.CONTACT_SIT_X)).map(Wanted::of);
+        return rider().filter(who -> who.own().containsKey(Inputs.CONTACT_SIT_X))
+                .map(Wanted::of);
     }
 
     private Map<Input, Double> changes() {

@@ -46,11 +46,11 @@ public final class AdjustmentTable {
 
     private static String each(List<Adjustment> rows, String part, int bike) {
         return rows.stream()
-                .filter(row -> row.part().equals(part) && Double.isFinite(row.left().at(bike)))
+                .filter(row ->
+                        row.part().equals(part) && Double.isFinite(row.left().at(bike)))
                 .map(row -> row.quantity().formatWithUnit(row.left().at(bike)) + " " + row.direction())
                 .collect(Collectors.joining(", "));
     }
-
 
     private static String left(Adjustment row, int bike) {
         String left = row.quantity().formatWithUnit(row.left().at(bike));

@@ -80,9 +80,7 @@ public final class LimitTable {
     private static String at(List<Ride> rides, Optional<String> contact) {
         boolean seated = rides.stream().anyMatch(ride -> ride.bike().hasGroup("contact"));
         String own = rides.size() == 1 ? ", at its own contact points" : ", each at its own contact points";
-        return contact.or(() -> riders(rides))
-                .map(whose -> ", at " + whose)
-                .orElse(seated ? own : "");
+        return contact.or(() -> riders(rides)).map(whose -> ", at " + whose).orElse(seated ? own : "");
     }
 
     /** The contact points that one rider brings to all. */

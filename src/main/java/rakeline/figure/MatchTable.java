@@ -62,16 +62,19 @@ public final class MatchTable {
                 .filter(i -> parts.contains(fact(matched, i).quantity().key()))
                 .toList();
         List<Integer> same = told.stream()
-                .filter(i -> !chosen.contains(i) && !MISSES.contains(fact(matched, i).quantity().key()))
+                .filter(i -> !chosen.contains(i)
+                        && !MISSES.contains(fact(matched, i).quantity().key()))
                 .filter(i -> options.size() == 1 || !differs(options, i))
                 .toList();
         List<Column> columns = new ArrayList<>(first(options));
         chosen.forEach(i -> columns.add(column(options, i)));
         columns.add(words("hands", "Hands", options, MatchTable::hands));
         columns.add(column(options, index(matched, DISTANCE)));
-        columns.add(words("tightest", "Tightest limit", options, option -> option.tightest()
-                .map(Margin::words)
-                .orElse("")));
+        columns.add(words(
+                "tightest",
+                "Tightest limit",
+                options,
+                option -> option.tightest().map(Margin::words).orElse("")));
         if (options.stream().anyMatch(option -> !option.equivalentPosts().isEmpty())) {
             columns.add(posts(matched));
         }
@@ -119,11 +122,12 @@ public final class MatchTable {
 
     /** Other posts of the stock that put the saddle on the same point. */
     private static Column posts(Matched matched) {
-        return words("equivalentPosts", "Or with the post", matched.options(), option -> option
-                .equivalentPosts()
-                .stream()
-                .map(MatchTable::post)
-                .collect(Collectors.joining("; ")));
+        return words(
+                "equivalentPosts",
+                "Or with the post",
+                matched.options(),
+                option ->
+                        option.equivalentPosts().stream().map(MatchTable::post).collect(Collectors.joining("; ")));
     }
 
     private static String post(List<Option.Fact> facts) {
@@ -226,8 +230,7 @@ public final class MatchTable {
                 .filter(stock::has)
                 .map(Category::word)
                 .collect(Collectors.joining(", "));
-        String wanted = wanted(match) + "; the frame and everything but " + varied + ", as on the bike."
-                + hoods(match);
+        String wanted = wanted(match) + "; the frame and everything but " + varied + ", as on the bike." + hoods(match);
         return same.isEmpty() ? wanted : wanted + " The same in all: " + same + ".";
     }
 

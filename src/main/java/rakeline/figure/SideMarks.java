@@ -149,8 +149,7 @@ final class SideMarks {
         List<Point> bend = new ArrayList<>(List.of(clamp));
         for (int degree = 90; degree >= -90; degree -= 10) {
             double round = Math.toRadians(degree);
-            bend.add(onBar(
-                    clamp, new Point(straight + radius * Math.cos(round), -radius + radius * Math.sin(round))));
+            bend.add(onBar(clamp, new Point(straight + radius * Math.cos(round), -radius + radius * Math.sin(round))));
         }
         bend.add(onBar(clamp, new Point(-10, -2 * radius)));
         path(Ink.FINE, false, bend);

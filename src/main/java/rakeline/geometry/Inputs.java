@@ -9,6 +9,7 @@ import static rakeline.quantity.SourceNote.Part.DEFINITION;
 import static rakeline.quantity.SourceNote.Part.LIMIT;
 import static rakeline.quantity.SourceNote.Part.UNCERTAINTY;
 import static rakeline.quantity.SourceStanding.COPY;
+import static rakeline.quantity.SourceStanding.DERIVED;
 import static rakeline.quantity.SourceStanding.MEMORY;
 import static rakeline.quantity.SourceStanding.PRACTICE;
 import static rakeline.quantity.SourceStanding.READ;
@@ -338,6 +339,7 @@ public final class Inputs {
                             "Hood forward",
                             "Bar clamp's centre forward to the hood's working point; follows from a bar's reach and"
                                     + " levers where it has them.")
+                    .source(DEFAULT, DERIVED, "the lever on the end of the bar's reach")
                     .within(-350, 300),
             derived(FROM_LEVERS, given -> Handlebar.hoods(given).x()));
     public static final Input HOOD_RISE = input(
@@ -346,6 +348,7 @@ public final class Inputs {
                             "Hood rise",
                             "Bar clamp's centre up to the hood's working point; follows from a bar's levers where it"
                                     + " has them.")
+                    .source(DEFAULT, DERIVED, "the lever on the end of the bar's reach")
                     .within(-250, 300),
             derived(FROM_LEVERS, given -> Handlebar.hoods(given).y()));
     public static final Input BAR_REACH = input(
@@ -372,6 +375,7 @@ public final class Inputs {
                             "Bar rotation",
                             "Bar and levers turned in the stem's clamp, hoods up; a hood point that is given turns with"
                                     + " a change.")
+                    .source(DEFAULT, PRACTICE, "0°: as the bar's maker draws it")
                     .within(-90, 90),
             byDefault(0));
     public static final Input LEVER_AHEAD = input(

@@ -298,8 +298,8 @@ public final class Measures {
     public static final Measure<Geometry> SADDLE_TIP_SETBACK = measure(
             mm("saddleTipSetbackMm", "Saddle tip setback", "Saddle's tip behind BB; negative ahead of it."),
             List.of(Inputs.CONTACT_SIT_X, Inputs.TIP_TO_SIT),
-            geometry -> -geometry.bike().get(Inputs.CONTACT_SIT_X)
-                    - geometry.bike().get(Inputs.TIP_TO_SIT));
+            geometry ->
+                    -geometry.bike().get(Inputs.CONTACT_SIT_X) - geometry.bike().get(Inputs.TIP_TO_SIT));
     public static final Measure<Geometry> SADDLE_SETBACK = measure(
             mm("saddleSetbackMm", "Saddle setback", "Sit point behind BB."),
             List.of(Inputs.CONTACT_SIT_X),

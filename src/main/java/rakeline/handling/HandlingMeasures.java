@@ -130,7 +130,8 @@ public final class HandlingMeasures {
     public static final Measure<Ride> STEADY_HAND_FORCE = hand(
             "steadyHandForceN",
             "Steady turn, force per hand",
-            "Bar torque / (2 hand lever) in that turn: each hand, square to its lever; linear; it needs a rider." + DEFAULTS,
+            "Bar torque / (2 hand lever) in that turn: each hand, square to its lever; linear; it needs a rider."
+                    + DEFAULTS,
             SteadyTurn::forcePerHandN);
     public static final Measure<Ride> STEADY_ONE_HAND_FORCE = hand(
             "steadyOneHandForceN",

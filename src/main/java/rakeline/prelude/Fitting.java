@@ -85,7 +85,7 @@ public final class Fitting {
         List<Contender> contenders = IntStream.range(0, rides.size())
                 .mapToObj(i -> new Contender(rides.get(i), i))
                 .toList();
-        return ComparisonTable.of(
-                Comparison.of(Vocabulary.standard(), contenders, List.of(Hands.HOODS), contact, contact.isPresent(), List.of()));
+        return ComparisonTable.of(Comparison.of(
+                Vocabulary.standard(), contenders, List.of(Hands.HOODS), contact, contact.isPresent(), List.of()));
     }
 }

@@ -60,8 +60,8 @@ public final class Ridden {
     /** The legs, whether they close or not; empty without a rider, a saddle position or cranks. */
     public Optional<Legs> legs() {
         return hasCranks()
-                ? rider.flatMap(who -> hip(who)
-                        .map(hip -> Legs.of(who, hip, bike().get(Inputs.CRANK_LENGTH), ankleHeightMm(who))))
+                ? rider.flatMap(who ->
+                        hip(who).map(hip -> Legs.of(who, hip, bike().get(Inputs.CRANK_LENGTH), ankleHeightMm(who))))
                 : Optional.empty();
     }
 

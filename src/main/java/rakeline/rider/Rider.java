@@ -104,7 +104,8 @@ public final class Rider {
     /** Of these numbers those that a bike can take: a crank length alone makes no crank where there is none. */
     public static Map<Input, Double> wornOn(Bike bike, Map<Input, Double> numbers) {
         Map<Input, Double> worn = new LinkedHashMap<>(numbers);
-        if (!bike.hasGroup(CRANK) && !(worn.containsKey(Inputs.STANCE_WIDTH) && worn.containsKey(Inputs.CRANK_LENGTH))) {
+        if (!bike.hasGroup(CRANK)
+                && !(worn.containsKey(Inputs.STANCE_WIDTH) && worn.containsKey(Inputs.CRANK_LENGTH))) {
             worn.keySet().removeIf(input -> input.group().equals(CRANK));
         }
         return worn;

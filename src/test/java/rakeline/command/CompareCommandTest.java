@@ -124,7 +124,8 @@ class CompareCommandTest {
     void differentCranksAndShoesAreToldOfFirst() {
         CommandLineRun run = CommandLineRun.of("compare", ROAD, demo("bikes/road-xs.bike.json"));
         assertThat(run.isDone().data())
-                .startsWith("Crank length is not the same on all: Road S 170 mm, Road XS 165 mm. Toe ahead of the pedal");
+                .startsWith(
+                        "Crank length is not the same on all: Road S 170 mm, Road XS 165 mm. Toe ahead of the pedal");
     }
 
     @Test
@@ -155,8 +156,7 @@ class CompareCommandTest {
 
     @Test
     void aShorterCrankOfTheSameBikeLiftsTheSaddle() {
-        JsonNode json = CommandLineRun.of(
-                        "compare", ROAD, "--same-contact", "--with", "crank.lengthMm=165", "--json")
+        JsonNode json = CommandLineRun.of("compare", ROAD, "--same-contact", "--with", "crank.lengthMm=165", "--json")
                 .isDone()
                 .json();
         assertThat(json.at("/measures/saddleHeightMm/differences/1").doubleValue())
@@ -220,7 +220,8 @@ class CompareCommandTest {
         JsonNode rows =
                 CommandLineRun.of("limits", ROAD, "--json").isDone().json().get("adjustments");
         assertThat(rows).hasSize(10);
-        assertThat(rows.get(1).get("part").asText() + " " + rows.get(1).get("direction").asText())
+        assertThat(rows.get(1).get("part").asText() + " "
+                        + rows.get(1).get("direction").asText())
                 .isEqualTo("Spacers down");
         assertThat(rows.get(1).get("left").get(0).doubleValue()).isEqualTo(15);
         // 90 mm now; stock goes on with 100, 110, 120, 130 and 140 (CP)

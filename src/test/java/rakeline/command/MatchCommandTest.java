@@ -70,7 +70,8 @@ class MatchCommandTest {
     void aWiderToleranceLetsTheTightestLimitDecideSooner() {
         JsonNode wide = json(PARTS, "--tolerance", "30").get("options").get(0);
         assertThat(wide.get("distanceMm").doubleValue())
-                .isGreaterThan(json(PARTS).get("options").get(0).get("distanceMm").doubleValue());
+                .isGreaterThan(
+                        json(PARTS).get("options").get(0).get("distanceMm").doubleValue());
         CommandLineRun.of("match", BIKE, "--to", TO, "--parts", PARTS, "--tolerance", "-1")
                 .isRefusedFor("tolerance", "0");
     }

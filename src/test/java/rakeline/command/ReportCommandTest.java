@@ -29,8 +29,8 @@ class ReportCommandTest {
     Path folder;
 
     private static CommandLineRun report(String... more) {
-        List<String> arguments = new ArrayList<>(List.of(
-                "report", FIRST, SECOND, "--rider", RIDER, "--to", FIRST, "--parts", STEMS));
+        List<String> arguments =
+                new ArrayList<>(List.of("report", FIRST, SECOND, "--rider", RIDER, "--to", FIRST, "--parts", STEMS));
         arguments.addAll(List.of(more));
         return CommandLineRun.of(arguments.toArray(String[]::new));
     }
@@ -76,7 +76,8 @@ class ReportCommandTest {
 
     @Test
     void theKneesLimitAndWhatIsLeftEachWayAreOnIt() {
-        assertThat(report().data()).contains("Knee flexion, crank down", " mm down", " mm up", " mm longer", " mm forward");
+        assertThat(report().data())
+                .contains("Knee flexion, crank down", " mm down", " mm up", " mm longer", " mm forward");
     }
 
     @Test
@@ -86,7 +87,8 @@ class ReportCommandTest {
 
     @Test
     void bikesMayStandBehindTheParts() {
-        CommandLineRun run = CommandLineRun.of("report", "--rider", RIDER, "--to", FIRST, "--parts", STEMS, FIRST, SECOND);
+        CommandLineRun run =
+                CommandLineRun.of("report", "--rider", RIDER, "--to", FIRST, "--parts", STEMS, FIRST, SECOND);
         assertThat(run.code()).as(run.messages()).isZero();
     }
 

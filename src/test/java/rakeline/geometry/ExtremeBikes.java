@@ -52,7 +52,9 @@ public final class ExtremeBikes {
             }
         }
         boolean levers = numbers.containsKey(Inputs.BAR_REACH) && random.nextBoolean();
-        numbers.keySet().removeIf(input -> levers ? Handlebar.isHood(input) : input.group().endsWith(".lever"));
+        numbers.keySet()
+                .removeIf(input ->
+                        levers ? Handlebar.isHood(input) : input.group().endsWith(".lever"));
         if (partly) {
             String left = OPTIONAL_GROUPS.get(random.nextInt(OPTIONAL_GROUPS.size()));
             numbers.keySet().removeIf(input -> (input.group() + ".").startsWith(left + "."));

@@ -109,8 +109,7 @@ class HandlebarTest {
     @Test
     void aBarWithNeitherIsRefused() {
         Set<String> groups = new HashSet<>(OLD.groups());
-        assertThatThrownBy(() -> Bike.of(
-                        "Bar", OLD.given().with(Inputs.HOOD_FORWARD, Double.NaN), groups, Map.of()))
+        assertThatThrownBy(() -> Bike.of("Bar", OLD.given().with(Inputs.HOOD_FORWARD, Double.NaN), groups, Map.of()))
                 .isInstanceOf(Refusal.class)
                 .hasMessageContaining("cockpit.bar.hoodForwardMm");
     }

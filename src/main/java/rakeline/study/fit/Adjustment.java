@@ -28,14 +28,14 @@ import rakeline.quantity.Quantity;
  * @param steps how many stock parts there are in that direction; NaN where the part is moved, not exchanged
  * @param source what ends it
  */
-public record Adjustment(
-        String part, String direction, Quantity quantity, Numbers left, Numbers steps, String source) {
+public record Adjustment(String part, String direction, Quantity quantity, Numbers left, Numbers steps, String source) {
     /** Stock stems, common practice: 60 to 140 by 10, and 35 to 60 exist. */
     private static final List<Double> STEM_LENGTHS =
             List.of(35.0, 40.0, 45.0, 50.0, 60.0, 70.0, 80.0, 90.0, 100.0, 110.0, 120.0, 130.0, 140.0);
 
     /** Stock stems, common practice: turned over as well. */
-    private static final List<Double> STEM_ANGLES = List.of(0.0, 5.0, 6.0, 7.0, 8.0, 10.0, 12.0, 17.0, 20.0, 25.0, 30.0, 35.0);
+    private static final List<Double> STEM_ANGLES =
+            List.of(0.0, 5.0, 6.0, 7.0, 8.0, 10.0, 12.0, 17.0, 20.0, 25.0, 30.0, 35.0);
 
     private static final String TRADE = "stock stems, common practice";
     private static final String RAILS = "the rails' end";
@@ -80,7 +80,8 @@ public record Adjustment(
                             "Post",
                             "up",
                             Inputs.POST_LENGTH,
-                            geometry -> Measures.POST_INSERTION_LEFT.read(geometry).orNaN(),
+                            geometry ->
+                                    Measures.POST_INSERTION_LEFT.read(geometry).orNaN(),
                             "the post's mark or the frame maker's minimum, whichever is more"),
                     row(
                             "Post",
@@ -106,7 +107,8 @@ public record Adjustment(
         }
 
         private static double least(Geometry geometry, Measure<Geometry> one, Measure<Geometry> other) {
-            return DoubleStream.of(one.read(geometry).orNaN(), other.read(geometry).orNaN())
+            return DoubleStream.of(
+                            one.read(geometry).orNaN(), other.read(geometry).orNaN())
                     .filter(Double::isFinite)
                     .min()
                     .orElse(Double.NaN);
@@ -132,8 +134,10 @@ public record Adjustment(
                     "Stem",
                     direction,
                     input.quantity(),
-                    Numbers.generate(rides.size(), i -> left(offered, rides.get(i).bike(), input, way)),
-                    Numbers.generate(rides.size(), i -> steps(offered, rides.get(i).bike(), input, way)),
+                    Numbers.generate(
+                            rides.size(), i -> left(offered, rides.get(i).bike(), input, way)),
+                    Numbers.generate(
+                            rides.size(), i -> steps(offered, rides.get(i).bike(), input, way)),
                     stock.filter(parts -> parts.has(Category.STEMS))
                             .map(parts -> "the stems of \"" + parts.name() + "\"")
                             .orElse(TRADE));
@@ -153,12 +157,17 @@ public record Adjustment(
             double now = bike.get(input);
             return Double.isNaN(now)
                     ? Double.NaN
-                    : further(offered, now, way).map(value -> way * (value - now)).max().orElse(0);
+                    : further(offered, now, way)
+                            .map(value -> way * (value - now))
+                            .max()
+                            .orElse(0);
         }
 
         private static double steps(List<Double> offered, Bike bike, Input input, int way) {
             double now = bike.get(input);
-            return Double.isNaN(now) ? Double.NaN : further(offered, now, way).distinct().count();
+            return Double.isNaN(now)
+                    ? Double.NaN
+                    : further(offered, now, way).distinct().count();
         }
 
         private static DoubleStream further(List<Double> offered, double now, int way) {

@@ -54,7 +54,8 @@ final class Bounds {
                 geometry.bike(),
                 all.stream().<Measure<Geometry>>map(Line::measure).distinct().toList());
         return all.stream()
-                .flatMap(line -> line.margin(geometry, uncertainties.get(line.measure().key())).stream())
+                .flatMap(line ->
+                        line.margin(geometry, uncertainties.get(line.measure().key())).stream())
                 .toList();
     }
 

@@ -31,8 +31,8 @@ record Candidate(
     }
 
     Option option() {
-        Map<Input, Double> parts = new HashMap<>(
-                Part.together(stack.cover(), stack.spacers(), stem.part(), foot.part(), seat.part()));
+        Map<Input, Double> parts =
+                new HashMap<>(Part.together(stack.cover(), stack.spacers(), stem.part(), foot.part(), seat.part()));
         parts.putAll(bar.part().numbers());
         return mount.option(this, parts);
     }

@@ -16,8 +16,8 @@ import rakeline.study.fit.Comparison.Row;
 /** Differences of measures against the first bike, and the standard uncertainty of each. */
 final class Differences {
     private static final List<Input> RADII = List.of(Inputs.FRONT_RADIUS, Inputs.REAR_RADIUS);
-    private static final List<Input> WHEELS = List.of(
-            Inputs.FRONT_BEAD_SEAT, Inputs.FRONT_TYRE, Inputs.REAR_BEAD_SEAT, Inputs.REAR_TYRE);
+    private static final List<Input> WHEELS =
+            List.of(Inputs.FRONT_BEAD_SEAT, Inputs.FRONT_TYRE, Inputs.REAR_BEAD_SEAT, Inputs.REAR_TYRE);
 
     private final List<Contender> contenders;
     private final List<Errors> errors;
@@ -77,7 +77,9 @@ final class Differences {
     private boolean haveTheSameWheels(int bike) {
         Bike first = contenders.get(0).ride().bike();
         Bike other = contenders.get(bike).ride().bike();
-        return RADII.stream().noneMatch(radius -> first.given().has(radius) || other.given().has(radius))
+        return RADII.stream()
+                        .noneMatch(radius ->
+                                first.given().has(radius) || other.given().has(radius))
                 && WHEELS.stream().allMatch(input -> first.get(input) == other.get(input));
     }
 }

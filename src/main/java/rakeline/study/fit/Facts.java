@@ -58,8 +58,9 @@ final class Facts {
 
     /** A post: its numbers, and what it leaves. */
     static List<Fact> ofPost(Bike bike) {
-        List<Input> post =
-                Category.POSTS.fields().stream().map(field -> field.inputs().get(0)).toList();
+        List<Input> post = Category.POSTS.fields().stream()
+                .map(field -> field.inputs().get(0))
+                .toList();
         return Stream.concat(
                         parts(bike, BROUGHT.stream().filter(part -> post.contains(part.input()))),
                         read(SEAT, Geometry.of(bike)))
@@ -71,8 +72,7 @@ final class Facts {
     }
 
     private static Stream<Fact> parts(Bike bike, Stream<Brought> brought) {
-        return brought
-                .filter(part -> bike.has(part.input()))
+        return brought.filter(part -> bike.has(part.input()))
                 .map(part -> new Fact(part.quantity(), bike.get(part.input())));
     }
 

@@ -37,8 +37,7 @@ final class Mount {
      */
     record Held(List<Margin> margins, boolean beyond, double tightest, int changed) {
         static Held of(List<Margin> margins, int changed) {
-            List<Margin> sorted =
-                    margins.stream().sorted(Margin.TIGHTEST_FIRST).toList();
+            List<Margin> sorted = margins.stream().sorted(Margin.TIGHTEST_FIRST).toList();
             return new Held(
                     sorted,
                     sorted.stream().anyMatch(Margin::isBeyond),
@@ -98,7 +97,8 @@ final class Mount {
         Map<Input, Double> exchanged = Part.together(
                 stock.choices(Category.FORKS).get(fork),
                 stock.choices(Category.TYRES).get(tyre));
-        Bike fitted = exchanged.isEmpty() ? present : Refit.of(present, exchanged).bike();
+        Bike fitted =
+                exchanged.isEmpty() ? present : Refit.of(present, exchanged).bike();
         boolean says = fitted.has(Inputs.SPACER_LIMIT);
         Bike bike = says ? fitted : fitted.with(Inputs.SPACER_LIMIT, stock.spacerLimitMm());
         return new Mount(match, present, bike, Bounds.of(stock, says), fork, tyre);
@@ -142,8 +142,8 @@ final class Mount {
             progress.check((double) i / stacks.size());
             stems.stream()
                     .filter(stem -> stem.clampMm() == stack.clampMm())
-                    .forEach(stem -> bars.forEach(
-                            bar -> feet.forEach(foot -> new Place(stack, stem, bar, foot).offer(best))));
+                    .forEach(stem ->
+                            bars.forEach(bar -> feet.forEach(foot -> new Place(stack, stem, bar, foot).offer(best))));
         }
     }
 
@@ -219,7 +219,9 @@ final class Mount {
         Bike fitted = match.wanted().seat(bike.redraw(parts));
         Geometry built = Geometry.of(fitted);
         List<Margin> margins = Stream.of(
-                        candidate.stack().held(), candidate.seat().held(), candidate.foot().held())
+                        candidate.stack().held(),
+                        candidate.seat().held(),
+                        candidate.foot().held())
                 .flatMap(held -> held.margins().stream())
                 .sorted(Margin.TIGHTEST_FIRST)
                 .toList();
@@ -278,8 +280,7 @@ final class Mount {
             Bike with = bike.redraw(Part.together(cover, spacers, part));
             double length = with.get(Inputs.STEM_LENGTH);
             Point vector = Cockpit.stem(geometry.side(), length, with.get(Inputs.STEM_ANGLE));
-            stems.add(
-                    new Stem(stems.size(), part, length, with.get(Inputs.STEM_CLAMP_HEIGHT), vector, changed(part)));
+            stems.add(new Stem(stems.size(), part, length, with.get(Inputs.STEM_CLAMP_HEIGHT), vector, changed(part)));
         }
         return stems;
     }
@@ -297,7 +298,8 @@ final class Mount {
 
     private List<Foot> feet(Progress progress) {
         List<Foot> feet = new ArrayList<>();
-        int exchanged = changed(choices(Category.FORKS).get(fork), choices(Category.TYRES).get(tyre));
+        int exchanged = changed(
+                choices(Category.FORKS).get(fork), choices(Category.TYRES).get(tyre));
         for (Part part : choices(Category.CRANKS)) {
             progress.check(0);
             Bike on = match.wanted().seat(bike.redraw(part.numbers()));

@@ -248,11 +248,10 @@ public record Wanted(
 
     /** How the saddle is held, in words; empty where the sit point is not known. */
     public String held() {
-        return saddle()
-                .map(saddle -> Double.isNaN(saddle.toPedalMm())
+        return saddle().map(saddle -> Double.isNaN(saddle.toPedalMm())
                         ? "the saddle is held from BB: the crank on which it was found is not known"
-                        : "the saddle is held from the pedal, " + millimetres(saddle.toPedalMm())
-                                + " at its furthest, " + hold.words())
+                        : "the saddle is held from the pedal, " + millimetres(saddle.toPedalMm()) + " at its furthest, "
+                                + hold.words())
                 .orElse("");
     }
 

@@ -93,9 +93,13 @@ class ComparisonTest {
     @Test
     void aDifferenceTellsApartFromTwiceItsUncertaintyUp() {
         // two stacks, each known to 2 mm: 2 · √8 = 5.66 mm
-        assertThat(compare(BIKE, BIKE.with("frame.stackMm", 520.6)).inputs().get(0).tellsApart(1))
+        assertThat(compare(BIKE, BIKE.with("frame.stackMm", 520.6))
+                        .inputs()
+                        .get(0)
+                        .tellsApart(1))
                 .isFalse();
-        Comparison.Row apart = compare(BIKE, BIKE.with("frame.stackMm", 520.7)).inputs().get(0);
+        Comparison.Row apart =
+                compare(BIKE, BIKE.with("frame.stackMm", 520.7)).inputs().get(0);
         assertThat(apart.tellsApart(1)).isTrue();
         assertThat(apart.difference(1)).isEqualTo("5.70 mm higher");
     }

@@ -137,7 +137,8 @@ public final class PlainMatch {
                 .filter(measure -> !ABOVE_ZERO.contains(measure))
                 .toList();
         List<Double> key = Inputs.all().stream()
-                .filter(input -> !input.key().startsWith("cockpit.") && !input.key().startsWith("seatpost."))
+                .filter(input ->
+                        !input.key().startsWith("cockpit.") && !input.key().startsWith("seatpost."))
                 .map(bike::get)
                 .toList();
         Map<String, Double> all = new HashMap<>(Errors.standardOf(bike, ABOVE_ZERO));

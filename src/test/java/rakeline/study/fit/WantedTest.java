@@ -40,7 +40,8 @@ class WantedTest {
 
     static Stream<Pair> pairs() {
         Random random = new Random(SEED);
-        return IntStream.range(0, 50).mapToObj(i -> new Pair(some(random), some(random).named("Frame")));
+        return IntStream.range(0, 50)
+                .mapToObj(i -> new Pair(some(random), some(random).named("Frame")));
     }
 
     private static Bike some(Random random) {
@@ -113,8 +114,8 @@ class WantedTest {
 
     @Test
     void aCrankThatLeavesNoRoomForTheSetbackIsRefused() {
-        Bike low = BIKE.redraw(Setting.changes(
-                Map.of("contact.sitXMm", -400.0, "contact.sitYMm", 200.0, "crank.lengthMm", 160.0)));
+        Bike low = BIKE.redraw(
+                Setting.changes(Map.of("contact.sitXMm", -400.0, "contact.sitYMm", 200.0, "crank.lengthMm", 160.0)));
         Wanted held = Wanted.of(low).onOwnCranks();
         assertThatThrownBy(() -> held.on(low.named("Long").with(Inputs.CRANK_LENGTH, 220)))
                 .isInstanceOf(Refusal.class)
@@ -153,8 +154,7 @@ class WantedTest {
                 .options();
         assertThat(options)
                 .hasSize(3)
-                .allSatisfy(option ->
-                        assertThat(toPedal(option.bike())).isCloseTo(toPedal(BIKE), within(1e-9)));
+                .allSatisfy(option -> assertThat(toPedal(option.bike())).isCloseTo(toPedal(BIKE), within(1e-9)));
     }
 
     @Test
