@@ -13,6 +13,7 @@ import rakeline.figure.AdjustmentTable;
 import rakeline.figure.BikeDrawing;
 import rakeline.figure.LimitTable;
 import rakeline.figure.Table;
+import rakeline.figure.TextTable;
 import rakeline.geometry.Hands;
 import rakeline.handling.Ride;
 import rakeline.study.Vocabulary;
@@ -28,7 +29,8 @@ import rakeline.study.fit.Wanted;
         footer = {
             "",
             "Every limit stands with its source: a number of the bike's own parts, a",
-            "regulation, or common practice. What is left is negative beyond the limit, by",
+            "regulation, or common practice. --race-rules adds race rules and",
+            "recommendations as a group of their own. What is left is negative beyond the limit, by",
             "how far; nothing is judged. Of crank, toe, tyre and guard it is how much more",
             "there could be before toe room is 0 or the pedal strikes at 25°, all else as",
             "it is; \"limit\" is null then. With --rider also what is left of the rider's",
@@ -40,7 +42,8 @@ import rakeline.study.fit.Wanted;
             "\"values\": [number or null…], \"left\": [number or null…]}], \"contact\": null or",
             "whose points are on all, \"held\": how the saddle is held or null,",
             "\"adjustments\": [{\"part\", \"direction\", \"unit\", \"left\": [number or null…],",
-            "\"steps\": [stock parts in that direction or null…], \"source\"}]}, one item a bike."
+            "\"steps\": [stock parts in that direction or null…], \"source\"}]}, one item a bike;",
+            "with --race-rules the limits' rows of these under \"raceRules\"."
         })
 final class LimitsCommand extends Work {
     @Parameters(arity = "1..*", paramLabel = "BIKE", description = "Bike files (*.bike.json).")
@@ -54,6 +57,9 @@ final class LimitsCommand extends Work {
 
     @Mixin
     private Riding riding = new Riding();
+
+    @Option(names = "--race-rules", description = "Adds what race rules and recommendations set.")
+    private boolean rules;
 
     @Mixin
     private Output output = new Output();
@@ -75,6 +81,7 @@ final class LimitsCommand extends Work {
                         wanted.map(points -> ride.on(points.on(ride.bike()))).orElse(ride))
                 .toList();
         List<Left> left = Left.of(vocabulary, rides);
+        Optional<List<Left>> asked = Optional.of(rules).filter(some -> some).map(some -> Left.rules(vocabulary, rides));
         List<Adjustment> adjustments = Adjustment.of(rides, Optional.empty());
         Table table = LimitTable.of(rides, left, wanted.map(Wanted::from));
         output.give(
@@ -82,15 +89,23 @@ final class LimitsCommand extends Work {
                 BikeDrawing.sideView(rides),
                 table,
                 () -> Output.text(table, AdjustmentTable.of(rides, adjustments)),
-                () -> asJson(rides, left, wanted, adjustments));
+                () -> asJson(rides, left, asked, wanted, adjustments));
+        if (output.isText()) {
+            asked.ifPresent(rows -> console().data().print("\n" + TextTable.write(LimitTable.rules(rides, rows))));
+        }
         return DONE;
     }
 
     private static Map<String, Object> asJson(
-            List<Ride> rides, List<Left> left, Optional<Wanted> wanted, List<Adjustment> adjustments) {
+            List<Ride> rides,
+            List<Left> left,
+            Optional<List<Left>> asked,
+            Optional<Wanted> wanted,
+            List<Adjustment> adjustments) {
         Map<String, Object> answer = new LinkedHashMap<>();
         answer.put("bikes", rides.stream().map(ride -> ride.bike().name()).toList());
         answer.put("limits", asJson(left));
+        asked.ifPresent(rows -> answer.put("raceRules", asJson(rows)));
         answer.put("contact", wanted.map(Wanted::from).orElse(null));
         answer.put("held", wanted.map(Wanted::held).orElse(null));
         answer.put("adjustments", adjustments(adjustments));

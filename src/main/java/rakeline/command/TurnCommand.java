@@ -16,6 +16,7 @@ import rakeline.geometry.ToeMeasures;
 import rakeline.handling.HandForce;
 import rakeline.handling.Ride;
 import rakeline.handling.SteadyTurn;
+import rakeline.quantity.Caution;
 import rakeline.quantity.Decimals;
 import rakeline.quantity.Measure;
 import rakeline.quantity.Reading;
@@ -144,7 +145,9 @@ final class TurnCommand extends Work {
         Ride there = conditioned(ride, turn);
         answer.put("toeContactSteerDeg", toe(there, ToeMeasures.TOE_CONTACT_STEER));
         answer.put("toeContactSpeedKmh", toe(there, ToeMeasures.TOE_CONTACT_SPEED));
-        answer.put("cautions", TurnTable.cautions(ride, turn));
+        answer.put(
+                "cautions",
+                TurnTable.cautions(ride, turn).stream().map(Caution::sentence).toList());
         answer.put("notices", ride.isRidden() ? List.of() : List.of(TurnTable.NEEDS_A_RIDER));
         return answer;
     }
