@@ -42,7 +42,7 @@ final class RefitCommand extends Work {
     @Option(names = "--rider", paramLabel = "FILE", description = "A rider file (*.rider.json): who is on the bike.")
     private String rider;
 
-    @Option(names = "--hands", paramLabel = "WHERE", description = "tops, hoods (as usual) or drops.")
+    @Option(names = "--hands", paramLabel = "WHERE", description = "tops, hoods (default) or drops.")
     private String hands = "hoods";
 
     @Mixin

@@ -88,7 +88,7 @@ public final class ComparisonTable {
     private static Column difference(List<Comparison.Row> rows, int bike) {
         return numbers(
                 "difference" + place(bike),
-                "− first",
+                "against the first",
                 rows,
                 1,
                 row -> row.differences().at(bike));
@@ -113,8 +113,7 @@ public final class ComparisonTable {
 
     /** The bikes; what of a rider's footing differs between them is said first. */
     private static String title(Comparison comparison) {
-        String names = String.join(
-                ", ", rides(comparison).stream().map(ride -> ride.bike().name()).toList());
+        String names = BikeNames.line(rides(comparison));
         List<String> different = comparison.differentFooting();
         return different.isEmpty() ? names : String.join(" ", different) + " " + names;
     }

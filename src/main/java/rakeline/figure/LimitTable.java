@@ -73,8 +73,7 @@ public final class LimitTable {
     }
 
     private static Table table(List<Ride> rides, List<Left> rows, List<Column> columns, Optional<String> contact) {
-        String names =
-                String.join(", ", rides.stream().map(ride -> ride.bike().name()).toList());
+        String names = BikeNames.line(rides);
         return new Table(
                 names + at(rides, contact) + ": what is left to each limit; negative beyond it, by how far",
                 columns,

@@ -207,7 +207,7 @@ public final class MatchTable {
     private static String title(Matched matched) {
         Match match = matched.match();
         return worn(match) + match.bike().name() + " to " + match.wanted().from() + ": best "
-                + matched.options().size() + " of " + Decimals.shortest(matched.combinations())
+                + matched.options().size() + " of " + Decimals.fixed(matched.combinations(), 0)
                 + " combinations of \"" + match.stock().name() + "\"";
     }
 

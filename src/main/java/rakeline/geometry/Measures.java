@@ -152,7 +152,7 @@ public final class Measures {
                             "Toe margin, flat rule",
                             "The pedal's flat margin minus the toe's length ahead of it.")
                     .caution(Cautions.TOE)
-                    .limit(0, "touching from here down", "by definition")
+                    .limit(0, "the toe touches the tyre", "by definition")
                     .source(LIMIT, DERIVED, "by definition"),
             List.of(Inputs.CRANK_LENGTH, Inputs.TOE_FORWARD),
             geometry -> pedalMarginFlat(geometry) - geometry.bike().get(Inputs.TOE_FORWARD));
@@ -172,7 +172,11 @@ public final class Measures {
             mm("handYMm", "Hand, y", "Hand point above BB."),
             (geometry, hand) -> hand.at().y());
     public static final Measure<Geometry> STEM_RISE = measure(
-            quantity("stemRiseDeg", "Stem rise", DEGREE, "Stem above the horizontal: 90 − α + stem angle."),
+            quantity(
+                    "stemRiseDeg",
+                    "Stem angle to the horizontal",
+                    DEGREE,
+                    "Stem above the horizontal: 90 − α + stem angle."),
             List.of(Inputs.STEM_ANGLE),
             geometry -> 90
                     - geometry.bike().get(Inputs.HEAD_ANGLE)

@@ -101,7 +101,7 @@ public final class HandlingMeasures {
     public static final Measure<Ride> STEADY_STEER = turn(
             Quantity.of(
                             "steadySteerDeg",
-                            "Steady turn, steer",
+                            "Steady turn, steering angle",
                             Unit.DEGREE,
                             "Steering angle of a steady turn at ride.speedKmh and ride.leanDeg, kinematic.")
                     .source(FORMULA, DERIVED, "kinematics of a turn without slip")

@@ -25,6 +25,14 @@ class TurnCommandTest {
         assertThat(table.isDone().data()).contains("need a rider").doesNotContain("Force per hand", "N m");
     }
 
+    /** A tight radius leans further than anyone may enter; the toe's speed is still told. */
+    @Test
+    void aLeanThatFollowsFromARadiusMayBeBeyondWhatIsEntered() {
+        CommandLineRun run = CommandLineRun.of("turn", ROAD, "--speed", "30", "--radius", "3")
+                .isDone();
+        assertThat(run.data()).contains("toe and tyre can touch at");
+    }
+
     @Test
     void jsonGivesSteerRadiusTorqueAndHands() {
         JsonNode json = CommandLineRun.of("turn", ROAD, "--rider", RIDER, "--speed", "10", "--lean", "10", "--json")
@@ -98,5 +106,7 @@ class TurnCommandTest {
     @Test
     void speedsOfZeroAreRefused() {
         CommandLineRun.of("turn", ROAD, "--speed", "0", "--lean", "10").isRefusedFor("speed", "above 0");
+        CommandLineRun.of("turn", ROAD, "--speed", "15", "--lean", "51")
+                .isRefusedFor("Lean (ride.leanDeg) is 51°", "0..50°");
     }
 }

@@ -55,6 +55,9 @@ public final class ExtremeBikes {
         numbers.keySet()
                 .removeIf(input ->
                         levers ? Handlebar.isHood(input) : input.group().endsWith(".lever"));
+        if (random.nextBoolean()) {
+            numbers.keySet().removeIf(input -> input.group().startsWith("masses"));
+        }
         if (partly) {
             String left = OPTIONAL_GROUPS.get(random.nextInt(OPTIONAL_GROUPS.size()));
             numbers.keySet().removeIf(input -> (input.group() + ".").startsWith(left + "."));

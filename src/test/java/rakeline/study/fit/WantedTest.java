@@ -175,6 +175,6 @@ class WantedTest {
     private static Rider rider(Map<Input, Double> own) {
         Entries body = Entries.none()
                 .with(Map.of(RiderInputs.STATURE, 1700.0, RiderInputs.INSEAM, 800.0, RiderInputs.MASS, 65.0));
-        return Rider.of("Rider", body, BodyTable.DEMPSTER, own);
+        return Rider.of("Rider", body, BodyTable.CADAVERS_1955, own);
     }
 }
