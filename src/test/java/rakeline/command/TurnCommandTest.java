@@ -75,7 +75,7 @@ class TurnCommandTest {
         assertThat(CommandLineRun.of("turn", ROAD, "--speed", "10", "--lean", "10")
                         .isDone()
                         .data())
-                .contains("toe and tyre meet", "Caution: Toe contact can throw a rider");
+                .contains("toe and tyre can touch", "Caution: Toe contact can throw a rider");
     }
 
     /** Friction of about 0.84 at 40°: common practice (CP). */
