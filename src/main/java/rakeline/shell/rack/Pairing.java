@@ -75,7 +75,7 @@ record Pairing(
         return List.of(
                 ComparisonTable.brief(comparison),
                 BikeDrawing.sideView(rides, at),
-                LimitTable.brief(rides, Left.of(Vocabulary.standard(), rides)));
+                LimitTable.brief(rides, Left.of(Vocabulary.standard(), rides), contact.map(Wanted::from)));
     }
 
     /** With the shoe of whoever rides, and the contact points, by stock parts unless the bike is the one whose they are. */
