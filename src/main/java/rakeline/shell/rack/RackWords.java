@@ -52,8 +52,7 @@ final class RackWords {
             sentences.add(row.trouble());
         }
         if (!row.missing().isEmpty()) {
-            sentences.add(
-                    "To save what is typed, this bike still needs " + Gaps.words(row.missing().stream()) + ".");
+            sentences.add("To save what is typed, this bike still needs " + Gaps.words(row.missing().stream()) + ".");
         }
         if (row.isBundled()) {
             sentences.add("It comes with the program and is read only; a change makes a copy of your own.");
