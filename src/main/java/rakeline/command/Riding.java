@@ -73,8 +73,9 @@ final class Riding {
     /** One sentence where both files give a shoe or contact points. */
     List<String> notices(String bike) {
         return rider().map(who -> who.groupsWonFrom(redrawn(bike))).filter(groups -> !groups.isEmpty()).stream()
-                .map(groups -> rider + " gives " + Sentences.list(groups.stream().map(BikeGroups::words).toList()) + ", which stands in place of that of "
-                        + bike + ".")
+                .map(groups -> rider + " gives "
+                        + Sentences.list(groups.stream().map(BikeGroups::words).toList())
+                        + ", which stands in place of that of " + bike + ".")
                 .toList();
     }
 
