@@ -17,7 +17,7 @@ final class DrawingCodec {
         out.text(drawing.kind()).text(drawing.title());
         out.list(drawing.marks(), DrawingCodec::writeMark);
         ResultCodec.writeColumns(out, drawing.columns());
-        out.text(drawing.held()).texts(drawing.cautions());
+        BasisCodec.write(out.text(drawing.held()).texts(drawing.cautions()), drawing.basis());
     }
 
     static Drawing read(Unpacker in) throws IOException {
@@ -27,7 +27,8 @@ final class DrawingCodec {
                 in.list(DrawingCodec::readMark),
                 ResultCodec.readColumns(in),
                 in.text(),
-                in.texts());
+                in.texts(),
+                BasisCodec.read(in));
     }
 
     static long numbers(Drawing drawing) {

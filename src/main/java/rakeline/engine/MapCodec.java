@@ -13,7 +13,7 @@ final class MapCodec {
         writeAxis(out, map.y());
         QuantityCodec.write(out, map.measure());
         out.reals(map.values()).real(map.here());
-        out.texts(map.gaps()).text(map.held()).texts(map.cautions());
+        BasisCodec.write(out.texts(map.gaps()).text(map.held()).texts(map.cautions()), map.basis());
     }
 
     static MapFigure read(Unpacker in) throws IOException {
@@ -26,7 +26,8 @@ final class MapCodec {
                 in.real(),
                 in.texts(),
                 in.text(),
-                in.texts());
+                in.texts(),
+                BasisCodec.read(in));
     }
 
     static long numbers(MapFigure map) {

@@ -48,8 +48,11 @@ public final class ApartTable {
         return new Table(
                 apart.present().bike().name() + ": each change alone and all together",
                 columns,
-                "every other input, as drawn; masses that are not given follow their defaults.",
-                cautions);
+                        "every other input, as drawn; masses that are not given follow their defaults.",
+                        cautions)
+                .about(Basis.of(
+                        List.of(apart.present()),
+                        lines.stream().map(line -> line.quantity().key())));
     }
 
     /** As in {@code Stem length 80 → 100 mm}. */

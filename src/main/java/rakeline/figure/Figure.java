@@ -13,6 +13,9 @@ public sealed interface Figure permits Chart, Table, Drawing, MapFigure {
     /** Cautions that belong to the numbers shown, each a sentence or two. */
     List<String> cautions();
 
+    /** The bicycles that it is about, and whose shoe they have. */
+    Basis basis();
+
     /** The figure's numbers as columns: its CSV, its JSON and its text alternative. */
     List<Column> columns();
 }

@@ -60,8 +60,9 @@ public final class LimitTable {
         return new Table(
                 names + ": what is left to each limit; negative beyond it, by how far",
                 columns,
-                "",
-                Quantity.cautionsOf(rows.stream().map(Left::quantity).toList()));
+                        "",
+                        Quantity.cautionsOf(rows.stream().map(Left::quantity).toList()))
+                .about(Basis.of(rides, rows.stream().map(row -> row.quantity().key())));
     }
 
     private static String limit(Left row) {

@@ -24,7 +24,8 @@ public record MapFigure(
         double here,
         List<String> gaps,
         String held,
-        List<String> cautions)
+        List<String> cautions,
+        Basis basis)
         implements Figure {
 
     /**
@@ -39,6 +40,20 @@ public record MapFigure(
         }
     }
 
+    /** About no bicycle in particular. */
+    public MapFigure(
+            String title,
+            Axis x,
+            Axis y,
+            Quantity measure,
+            Numbers values,
+            double here,
+            List<String> gaps,
+            String held,
+            List<String> cautions) {
+        this(title, x, y, measure, values, here, gaps, held, cautions, Basis.NONE);
+    }
+
     public MapFigure {
         gaps = List.copyOf(gaps);
         cautions = List.copyOf(cautions);
@@ -46,6 +61,11 @@ public record MapFigure(
             throw new IllegalArgumentException(
                     "a map of " + x.size() + " by " + y.size() + " steps with " + values.size() + " values");
         }
+    }
+
+    /** The same, about this bicycle. */
+    public MapFigure about(Basis other) {
+        return new MapFigure(title, x, y, measure, values, here, gaps, held, cautions, other);
     }
 
     /** The value at the i-th x and the j-th y. */
@@ -75,7 +95,7 @@ public record MapFigure(
         for (int i : chosen(x.size(), mostColumns)) {
             columns.add(column(i, rows));
         }
-        return new Table(title, columns, held, cautions);
+        return new Table(title, columns, held, cautions, basis);
     }
 
     private Column column(int i, int... rows) {

@@ -13,6 +13,7 @@ import rakeline.geometry.parts.Category;
 import rakeline.geometry.parts.Field;
 import rakeline.geometry.parts.Part;
 import rakeline.geometry.parts.Stock;
+import rakeline.handling.Ride;
 import rakeline.quantity.Decimals;
 import rakeline.quantity.Numbers;
 import rakeline.quantity.Quantity;
@@ -68,7 +69,10 @@ public final class MatchTable {
                 .filter(i -> shown.test(i) || same.contains(i))
                 .mapToObj(i -> options.get(0).facts().get(i).quantity())
                 .toList();
-        return new Table(title(matched), columns, held(matched.match(), said), cautions(quantities));
+        return new Table(title(matched), columns, held(matched.match(), said), cautions(quantities))
+                .about(Basis.of(
+                        List.of(Ride.of(matched.match().bike())),
+                        quantities.stream().map(Quantity::key)));
     }
 
     /** What says little beside the rest: the parts that stay as they are, and the hoods, whose miss is shown. */

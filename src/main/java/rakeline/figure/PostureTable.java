@@ -74,10 +74,13 @@ public final class PostureTable {
                 Numbers.generate(rides.size(), i -> measure.read(rides.get(i)).orNaN()))));
         String hands = changes.isEmpty() ? "" : changes.get(0).hands();
         return new Table(
-                ride.bike().name() + ", other cranks",
-                columns,
-                "the leg at its longest: the saddle moves along the line from BB as the crank changes; " + hands + ".",
-                Quantity.cautionsOf(measures.stream().map(Measure::quantity).toList()));
+                        ride.bike().name() + ", other cranks",
+                        columns,
+                        "the leg at its longest: the saddle moves along the line from BB as the crank changes; " + hands
+                                + ".",
+                        Quantity.cautionsOf(
+                                measures.stream().map(Measure::quantity).toList()))
+                .about(Basis.of(List.of(ride), measures.stream().map(Measure::key)));
     }
 
     private static String value(Map.Entry<Input, Double> row) {

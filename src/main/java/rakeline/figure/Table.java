@@ -3,10 +3,21 @@ package rakeline.figure;
 import java.util.List;
 
 /** Columns of equal length under headings. */
-public record Table(String title, List<Column> columns, String held, List<String> cautions) implements Figure {
+public record Table(String title, List<Column> columns, String held, List<String> cautions, Basis basis)
+        implements Figure {
+    /** About no bicycle in particular. */
+    public Table(String title, List<Column> columns, String held, List<String> cautions) {
+        this(title, columns, held, cautions, Basis.NONE);
+    }
+
     public Table {
         columns = List.copyOf(columns);
         cautions = List.copyOf(cautions);
+    }
+
+    /** The same, about these bicycles. */
+    public Table about(Basis other) {
+        return new Table(title, columns, held, cautions, other);
     }
 
     public int rows() {

@@ -2,6 +2,7 @@ package rakeline.figure;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 import rakeline.handling.HandForce;
 import rakeline.handling.Ride;
 import rakeline.handling.SteadyTurn;
@@ -36,8 +37,9 @@ public final class TurnTable {
                                 rows.stream().map(Row::shown).toList()),
                         Column.ofWords(
                                 "unit", "Unit", rows.stream().map(Row::unit).toList())),
-                "",
-                cautions(ride, turn));
+                        "",
+                        cautions(ride, turn))
+                .about(Basis.of(List.of(ride), Stream.empty()));
     }
 
     /** What belongs beside the numbers of a turn. */

@@ -31,12 +31,46 @@ public final class Bike implements BikeOrRide {
     private final Map<String, Provenance> provenance;
     private final Entries resolved;
 
+    /** Name and numbers of what it was made of by changes; no part of what makes bikes equal. */
+    private final String startName;
+
+    private final Entries start;
+
+    private final String shoeOf;
+
     private Bike(String name, Entries given, Set<String> groups, Map<String, Provenance> provenance, Entries resolved) {
         this.name = name;
         this.given = given;
         this.groups = groups;
         this.provenance = provenance;
         this.resolved = resolved;
+        this.startName = name;
+        this.start = given;
+        this.shoeOf = "";
+    }
+
+    /** The same numbers, made of others, with somebody's shoe. */
+    private Bike(Bike numbers, String startName, Entries start, String shoeOf) {
+        this.name = numbers.name;
+        this.given = numbers.given;
+        this.groups = numbers.groups;
+        this.provenance = numbers.provenance;
+        this.resolved = numbers.resolved;
+        this.startName = startName;
+        this.start = start;
+        this.shoeOf = shoeOf;
+    }
+
+    /** A bike that redrawing made of this one. */
+    private Bike(Bike from, String name, Entries given, Entries resolved) {
+        this.name = name;
+        this.given = given;
+        this.groups = from.groups;
+        this.provenance = from.provenance;
+        this.resolved = resolved;
+        this.startName = from.startName;
+        this.start = from.start;
+        this.shoeOf = from.shoeOf;
     }
 
     /**
@@ -103,7 +137,37 @@ public final class Bike implements BikeOrRide {
     }
 
     public Bike named(String newName) {
-        return new Bike(newName, given, groups, provenance, resolved);
+        return new Bike(this, newName, given, resolved);
+    }
+
+    /** The name of the bike that redraws and refits made this one of, as its file gave it. */
+    public String startName() {
+        return startName;
+    }
+
+    /** The given numbers that are others than its file's; a rider's own do not count. NaN for one that was taken away. */
+    public Map<Input, Double> changed() {
+        Map<Input, Double> changed = new LinkedHashMap<>();
+        Inputs.all().stream()
+                .filter(input -> Double.compare(given.get(input), start.get(input)) != 0)
+                .forEach(input -> changed.put(input, given.get(input)));
+        return changed;
+    }
+
+    /** Whose the shoe is that is on it: the name of a rider, or empty for the bike's own. */
+    public String shoeOf() {
+        return shoeOf;
+    }
+
+    /**
+     * With a rider's shoe and contact points in place of its own, which count as no change of the bike.
+     *
+     * @param own numbers of the groups shoe and contact
+     * @throws Refusal for a number out of its range
+     */
+    public Bike fitted(Map<Input, Double> own, String rider) {
+        boolean shoe = own.keySet().stream().anyMatch(input -> input.group().equals("shoe"));
+        return new Bike(redraw(own), startName, start.with(own), shoe ? rider : shoeOf);
     }
 
     /** Redraws with one number changed. */
@@ -138,7 +202,7 @@ public final class Bike implements BikeOrRide {
     Bike replace(Map<Input, Double> changes) {
         for (Input input : changes.keySet()) {
             if (!has(input)) {
-                return of(name, given.with(changes), groups, provenance);
+                return new Bike(of(name, given.with(changes), groups, provenance), startName, start, shoeOf);
             }
         }
         return replaceKnown(changes);
@@ -148,7 +212,7 @@ public final class Bike implements BikeOrRide {
     private Bike replaceKnown(Map<Input, Double> changes) {
         changes.forEach((input, value) -> input.quantity().check(value));
         Entries now = given.with(changes);
-        return new Bike(name, now, groups, provenance, resolved.followed(now, changes, Inputs.followers()))
+        return new Bike(this, name, now, resolved.followed(now, changes, Inputs.followers()))
                 .checkedShape();
     }
 

@@ -38,6 +38,9 @@ final class TableMarkup {
         if (!table.held().isBlank()) {
             out.element("p", "Held: " + table.held(), "class", "quiet", "dir", "auto");
         }
+        if (!table.basis().words().isEmpty()) {
+            out.element("p", table.basis().words(), "class", "quiet", "dir", "auto");
+        }
         table.cautions().forEach(caution -> out.element("p", "Caution: " + caution, "class", "caution", "dir", "auto"));
     }
 

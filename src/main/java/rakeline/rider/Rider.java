@@ -91,7 +91,7 @@ public final class Rider {
 
     /** The bike with the rider's shoe and contact points in place of its own. */
     public Bike on(Bike bike) {
-        return own.isEmpty() ? bike : bike.redraw(own);
+        return own.isEmpty() ? bike : bike.fitted(own, name);
     }
 
     /** The groups that both this rider and a bike give; the rider's win. */

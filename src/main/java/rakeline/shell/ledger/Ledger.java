@@ -5,6 +5,10 @@ import java.awt.Dimension;
 import java.awt.Graphics;
 import java.awt.KeyboardFocusManager;
 import java.awt.Rectangle;
+import java.awt.event.ComponentAdapter;
+import java.awt.event.ComponentEvent;
+import java.awt.event.HierarchyBoundsAdapter;
+import java.awt.event.HierarchyEvent;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -12,6 +16,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
 import java.util.function.Consumer;
+import java.util.stream.Collectors;
 import javax.swing.JPanel;
 import javax.swing.Scrollable;
 import javax.swing.SwingUtilities;
@@ -49,6 +54,32 @@ public final class Ledger extends JPanel implements Scrollable, Bench.View {
         setBackground(look.paper());
         setFocusable(true);
         getAccessibleContext().setAccessibleName("Page");
+        addHierarchyBoundsListener(new HierarchyBoundsAdapter() {
+            @Override
+            public void ancestorResized(HierarchyEvent event) {
+                tellSight();
+            }
+        });
+        addComponentListener(new ComponentAdapter() {
+            @Override
+            public void componentMoved(ComponentEvent event) {
+                tellSight();
+            }
+
+            @Override
+            public void componentResized(ComponentEvent event) {
+                tellSight();
+            }
+        });
+    }
+
+    /** Tells which rows are in sight, so that they run first. */
+    private void tellSight() {
+        Rectangle sight = getVisibleRect();
+        bench.look(rows.stream()
+                .filter(view -> view.getBounds().intersects(sight))
+                .map(RowView::id)
+                .collect(Collectors.toSet()));
     }
 
     @Override
