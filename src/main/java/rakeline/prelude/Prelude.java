@@ -1,6 +1,5 @@
 package rakeline.prelude;
 
-import java.math.BigDecimal;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
@@ -24,7 +23,6 @@ import rakeline.handling.Ride;
 import rakeline.quantity.Input;
 import rakeline.quantity.Keyed;
 import rakeline.quantity.Measure;
-import rakeline.quantity.Quantity;
 import rakeline.rider.RiderMeasures;
 import rakeline.study.Vocabulary;
 
@@ -63,8 +61,6 @@ public final class Prelude {
                             .map(type -> "import static " + type.getName() + ".*;"))
             .toList();
 
-    private static final int DIAL_STEPS = 100;
-
     private Prelude() {}
 
     /** The bike of a file, looked for in the worksheet's folder, your Rakeline folder and among what is bundled. */
@@ -74,11 +70,13 @@ public final class Prelude {
 
     /** A dial: a number that a person moves, starting at {@code initial}; only as the whole initialiser of a variable. */
     public static double dial(String label, String unit, double min, double max, double step, double initial) {
-        return Surroundings.current()
-                .dial(new DialRequest(label, "", unit, min, max, step, initial, Double.NaN, decimalsOf(step)));
+        return Surroundings.current().dial(DialRequest.free(label, unit, min, max, step, initial));
     }
 
-    /** A dial bound to an input: label, unit and step from its declaration, starting at the bike's own value. */
+    /**
+     * A dial bound to an input: label, unit and step from its declaration, starting at the bike's own value. Where the
+     * range does not hold that, it is widened to it, and the row says so.
+     */
     public static double dial(Input input, BikeOrRide bike, double min, double max) {
         return dial(Setting.of(input), bike, min, max);
     }
@@ -114,26 +112,13 @@ public final class Prelude {
     }
 
     /**
-     * A picker: a choice that a person makes; only as the whole initialiser of a variable. A file that cannot be read is
-     * not offered, and the row says why.
+     * A picker: a choice that a person makes; only as the whole initialiser of a variable. It keeps its choice by path;
+     * until one is made it stands at the first. A file that cannot be read is not offered, and the row says why.
+     *
+     * @throws rakeline.quantity.Refusal where the file of what is chosen cannot be read
      */
     public static <T> T pick(String label, List<Listed<T>> all) {
-        List<Listed<T>> items =
-                all.stream().filter(listed -> listed.read().isPresent()).toList();
-        String path = Surroundings.current()
-                .pick(new PickRequest(
-                        label,
-                        items.stream().map(Listed::path).toList(),
-                        items.stream().map(Listed::name).toList(),
-                        all.stream()
-                                .map(Listed::trouble)
-                                .filter(trouble -> !trouble.isEmpty())
-                                .toList()));
-        return items.stream()
-                .filter(listed -> listed.path().equals(path))
-                .findFirst()
-                .map(Listed::item)
-                .orElseGet(() -> items.get(0).reader().apply(path));
+        return Surroundings.current().pick(new PickRequest<>(label, all)).item();
     }
 
     /** One measure of a bike or ride by key; NaN where it has no value. */
@@ -172,30 +157,6 @@ public final class Prelude {
     }
 
     private static double dial(Setting setting, BikeOrRide bike, double min, double max) {
-        Quantity quantity = setting.quantity();
-        double own = setting.valueIn(bike.bike());
-        double initial = Math.min(max, Math.max(min, own));
-        return Surroundings.current()
-                .dial(new DialRequest(
-                        quantity.label(),
-                        quantity.key(),
-                        quantity.unit().symbol(),
-                        min,
-                        max,
-                        stepOf(quantity, max - min),
-                        initial,
-                        own,
-                        quantity.decimals()));
-    }
-
-    /** The last decimal shown, or coarser where that would make too fine a dial. */
-    private static double stepOf(Quantity quantity, double span) {
-        double finest = BigDecimal.ONE.movePointLeft(quantity.decimals()).doubleValue();
-        double coarsest = Math.pow(10, Math.floor(Math.log10(span / DIAL_STEPS)));
-        return Math.max(finest, coarsest);
-    }
-
-    private static int decimalsOf(double step) {
-        return Math.max(0, BigDecimal.valueOf(step).stripTrailingZeros().scale());
+        return Surroundings.current().dial(DialRequest.bound(setting, bike.bike(), min, max));
     }
 }
