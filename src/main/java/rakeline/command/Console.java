@@ -9,6 +9,7 @@ import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.util.Optional;
 import java.util.function.Supplier;
+import rakeline.quantity.Decimals;
 import rakeline.quantity.Lazy;
 import rakeline.quantity.Refusal;
 
@@ -47,8 +48,9 @@ public record Console(PrintStream data, PrintStream messages, Supplier<Optional<
         }
     }
 
+    /** Says a sentence for people; its numbers have the hyphen, so that they can be typed again. */
     void message(String sentence) {
-        messages.println(sentence);
+        messages.println(Decimals.typed(sentence));
     }
 
     /** The number, or null in place of NaN and infinities. */

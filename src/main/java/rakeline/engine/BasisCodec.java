@@ -21,8 +21,9 @@ final class BasisCodec {
     private static void writeSubject(Packer out, Basis.Subject subject) throws IOException {
         out.text(subject.name()).text(subject.start()).text(subject.rider());
         out.text(subject.hands()).text(subject.shoe());
-        out.list(List.copyOf(subject.changed().entrySet()), (to, change) -> to.text(change.getKey())
-                .real(change.getValue()));
+        out.list(
+                List.copyOf(subject.changed().entrySet()),
+                (to, change) -> to.text(change.getKey()).real(change.getValue()));
     }
 
     private static Basis.Subject readSubject(Unpacker in) throws IOException {

@@ -22,8 +22,7 @@ public final class RunOrder {
      * @param repeats whether a row, by its id, runs again as it was compiled
      * @param harmless whether a name from outside the page changes nothing that another row could see
      */
-    public RunOrder(
-            Layout page, Supplier<Entangled> ties, Predicate<String> repeats, Predicate<String> harmless) {
+    public RunOrder(Layout page, Supplier<Entangled> ties, Predicate<String> repeats, Predicate<String> harmless) {
         this.page = page;
         this.ties = ties;
         this.repeats = repeats;

@@ -46,8 +46,8 @@ public final class ApartTable {
         cautions.addAll(
                 Quantity.cautionsOf(lines.stream().map(Apart.Line::quantity).toList()));
         return new Table(
-                apart.present().bike().name() + ": each change alone and all together",
-                columns,
+                        apart.present().bike().name() + ": each change alone and all together",
+                        columns,
                         "every other input, as drawn; masses that are not given follow their defaults.",
                         cautions)
                 .about(Basis.of(

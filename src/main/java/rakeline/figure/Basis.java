@@ -84,8 +84,7 @@ public record Basis(List<Subject> subjects, boolean ofShoe) {
 
     /** Of rides that a figure is about, and the keys of the measures and inputs that it shows. */
     public static Basis of(List<Ride> rides, Stream<String> keys) {
-        return new Basis(
-                rides.stream().map(Subject::of).toList(), keys.anyMatch(Vocabulary.standard()::isOfShoe));
+        return new Basis(rides.stream().map(Subject::of).toList(), keys.anyMatch(Vocabulary.standard()::isOfShoe));
     }
 
     /** Whose shoe it is, in a sentence; empty where no shoe matters. */
@@ -99,7 +98,9 @@ public record Basis(List<Subject> subjects, boolean ofShoe) {
     }
 
     private static String oneOf(List<Subject> shod) {
-        return shod.get(0).shoe().replaceFirst("^its own", shod.size() > 1 ? "each bicycle's own" : "the bicycle's own");
+        return shod.get(0)
+                .shoe()
+                .replaceFirst("^its own", shod.size() > 1 ? "each bicycle's own" : "the bicycle's own");
     }
 
     private static String each(List<Subject> shod) {

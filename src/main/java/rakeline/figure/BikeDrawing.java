@@ -83,7 +83,8 @@ public final class BikeDrawing {
 
     /** Shoes and turned wheel from above, at the steering angle at which the shoe has least room, where there is one. */
     public static Drawing planView(Ride ride) {
-        double least = Vocabulary.standard().measure("toeRoomSteerDeg").read(ride).orNaN();
+        double least =
+                Vocabulary.standard().measure("toeRoomSteerDeg").read(ride).orNaN();
         return planView(ride, Double.isNaN(least) ? USUAL_STEER_DEG : least);
     }
 

@@ -58,8 +58,8 @@ public final class LimitTable {
         String names =
                 String.join(", ", rides.stream().map(ride -> ride.bike().name()).toList());
         return new Table(
-                names + ": what is left to each limit; negative beyond it, by how far",
-                columns,
+                        names + ": what is left to each limit; negative beyond it, by how far",
+                        columns,
                         "",
                         Quantity.cautionsOf(rows.stream().map(Left::quantity).toList()))
                 .about(Basis.of(rides, rows.stream().map(row -> row.quantity().key())));

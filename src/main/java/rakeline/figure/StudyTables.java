@@ -29,7 +29,8 @@ public final class StudyTables {
         List<Column> columns =
                 sought.nearest().map(near -> nearest(sought, near)).orElseGet(() -> solutions(sought));
         return new Table(sought.title() + ". " + sought.sentence(), columns, sought.held(), sought.cautions())
-                .about(basis(sought.seek().start(), Stream.of(sought.seek().target().measure())));
+                .about(basis(
+                        sought.seek().start(), Stream.of(sought.seek().target().measure())));
     }
 
     private static List<Column> nearest(Sought sought, Sought.Nearest nearest) {
@@ -61,7 +62,8 @@ public final class StudyTables {
         }
         return new Table(solved.title() + ". " + solved.sentence(), columns, solved.held(), solved.cautions())
                 .about(basis(
-                        solved.solve().start(), solved.solve().targets().stream().map(Target::measure)));
+                        solved.solve().start(),
+                        solved.solve().targets().stream().map(Target::measure)));
     }
 
     /** What was solved for: a decimal more than it is usually known to. */
@@ -93,8 +95,7 @@ public final class StudyTables {
             columns.add(shown(input.key(), heading, "", found.columns().get(i), 3));
         }
         return new Table(found.title(), columns, found.held(), found.cautions())
-                .about(basis(
-                        found.sensitivity().start(), found.sensitivity().tracks().stream()));
+                .about(basis(found.sensitivity().start(), found.sensitivity().tracks().stream()));
     }
 
     /** Measures under one another: value, deviation of the draws, linear figure, share without a value. */

@@ -26,7 +26,8 @@ public final class SweepChart {
                         .toList(),
                 swept.held(),
                 swept.cautions());
-        return chart.about(Basis.of(List.of(sweep.start()), sweep.tracks().stream().map(Measure::key)));
+        return chart.about(
+                Basis.of(List.of(sweep.start()), sweep.tracks().stream().map(Measure::key)));
     }
 
     private static Optional<Chart.Band> band(Swept swept, Swept.Column column) {

@@ -29,7 +29,8 @@ public final class TextTable {
     private static String foot(Figure figure) {
         Stream<String> held = figure.held().isBlank() ? Stream.empty() : Stream.of("Held: " + figure.held());
         Stream<String> basis = Stream.of(figure.basis().words()).filter(words -> !words.isEmpty());
-        return Stream.concat(Stream.concat(held, basis), figure.cautions().stream().map(caution -> "Caution: " + caution))
+        return Stream.concat(
+                        Stream.concat(held, basis), figure.cautions().stream().map(caution -> "Caution: " + caution))
                 .map(line -> PlainText.oneLine(line) + "\n")
                 .collect(Collectors.joining());
     }

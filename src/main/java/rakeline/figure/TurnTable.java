@@ -22,21 +22,24 @@ public final class TurnTable {
                 new Row("Bar torque, above 0 into the turn", "N m", turn.barTorqueNm(), 2)));
         HandForce.of(ride, turn).forEach(force -> addHands(rows, force));
         return new Table(
-                ride.bike().name() + ": steady turn at " + Decimals.fixed(turn.speedKmh(), 1) + " km/h; "
-                        + MassTable.rider(ride.mount()),
-                List.of(
-                        Column.ofWords(
-                                "quantity",
-                                "Quantity",
-                                rows.stream().map(Row::label).toList()),
-                        new Column(
-                                "value",
-                                "Value",
-                                "",
-                                Numbers.generate(rows.size(), i -> rows.get(i).value()),
-                                rows.stream().map(Row::shown).toList()),
-                        Column.ofWords(
-                                "unit", "Unit", rows.stream().map(Row::unit).toList())),
+                        ride.bike().name() + ": steady turn at " + Decimals.fixed(turn.speedKmh(), 1) + " km/h; "
+                                + MassTable.rider(ride.mount()),
+                        List.of(
+                                Column.ofWords(
+                                        "quantity",
+                                        "Quantity",
+                                        rows.stream().map(Row::label).toList()),
+                                new Column(
+                                        "value",
+                                        "Value",
+                                        "",
+                                        Numbers.generate(
+                                                rows.size(), i -> rows.get(i).value()),
+                                        rows.stream().map(Row::shown).toList()),
+                                Column.ofWords(
+                                        "unit",
+                                        "Unit",
+                                        rows.stream().map(Row::unit).toList())),
                         "",
                         cautions(ride, turn))
                 .about(Basis.of(List.of(ride), Stream.empty()));

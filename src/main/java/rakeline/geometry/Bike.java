@@ -3,12 +3,12 @@ package rakeline.geometry;
 import java.util.Collections;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import rakeline.quantity.Decimals;
 import rakeline.quantity.Entries;
 import rakeline.quantity.Input;
-import rakeline.quantity.Refusal;
 
 /**
  * A bicycle as a chart, a tape and an author gave it: numbers of {@link Inputs}, group by group. Never changes.
@@ -30,64 +30,52 @@ public final class Bike implements BikeOrRide {
     private final Set<String> groups;
     private final Map<String, Provenance> provenance;
     private final Entries resolved;
+    private final SideView side;
 
-    /** Name and numbers of what it was made of by changes; no part of what makes bikes equal. */
-    private final String startName;
+    private final Origin origin;
 
-    private final Entries start;
+    /** What a bike was made of by changes, and whose shoe is on it; no part of what makes bikes equal. */
+    private record Origin(String name, Entries given, String shoeOf) {}
 
-    private final String shoeOf;
-
-    private Bike(String name, Entries given, Set<String> groups, Map<String, Provenance> provenance, Entries resolved) {
+    private Bike(
+            String name,
+            Entries given,
+            Set<String> groups,
+            Map<String, Provenance> provenance,
+            Entries resolved,
+            Origin origin) {
         this.name = name;
         this.given = given;
         this.groups = groups;
         this.provenance = provenance;
         this.resolved = resolved;
-        this.startName = name;
-        this.start = given;
-        this.shoeOf = "";
-    }
-
-    /** The same numbers, made of others, with somebody's shoe. */
-    private Bike(Bike numbers, String startName, Entries start, String shoeOf) {
-        this.name = numbers.name;
-        this.given = numbers.given;
-        this.groups = numbers.groups;
-        this.provenance = numbers.provenance;
-        this.resolved = numbers.resolved;
-        this.startName = startName;
-        this.start = start;
-        this.shoeOf = shoeOf;
-    }
-
-    /** A bike that redrawing made of this one. */
-    private Bike(Bike from, String name, Entries given, Entries resolved) {
-        this.name = name;
-        this.given = given;
-        this.groups = from.groups;
-        this.provenance = from.provenance;
-        this.resolved = resolved;
-        this.startName = from.startName;
-        this.start = from.start;
-        this.shoeOf = from.shoeOf;
+        this.origin = origin;
+        this.side = SideView.of(this);
     }
 
     /**
-     * A bicycle of given numbers.
+     * A bicycle of numbers that someone entered.
      *
      * @param groups groups that are there even if all their keys take their defaults
-     * @throws Refusal for a missing key, a number out of its range, or a shape that cannot close
+     * @throws Refusal for a missing key, a number out of its range, or a shape that cannot be built
      */
     public static Bike of(String name, Entries given, Set<String> groups, Map<String, Provenance> provenance) {
+        Inputs.all().stream()
+                .filter(given::has)
+                .forEach(input -> input.quantity().check(given.get(input)));
+        return solved(name, given, groups, provenance, new Origin(name, given, ""));
+    }
+
+    private static Bike solved(
+            String name, Entries given, Set<String> groups, Map<String, Provenance> provenance, Origin origin) {
         Set<String> present = new HashSet<>(groups);
         present.addAll(NEEDED_GROUPS);
         Inputs.all().stream().filter(given::has).map(Input::group).forEach(present::add);
         Set.copyOf(present).forEach(group -> present.add(outer(group)));
         Entries resolved = given.completed(Inputs.all(), input -> present.contains(input.group()));
-        Bike bike = new Bike(name, given, Set.copyOf(present), Map.copyOf(provenance), resolved);
-        bike.checkComplete();
-        return bike.checkedShape();
+        Bike bike = new Bike(name, given, Set.copyOf(present), Map.copyOf(provenance), resolved, origin);
+        BikeGroups.checkWhole(bike);
+        return bike.built();
     }
 
     /** Itself. */
@@ -136,27 +124,40 @@ public final class Bike implements BikeOrRide {
         return provenance;
     }
 
+    /** Axles and steering axis. */
+    SideView side() {
+        return side;
+    }
+
+    /** The given numbers that nobody could enter as they are: those that were solved for and left the accepted range. */
+    public List<Input> beyondEntry() {
+        return Inputs.all().stream()
+                .filter(input ->
+                        given.has(input) && !input.quantity().accepted().contains(given.get(input)))
+                .toList();
+    }
+
     public Bike named(String newName) {
-        return new Bike(this, newName, given, resolved);
+        return new Bike(newName, given, groups, provenance, resolved, origin);
     }
 
     /** The name of the bike that redraws and refits made this one of, as its file gave it. */
     public String startName() {
-        return startName;
+        return origin.name();
     }
 
     /** The given numbers that are others than its file's; a rider's own do not count. NaN for one that was taken away. */
     public Map<Input, Double> changed() {
         Map<Input, Double> changed = new LinkedHashMap<>();
         Inputs.all().stream()
-                .filter(input -> Double.compare(given.get(input), start.get(input)) != 0)
+                .filter(input -> Double.compare(given.get(input), origin.given().get(input)) != 0)
                 .forEach(input -> changed.put(input, given.get(input)));
         return changed;
     }
 
     /** Whose the shoe is that is on it: the name of a rider, or empty for the bike's own. */
     public String shoeOf() {
-        return shoeOf;
+        return origin.shoeOf();
     }
 
     /**
@@ -167,7 +168,9 @@ public final class Bike implements BikeOrRide {
      */
     public Bike fitted(Map<Input, Double> own, String rider) {
         boolean shoe = own.keySet().stream().anyMatch(input -> input.group().equals("shoe"));
-        return new Bike(redraw(own), startName, start.with(own), shoe ? rider : shoeOf);
+        Origin fitted =
+                new Origin(origin.name(), origin.given().with(own), shoe ? rider : origin.shoeOf());
+        return redraw(own).madeOf(fitted);
     }
 
     /** Redraws with one number changed. */
@@ -181,14 +184,33 @@ public final class Bike implements BikeOrRide {
     }
 
     /**
-     * Redraws with several numbers changed at once. A changed tyre or bead seat moves a given radius by as much, unless
-     * the radius is among the changes.
+     * Redraws with several numbers that someone entered. A changed tyre or bead seat moves a given radius by as much,
+     * unless the radius is among the changes.
      *
-     * @throws Refusal for a number out of its range or a shape that cannot close
+     * @throws Refusal for a number out of its range or a shape that cannot be built
      */
     public Bike redraw(Map<Input, Double> changes) {
         changes.forEach((input, value) -> input.quantity().check(value));
-        return replace(Collections.disjoint(TYRES, changes.keySet()) ? changes : withRadii(changes));
+        return withSolved(changes);
+    }
+
+    /**
+     * Redraws with numbers that nobody entered: solved for, turned with the frame, or off by an uncertainty. They may
+     * leave the range in which a number is accepted from a file or a person; a radius follows its tyre as it does when
+     * redrawn.
+     *
+     * @throws Refusal for a shape that cannot be built
+     */
+    public Bike withSolved(Map<Input, Double> changes) {
+        return drawn(changes).built();
+    }
+
+    /** As {@link #withSolved}, whether it can be built or not: a step on the way to the bicycle that is meant. */
+    Bike drawn(Map<Input, Double> changes) {
+        Map<Input, Double> all = Collections.disjoint(TYRES, changes.keySet()) ? changes : withRadii(changes);
+        return all.keySet().stream().allMatch(this::has)
+                ? replaceKnown(all)
+                : solved(name, given.with(all), groups, provenance, origin);
     }
 
     private Map<Input, Double> withRadii(Map<Input, Double> changes) {
@@ -198,22 +220,20 @@ public final class Bike implements BikeOrRide {
         return all;
     }
 
-    /** Puts numbers in place as they are. */
-    Bike replace(Map<Input, Double> changes) {
-        for (Input input : changes.keySet()) {
-            if (!has(input)) {
-                return new Bike(of(name, given.with(changes), groups, provenance), startName, start, shoeOf);
-            }
-        }
-        return replaceKnown(changes);
-    }
-
     /** Numbers that have a value already add no group, and leave everything but themselves and their followers valid. */
     private Bike replaceKnown(Map<Input, Double> changes) {
-        changes.forEach((input, value) -> input.quantity().check(value));
         Entries now = given.with(changes);
-        return new Bike(this, name, now, resolved.followed(now, changes, Inputs.followers()))
-                .checkedShape();
+        Entries whole = resolved.followed(now, changes, Inputs.followers());
+        return new Bike(name, now, groups, provenance, whole, origin);
+    }
+
+    private Bike built() {
+        Shape.check(this);
+        return this;
+    }
+
+    private Bike madeOf(Origin other) {
+        return new Bike(name, given, groups, provenance, resolved, other);
     }
 
     /** One line: name and the numbers by which a bicycle is known. */
@@ -253,35 +273,12 @@ public final class Bike implements BikeOrRide {
         if (given.has(radius) && !changes.containsKey(radius)) {
             double moved = change(changes, beadSeat) / 2 + change(changes, tyre);
             if (moved != 0) {
-                changes.put(radius, radius.quantity().check(get(radius) + moved));
+                changes.put(radius, get(radius) + moved);
             }
         }
     }
 
     private double change(Map<Input, Double> changes, Input input) {
         return changes.getOrDefault(input, get(input)) - get(input);
-    }
-
-    private void checkComplete() {
-        for (Input input : Inputs.all()) {
-            if (given.has(input)) {
-                input.quantity().check(given.get(input));
-            } else if (input.presence() instanceof Input.Presence.Required && groups.contains(input.group())) {
-                throw new Refusal(input.key() + " is missing; accepted is "
-                        + input.quantity().accepted() + " "
-                        + input.quantity().unit().symbol() + ".");
-            }
-        }
-    }
-
-    private Bike checkedShape() {
-        double chainstay = get(Inputs.CHAINSTAY);
-        double drop = get(Inputs.BB_DROP);
-        if (Math.abs(drop) >= chainstay) {
-            throw new Refusal("frame.chainstayMm is " + Decimals.shortest(chainstay)
-                    + "; it must be longer than the BB drop, " + Decimals.shortest(drop)
-                    + " mm, or the rear triangle cannot close.");
-        }
-        return this;
     }
 }

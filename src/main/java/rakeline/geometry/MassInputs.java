@@ -87,7 +87,7 @@ public final class MassInputs {
     private static Input mass(String key, String label, String definition, double usual) {
         return Slots.declared(
                 Quantity.of(key, label, Unit.KILOGRAM, definition)
-                        .within(0, 60)
+                        .within(0.01, 60)
                         .decimals(2)
                         .source(MEMORY),
                 byDefault(usual));

@@ -302,13 +302,7 @@ public final class Measures {
     private static Reading fromHand(Geometry geometry, ToDoubleFunction<HandPoint> formula) {
         return geometry.handPoint()
                 .map(hand -> Reading.of(formula.applyAsDouble(hand)))
-                .orElseGet(() -> Reading.lacking(missingForHands(geometry)));
-    }
-
-    private static String missingForHands(Geometry geometry) {
-        return geometry.bike().hasGroup("cockpit.bar")
-                ? "cockpit.bar.reachMm and cockpit.bar.dropMm"
-                : "the group cockpit.bar";
+                .orElseGet(() -> Reading.lacking(HandPoint.lacking(geometry)));
     }
 
     private static Measure<Geometry> post(
@@ -335,7 +329,7 @@ public final class Measures {
                 .map(tube -> tube.isStraddledOnTheTube()
                         ? Reading.of(tube.topEdgeMm() + geometry.side().bbHeightMm())
                         : Reading.nowhere("the straddle point lies off the top tube"))
-                .orElseGet(() -> Reading.lacking("the group frame.topTube"));
+                .orElseGet(() -> Reading.lacking(BikeGroups.words("frame.topTube")));
     }
 
     private static double rideRad(Geometry geometry, Input angle) {
@@ -350,7 +344,7 @@ public final class Measures {
     private static Reading turnRadius(Geometry geometry) {
         return geometry.bike().hasGroup("ride")
                 ? turnRadius(geometry.side(), groundSteerRad(geometry))
-                : Reading.lacking("the group ride");
+                : Reading.lacking(BikeGroups.words("ride"));
     }
 
     private static Reading turnRadius(SideView side, double groundSteerRad) {

@@ -3,7 +3,9 @@ package rakeline.handling;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.function.Function;
+import java.util.function.Supplier;
 import java.util.function.ToDoubleFunction;
+import rakeline.geometry.BikeGroups;
 import rakeline.geometry.HandPoint;
 import rakeline.geometry.Inputs;
 import rakeline.quantity.Input;
@@ -19,8 +21,7 @@ public final class HandlingMeasures {
                     + " and no published measure predicts how a rider feels about a bicycle.";
     private static final String MODEL = "Meijaard, Papadopoulos, Ruina and Schwab 2007";
     private static final String DEFAULTS = " Masses that the bike file does not give are defaults.";
-    private static final String NO_POSTURE = "the rider's posture does not close, so that there is no body to weigh";
-    private static final String NO_SPEED = "a steady turn needs ride.speedKmh and ride.leanDeg above 0";
+    private static final String NO_SPEED = "a steady turn needs a speed and a lean above 0";
     private static final List<Input> TURN = List.of(Inputs.RIDE_SPEED, Inputs.RIDE_LEAN);
 
     // Hands off
@@ -140,7 +141,7 @@ public final class HandlingMeasures {
                         .caution(RESTS)
                         .source(MODEL)
                         .declared(),
-                ride -> ride.canBeWeighed() ? read.apply(ride.stability()) : Reading.nowhere(NO_POSTURE));
+                ride -> weighed(ride, () -> read.apply(ride.stability())));
     }
 
     private static Quantity stiffness(String key, String label, String definition) {
@@ -153,13 +154,12 @@ public final class HandlingMeasures {
 
     private static Reading straight(Ride ride, StiffnessAt read) {
         if (!ride.bike().has(Inputs.RIDE_SPEED)) {
-            return Reading.lacking("the group ride");
-        }
-        if (!ride.canBeWeighed()) {
-            return Reading.nowhere(NO_POSTURE);
+            return Reading.lacking(BikeGroups.words("ride"));
         }
         double speedMps = ride.bike().get(Inputs.RIDE_SPEED) / 3.6;
-        return Reading.of(read.at(new SteerStiffness(ride.stability().bicycle()), speedMps));
+        return weighed(
+                ride,
+                () -> Reading.of(read.at(new SteerStiffness(ride.stability().bicycle()), speedMps)));
     }
 
     private static Measure<Ride> turn(Quantity.Draft quantity, ToDoubleFunction<SteadyTurn> read) {
@@ -177,21 +177,22 @@ public final class HandlingMeasures {
                         .handPoint()
                         .map(HandPoint::leverMm)
                         .map(lever -> turning(ride, turn -> Reading.of(read.at(turn, lever))))
-                        .orElseGet(() -> Reading.lacking("the group cockpit.bar with this place of the hands")));
+                        .orElseGet(() -> Reading.lacking(HandPoint.lacking(ride.geometry()))));
     }
 
     private static Reading turning(Ride ride, Function<SteadyTurn, Reading> read) {
         if (TURN.stream().anyMatch(input -> !ride.bike().has(input))) {
-            return Reading.lacking("the group ride");
-        }
-        if (!ride.canBeWeighed()) {
-            return Reading.nowhere(NO_POSTURE);
+            return Reading.lacking(BikeGroups.words("ride"));
         }
         double speedKmh = ride.bike().get(Inputs.RIDE_SPEED);
         double leanDeg = ride.bike().get(Inputs.RIDE_LEAN);
         return speedKmh > 0 && leanDeg > 0
-                ? read.apply(SteadyTurn.leaning(ride, speedKmh, leanDeg))
+                ? weighed(ride, () -> read.apply(SteadyTurn.leaning(ride, speedKmh, leanDeg)))
                 : Reading.nowhere(NO_SPEED);
+    }
+
+    private static Reading weighed(Ride ride, Supplier<Reading> reading) {
+        return ride.massKg() instanceof Reading.Known ? reading.get() : ride.massKg();
     }
 
     private static Reading of(OptionalDouble value, String otherwise) {

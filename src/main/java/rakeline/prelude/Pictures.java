@@ -34,8 +34,6 @@ public final class Pictures {
         }
         Ride ride = Ride.of(either);
         Drawing side = BikeDrawing.sideView(List.of(ride));
-        return ride.bike().hasGroup("crank")
-                ? List.of(side, BikeDrawing.planView(ride))
-                : List.of(side);
+        return ride.bike().hasGroup("crank") ? List.of(side, BikeDrawing.planView(ride)) : List.of(side);
     }
 }

@@ -85,6 +85,16 @@ public record Quantity(
         return unit.attach(Decimals.shown(value, decimals + 2));
     }
 
+    /** The label inside a sentence: {@code head angle}. */
+    public String inSentence() {
+        return Sentences.lower(label);
+    }
+
+    /** The accepted range as people read it: {@code 50..85°}. */
+    public String acceptedWords() {
+        return unit.attach(Decimals.signed(accepted.toString()));
+    }
+
     /** Label and unit, as a table heading: {@code Trail, mm}. */
     public String heading() {
         return label + ", " + unit.symbol();
@@ -94,7 +104,7 @@ public record Quantity(
     public List<String> facts() {
         List<String> facts = new ArrayList<>();
         if (!accepted.equals(Range.ANY)) {
-            facts.add("Accepted: " + unit.attach(Decimals.signed(accepted.toString())));
+            facts.add("Accepted: " + acceptedWords());
         }
         if (!Double.isNaN(uncertaintyOrNaN)) {
             facts.add("Usual standard uncertainty: " + unit.attach(Decimals.shortest(uncertaintyOrNaN)));
@@ -114,10 +124,18 @@ public record Quantity(
      */
     public double check(double value) {
         if (!accepted.contains(value)) {
-            throw new Refusal(
-                    key + " is " + Decimals.shortest(value) + "; accepted is " + accepted + " " + unit.symbol() + ".");
+            throw new Refusal(label + " (" + key + ") is " + refused(value) + "; accepted is " + acceptedWords() + ".");
         }
         return value;
+    }
+
+    /** With its usual digits, unless these would make it look as if it were accepted. */
+    private String refused(double value) {
+        if (!Double.isFinite(value)) {
+            return Decimals.shown(value);
+        }
+        double rounded = Double.parseDouble(Decimals.shortest(value, decimals + 2));
+        return accepted.contains(rounded) ? unit.attach(Decimals.shown(value)) : said(value);
     }
 
     /** A declaration being written down; what is not said keeps its usual value. Each word returns a new one. */

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
 import rakeline.geometry.Bike;
+import rakeline.geometry.BikeGroups;
 import rakeline.geometry.Geometry;
 import rakeline.geometry.Inputs;
 import rakeline.geometry.Measures;
@@ -132,7 +133,7 @@ public final class RiderMeasures {
             double height = Math.hypot(bike.get(Inputs.CONTACT_SIT_X), bike.get(Inputs.CONTACT_SIT_Y))
                     + crankMm.applyAsDouble(bike);
             return Double.isNaN(height)
-                    ? Reading.lacking("the group contact or crank")
+                    ? Reading.lacking(BikeGroups.missingWords(bike, List.of(Inputs.CONTACT_SIT_X, Inputs.CRANK_LENGTH)))
                     : ridden.ofRider(who -> 100 * height / who.get(RiderInputs.INSEAM));
         });
     }

@@ -11,7 +11,6 @@ import rakeline.handling.Ride;
 import rakeline.quantity.Input;
 import rakeline.quantity.Lazy;
 import rakeline.quantity.Measure;
-import rakeline.quantity.Range;
 import rakeline.quantity.Unit;
 
 /** The charted numbers of a bike, what follows from its other numbers, and what rounding can do to the difference. */
@@ -138,13 +137,10 @@ final class ChartedBike {
 
     /** By how much the differences grow by a unit of an input. */
     private double[] falls(Input input) {
-        Range range = input.quantity().accepted();
-        double low = Math.max(range.from(), bike.get(input) - STEP);
-        double high = Math.min(range.to(), bike.get(input) + STEP);
-        double[] below = differences(bike.redraw(Map.of(input, low)));
-        double[] above = differences(bike.redraw(Map.of(input, high)));
+        double[] below = differences(bike.withSolved(Map.of(input, bike.get(input) - STEP)));
+        double[] above = differences(bike.withSolved(Map.of(input, bike.get(input) + STEP)));
         return IntStream.range(0, checks.size())
-                .mapToDouble(i -> (above[i] - below[i]) / (high - low))
+                .mapToDouble(i -> (above[i] - below[i]) / (2 * STEP))
                 .toArray();
     }
 }

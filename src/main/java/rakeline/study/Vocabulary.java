@@ -131,7 +131,8 @@ public record Vocabulary(Map<String, Measure<Ride>> measures, Map<String, String
         Measure<Ride> measure = measures.get(key);
         return measure == null
                 ? key.startsWith("shoe.")
-                : measure.read(BAREFOOT.get()) instanceof Reading.Lacking lacking && lacking.what().contains("shoe");
+                : measure.read(BAREFOOT.get()) instanceof Reading.Lacking lacking
+                        && lacking.what().contains("shoe");
     }
 
     private static Ride barefoot() {
@@ -190,7 +191,7 @@ public record Vocabulary(Map<String, Measure<Ride>> measures, Map<String, String
 
     private static Reading readInput(Setting setting, Bike bike) {
         double value = setting.valueIn(bike);
-        return Double.isNaN(value) ? Reading.lacking(setting.key()) : Reading.of(value);
+        return Double.isNaN(value) ? Reading.lacking(setting.quantity().inSentence()) : Reading.of(value);
     }
 
     private static Map<String, String> constantsOfInputs(Class<?>... holders) {

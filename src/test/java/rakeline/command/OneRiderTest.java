@@ -36,8 +36,8 @@ import rakeline.study.Vocabulary;
 /** Toe room, of a bicycle after its dials under a rider with a shoe, is one number wherever it is said. */
 class OneRiderTest {
     private static final Quantity ROOM = Vocabulary.standard().quantity("toeRoomMm");
-    private static final List<String> SHOE =
-            List.of("shoe.toeForwardMm", "shoe.toeHeightMm", "shoe.toeRadiusMm", "shoe.toeHalfWidthMm", "shoe.toeOutDeg");
+    private static final List<String> SHOE = List.of(
+            "shoe.toeForwardMm", "shoe.toeHeightMm", "shoe.toeRadiusMm", "shoe.toeHalfWidthMm", "shoe.toeOutDeg");
     private static final List<String> BIKES = List.of("road-xs", "road-m", "endurance-s", "gravel-584-xs", "track-l");
 
     private static final Stock STEM = PartsFile.read(
@@ -67,8 +67,7 @@ class OneRiderTest {
                      "massKg": 65, "segments": {"table": "dempster"},
                      "shoe": {"toeForwardMm": %d, "toeHeightMm": %d, "toeRadiusMm": %d, "toeHalfWidthMm": %d,
                               "toeOutDeg": %d}}
-                    """
-                    .formatted(
+                    """.formatted(
                             80 + random.nextInt(40),
                             20 + random.nextInt(15),
                             20 + random.nextInt(8),
@@ -111,7 +110,9 @@ class OneRiderTest {
         Drawing foot = Prelude.drawFoot(it);
         return Stream.of(
                         Stream.of(here(overCrank), onCurve(overCrank), here(overTyre), onCurve(overTyre)),
-                        Stream.of(cell(Prelude.measures(it), 1), cell(Prelude.measures(List.of(ToeMeasures.TOE_ROOM), it, again), 2)),
+                        Stream.of(
+                                cell(Prelude.measures(it), 1),
+                                cell(Prelude.measures(List.of(ToeMeasures.TOE_ROOM), it, again), 2)),
                         Stream.of(cell(Fitting.compare(it, again), 1), cell(Fitting.compare(it, again), 2)),
                         Stream.of(cell(Fitting.limitsOf(it, again), 2)),
                         Stream.of(column(foot), dimension(foot)))
@@ -149,8 +150,12 @@ class OneRiderTest {
 
     private static String dimension(Drawing foot) {
         return foot.marks().stream()
-                .filter(mark -> mark instanceof Drawing.Dimension room && room.key().equals(ROOM.key()))
-                .map(mark -> ((Drawing.Dimension) mark).text().replace("toe room ", "").replace(" mm", ""))
+                .filter(mark ->
+                        mark instanceof Drawing.Dimension room && room.key().equals(ROOM.key()))
+                .map(mark -> ((Drawing.Dimension) mark)
+                        .text()
+                        .replace("toe room ", "")
+                        .replace(" mm", ""))
                 .findFirst()
                 .orElseThrow();
     }
@@ -214,7 +219,10 @@ class OneRiderTest {
 
     private static String text(Case asked) {
         return CommandLineRun.of(
-                        "measure", asked.bikeFile().toString(), "--rider", asked.riderFile().toString())
+                        "measure",
+                        asked.bikeFile().toString(),
+                        "--rider",
+                        asked.riderFile().toString())
                 .isDone()
                 .data();
     }

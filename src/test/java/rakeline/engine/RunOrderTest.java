@@ -56,7 +56,11 @@ class RunOrderTest {
     @Test
     void aRowInSightRunsBeforeThoseAboveItThatItDoesNotNeed() {
         Layout page = Layout.of(List.of(
-                row(DIAL), row("it", DIAL), row("slow", "it", "sweep()"), row("seen", "it", "sweep()"), row("last", "it")));
+                row(DIAL),
+                row("it", DIAL),
+                row("slow", "it", "sweep()"),
+                row("seen", "it", "sweep()"),
+                row("last", "it")));
         assertThat(order(page, "seen")).isEqualTo("it seen slow last");
     }
 

@@ -273,7 +273,7 @@ class SweepTest {
         refused(
                 () -> sweep(Bikes.plain(), "frame.headAngleDeg", Steps.of(70, 74, 1), "toeRoomMm"),
                 "toeRoomMm",
-                "group crank");
+                "cranks and a shoe");
     }
 
     @Test
@@ -301,7 +301,7 @@ class SweepTest {
                         measure("trailMm"),
                         "wheels.front.mudguardGapMm"),
                 "wheels.front.mudguardGapMm",
-                "not given");
+                "does not give");
     }
 
     @Test

@@ -27,8 +27,7 @@ public final class DialEffect {
     public static Optional<String> of(PageModel page, Control dial) {
         List<Chart> charts = page.rows().stream()
                 .map(row -> page.standing(row.id()))
-                .filter(row ->
-                        row.state() == State.FRESH && row.follows().contains(dial.name()))
+                .filter(row -> row.state() == State.FRESH && row.follows().contains(dial.name()))
                 .flatMap(DialEffect::charts)
                 .filter(chart -> !chart.panels().isEmpty()
                         && Double.isFinite(chart.panels().get(0).here()))
@@ -63,8 +62,7 @@ public final class DialEffect {
 
     private String words(Chart chart) {
         Chart.Panel first = chart.panels().get(0);
-        String measure =
-                first.quantity().label() + " " + first.quantity().formatWithUnit(first.here());
+        String measure = first.quantity().label() + " " + first.quantity().formatWithUnit(first.here());
         return isOfTheDrawn(chart) ? measure : measure + " (" + whose(chart.basis()) + ")";
     }
 

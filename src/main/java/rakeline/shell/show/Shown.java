@@ -88,7 +88,10 @@ record Shown(String row, Figure figure, Outcome standing) {
     private String words(List<String> cautions, boolean withHeld) {
         boolean fresh = standing.state() == State.FRESH || standing.state() == State.RUNNING;
         String state = fresh ? "" : standing.state().words() + ".";
-        return Stream.of(List.of(state, withHeld ? held() : "", figure.basis().words()), Sliced.sentences(figure), cautions)
+        return Stream.of(
+                        List.of(state, withHeld ? held() : "", figure.basis().words()),
+                        Sliced.sentences(figure),
+                        cautions)
                 .flatMap(List::stream)
                 .filter(words -> !words.isBlank())
                 .collect(Collectors.joining(" "));

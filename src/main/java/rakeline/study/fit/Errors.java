@@ -9,7 +9,6 @@ import rakeline.geometry.Geometry;
 import rakeline.handling.Ride;
 import rakeline.quantity.Input;
 import rakeline.quantity.Measure;
-import rakeline.quantity.Range;
 import rakeline.study.Doubt;
 
 /**
@@ -72,11 +71,8 @@ final class Errors {
 
     private static Ride shifted(Ride ride, Doubt doubt, double steps) {
         Map<Input, Double> changes = new HashMap<>();
-        doubt.parts().forEach(part -> {
-            Range accepted = part.input().quantity().accepted();
-            double value = ride.bike().get(part.input()) + steps * part.uncertainty();
-            changes.put(part.input(), Math.min(accepted.to(), Math.max(accepted.from(), value)));
-        });
-        return ride.on(ride.bike().redraw(changes));
+        doubt.parts()
+                .forEach(part -> changes.put(part.input(), ride.bike().get(part.input()) + steps * part.uncertainty()));
+        return ride.on(ride.bike().withSolved(changes));
     }
 }

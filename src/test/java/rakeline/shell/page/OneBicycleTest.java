@@ -79,8 +79,9 @@ class OneBicycleTest {
     void everyFigureSaysTheSameOfTheSameBicycle(String name) throws Exception {
         for (PageModel page : placesOf(name)) {
             Map<String, List<Shown>> byKey = new LinkedHashMap<>();
-            shown(page).forEach(number ->
-                    byKey.computeIfAbsent(number.key(), key -> new ArrayList<>()).add(number));
+            shown(page)
+                    .forEach(number -> byKey.computeIfAbsent(number.key(), key -> new ArrayList<>())
+                            .add(number));
             byKey.values().forEach(OneBicycleTest::agree);
         }
     }
@@ -106,8 +107,8 @@ class OneBicycleTest {
             for (Control control : page.controls()) {
                 DialEffect.of(page, control)
                         .filter(words -> words.startsWith("Toe room"))
-                        .ifPresent(words -> assertThat(words)
-                                .isEqualTo("Toe room " + toeRoom(beside.get("Foot and wheel"))));
+                        .ifPresent(words ->
+                                assertThat(words).isEqualTo("Toe room " + toeRoom(beside.get("Foot and wheel"))));
             }
         }
     }
@@ -126,9 +127,8 @@ class OneBicycleTest {
         for (Shown one : numbers) {
             assertThat(numbers)
                     .filteredOn(other -> other.subject().isSameAs(one.subject()))
-                    .allSatisfy(other -> assertThat(other.number())
-                            .as(one + "\n" + other)
-                            .isEqualTo(one.number()));
+                    .allSatisfy(other ->
+                            assertThat(other.number()).as(one + "\n" + other).isEqualTo(one.number()));
         }
     }
 
@@ -179,19 +179,24 @@ class OneBicycleTest {
                 .filter(Column::isNumeric)
                 .flatMap(column -> IntStream.range(0, subjects.size())
                         .mapToObj(i -> new Shown(
-                                row, subjects.get(i), column.key(), column.shown().get(i))));
+                                row,
+                                subjects.get(i),
+                                column.key(),
+                                column.shown().get(i))));
     }
 
     /** A table of measures under one another, a bicycle a column. */
     private static Stream<Shown> shown(String row, Table table, List<Basis.Subject> subjects) {
         List<String> labels = table.columns().get(0).shown();
         return table.columns().get(0).key().equals("measure") && table.columns().size() == subjects.size() + 2
-                ? IntStream.range(0, subjects.size()).boxed().flatMap(i -> IntStream.range(0, labels.size())
-                        .mapToObj(line -> new Shown(
-                                row,
-                                subjects.get(i),
-                                keyOf(labels.get(line)),
-                                table.columns().get(i + 1).shown().get(line))))
+                ? IntStream.range(0, subjects.size())
+                        .boxed()
+                        .flatMap(i -> IntStream.range(0, labels.size())
+                                .mapToObj(line -> new Shown(
+                                        row,
+                                        subjects.get(i),
+                                        keyOf(labels.get(line)),
+                                        table.columns().get(i + 1).shown().get(line))))
                 : Stream.empty();
     }
 
