@@ -7,6 +7,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Random;
 import java.util.stream.LongStream;
@@ -62,17 +63,17 @@ class OneRiderTest {
         }
 
         private static String rider(Random random) {
-            return """
-                    {"format": "rakeline/rider", "version": 1, "name": "Someone", "statureMm": 1700, "inseamMm": 800,
-                     "massKg": 65, "segments": {"table": "dempster"},
-                     "shoe": {"toeForwardMm": %d, "toeHeightMm": %d, "toeRadiusMm": %d, "toeHalfWidthMm": %d,
-                              "toeOutDeg": %d}}
-                    """.formatted(
-                            80 + random.nextInt(40),
-                            20 + random.nextInt(15),
-                            20 + random.nextInt(8),
-                            15 + random.nextInt(8),
-                            random.nextInt(8));
+            return String.format(
+                    Locale.ROOT,
+                    "{\"format\": \"rakeline/rider\", \"version\": 1, \"name\": \"Someone\", \"statureMm\": 1700,"
+                            + " \"inseamMm\": 800, \"massKg\": 65, \"segments\": {\"table\": \"dempster\"},"
+                            + " \"shoe\": {\"toeForwardMm\": %d, \"toeHeightMm\": %d, \"toeRadiusMm\": %d,"
+                            + " \"toeHalfWidthMm\": %d, \"toeOutDeg\": %d}}",
+                    80 + random.nextInt(40),
+                    20 + random.nextInt(15),
+                    20 + random.nextInt(8),
+                    15 + random.nextInt(8),
+                    random.nextInt(8));
         }
 
         Bike bike() throws Exception {
