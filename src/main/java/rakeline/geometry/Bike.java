@@ -84,6 +84,7 @@ public final class Bike implements BikeOrRide {
         return this;
     }
 
+    /** What it is called, as titles and legends show it. */
     public String name() {
         return name;
     }
@@ -98,12 +99,12 @@ public final class Bike implements BikeOrRide {
     }
 
     /**
-     * The value of an input by its key, or NaN.
+     * The value of an input by its key, in the unit that the key ends in; NaN where there is none.
      *
      * @throws Refusal for an unknown key
      */
-    public double get(String key) {
-        return Setting.of(key).valueIn(this);
+    public double get(String inputKey) {
+        return Setting.of(inputKey).valueIn(this);
     }
 
     /** Only what was given, without defaults. */
@@ -116,10 +117,12 @@ public final class Bike implements BikeOrRide {
         return groups.contains(group);
     }
 
+    /** The groups of numbers that are there, as in {@code frame}, {@code crank}, {@code cockpit.bar}. */
     public Set<String> groups() {
         return groups;
     }
 
+    /** Where numbers come from, by key: charted, measured, assumed or solved, and their standard uncertainty. */
     public Map<String, Provenance> provenance() {
         return provenance;
     }
@@ -137,6 +140,7 @@ public final class Bike implements BikeOrRide {
                 .toList();
     }
 
+    /** The same bicycle under another name, as titles and legends show it. */
     public Bike named(String newName) {
         return new Bike(newName, given, groups, provenance, resolved, origin);
     }
@@ -173,14 +177,25 @@ public final class Bike implements BikeOrRide {
         return redraw(own).madeOf(fitted);
     }
 
-    /** Redraws with one number changed. */
+    /**
+     * The bicycle redrawn with one number changed: that number as drawn, everything else as printed.
+     *
+     * @param value the new value, in the input's unit
+     * @throws Refusal for a number out of its range or a shape that cannot close
+     */
     public Bike with(Input input, double value) {
         return redraw(Map.of(input, value));
     }
 
-    /** Redraws with one number changed; {@code wheels.both.…} changes both wheels. */
-    public Bike with(String key, double value) {
-        return redraw(Setting.changes(Map.of(key, value)));
+    /**
+     * The bicycle redrawn with one number changed: that number as drawn, everything else as printed; {@code
+     * wheels.both.…} changes both wheels.
+     *
+     * @param value the new value, in the input's unit
+     * @throws Refusal for an unknown key, a number out of its range or a shape that cannot close
+     */
+    public Bike with(String inputKey, double value) {
+        return redraw(Setting.changes(Map.of(inputKey, value)));
     }
 
     /**

@@ -1,5 +1,9 @@
 package rakeline.handling;
 
+import static rakeline.quantity.SourceNote.Part.FORMULA;
+import static rakeline.quantity.SourceStanding.DERIVED;
+import static rakeline.quantity.SourceStanding.READ;
+
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.function.Function;
@@ -91,6 +95,7 @@ public final class HandlingMeasures {
                             "Steady turn, steer",
                             Unit.DEGREE,
                             "Steering angle of a steady turn at ride.speedKmh and ride.leanDeg, kinematic.")
+                    .source(FORMULA, DERIVED, "kinematics of a turn without slip")
                     .decimals(2),
             SteadyTurn::steerDeg);
     public static final Measure<Ride> STEADY_GROUND_STEER = turn(
@@ -99,6 +104,7 @@ public final class HandlingMeasures {
                             "Steady turn, ground steer",
                             Unit.DEGREE,
                             "Angle between the tracks of front and rear wheel in that turn.")
+                    .source(FORMULA, DERIVED, "kinematics of a turn without slip")
                     .decimals(2),
             SteadyTurn::groundSteerDeg);
     public static final Measure<Ride> STEADY_RADIUS = turn(
@@ -107,6 +113,7 @@ public final class HandlingMeasures {
                             "Steady turn, radius",
                             Unit.METRE,
                             "Radius of the rear contact's track in that turn: v² / (g tan lean).")
+                    .source(FORMULA, DERIVED, "kinematics of a turn without slip")
                     .decimals(2),
             SteadyTurn::radiusM);
     public static final Measure<Ride> STEADY_BAR_TORQUE = turn(
@@ -118,7 +125,7 @@ public final class HandlingMeasures {
                                     + " about 10°." + DEFAULTS)
                     .decimals(2)
                     .caution(RESTS)
-                    .source(MODEL),
+                    .source(FORMULA, READ, MODEL),
             SteadyTurn::barTorqueNm);
     public static final Measure<Ride> STEADY_HAND_FORCE = hand(
             "steadyHandForceN",
@@ -139,7 +146,7 @@ public final class HandlingMeasures {
                 Quantity.of(key, label, Unit.METRE_PER_SECOND, definition + DEFAULTS)
                         .decimals(2)
                         .caution(RESTS)
-                        .source(MODEL)
+                        .source(FORMULA, READ, MODEL)
                         .declared(),
                 ride -> weighed(ride, () -> read.apply(ride.stability())));
     }
@@ -148,7 +155,7 @@ public final class HandlingMeasures {
         return Quantity.of(key, label, Unit.NEWTON_METRE_PER_RADIAN, definition + DEFAULTS)
                 .decimals(2)
                 .caution(RESTS)
-                .source(MODEL)
+                .source(FORMULA, READ, MODEL)
                 .declared();
     }
 
@@ -171,7 +178,7 @@ public final class HandlingMeasures {
                 Quantity.of(key, label, Unit.NEWTON, definition)
                         .decimals(2)
                         .caution(RESTS)
-                        .source(MODEL)
+                        .source(FORMULA, READ, MODEL)
                         .declared(),
                 ride -> ride.geometry()
                         .handPoint()
