@@ -3,9 +3,9 @@ package rakeline.catalogue;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -55,7 +55,7 @@ public final class RiderFile {
     private final Map<Input, Double> body = new HashMap<>();
     private final Map<Input, Double> own = new HashMap<>();
     private final Set<String> groups = new HashSet<>();
-    private BodyTable table = BodyTable.DEMPSTER;
+    private BodyTable table = BodyTable.CADAVERS_1955;
 
     private RiderFile() {}
 
@@ -112,14 +112,9 @@ public final class RiderFile {
     }
 
     private static BodyTable table(Piece piece) {
-        Map<String, BodyTable> tables = new LinkedHashMap<>();
-        for (BodyTable each : BodyTable.values()) {
-            tables.put(each.word(), each);
-        }
-        if (piece.value() instanceof String word && tables.containsKey(word)) {
-            return tables.get(word);
-        }
-        throw piece.unlike("the name of a table, " + String.join(", ", tables.keySet()));
+        Optional<BodyTable> table = piece.value() instanceof String word ? BodyTable.of(word) : Optional.empty();
+        return table.orElseThrow(() -> piece.unlike("the name of a table, "
+                + Stream.of(BodyTable.values()).map(BodyTable::word).collect(Collectors.joining(", "))));
     }
 
     private Map<Input, Double> wholeGroups(String name) {

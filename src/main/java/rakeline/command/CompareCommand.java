@@ -53,7 +53,7 @@ import rakeline.study.fit.Wanted;
             "± is the standard uncertainty of a difference, carried from those of the",
             "inputs (the bike's provenance, else the usual ones that \"keys\" tells) to first",
             "order; what two bikes share, as contact points, or all numbers of a bike and",
-            "its --with, cancels. \"larger\" marks a difference beyond it.",
+            "its --with, cancels. \"differs\" marks a difference beyond it.",
             "",
             "--json prints {\"bikes\": [name…], \"contact\": null or whose, \"changed\": [{key:",
             "\"refit\" or \"redraw\"}…], \"inputs\": {key: ROW}, \"measures\": {key: ROW}, \"limits\": [{\"key\", \"limit\", \"side\", \"label\",",
@@ -85,7 +85,7 @@ final class CompareCommand extends Work {
             names = "--hands",
             split = ",",
             paramLabel = "WHERE",
-            description = "tops, hoods (as usual) or drops; several are compared apart.")
+            description = "tops, hoods (default) or drops; several are compared apart.")
     private List<String> hands = List.of("hoods");
 
     @Option(names = "--only", split = ",", paramLabel = "KEY", description = "Measures or inputs to compare.")

@@ -77,7 +77,7 @@ final class MatchCommand extends Work {
     @Option(names = "--against", paramLabel = "BIKE", description = "The bike that levers are compared with.")
     private String against;
 
-    @Option(names = "--top", paramLabel = "N", description = "How many options; 10 as usual.")
+    @Option(names = "--top", paramLabel = "N", description = "How many options (default: 10).")
     private Integer top;
 
     @Option(names = "--all", description = "Every option.")
@@ -142,7 +142,7 @@ final class MatchCommand extends Work {
         json.put("to", to);
         json.put("wanted", asJson(match.wanted()));
         json.put("against", match.reference().bike().name());
-        json.put("combinations", matched.combinations());
+        json.put("combinations", Console.whole(matched.combinations()));
         Map<Double, List<Double>> stacks =
                 match.stock().spacers().map(Spacers::stacks).orElse(Map.of());
         json.put(

@@ -17,7 +17,7 @@ final class Subject {
     @ArgGroup(exclusive = false)
     private Riding riding = new Riding();
 
-    @Option(names = "--hands", paramLabel = "WHERE", description = "tops, hoods (as usual) or drops.")
+    @Option(names = "--hands", paramLabel = "WHERE", description = "tops, hoods (default) or drops.")
     private String hands = "hoods";
 
     /**

@@ -16,7 +16,7 @@ import rakeline.geometry.ToeMeasures;
 import rakeline.handling.HandForce;
 import rakeline.handling.Ride;
 import rakeline.handling.SteadyTurn;
-import rakeline.quantity.Decimals;
+import rakeline.quantity.Caution;
 import rakeline.quantity.Measure;
 import rakeline.quantity.Reading;
 import rakeline.quantity.Refusal;
@@ -96,15 +96,15 @@ final class TurnCommand extends Work {
         if ((lean == null) == (radius == null)) {
             throw new Refusal("a turn takes either --lean or --radius.");
         }
-        double kmh = Console.number(speed, "--speed");
+        double kmh = Inputs.RIDE_SPEED.quantity().check(Console.number(speed, "--speed"));
         return lean != null
-                ? SteadyTurn.leaning(ride, kmh, Console.number(lean, "--lean"))
+                ? SteadyTurn.leaning(ride, kmh, Inputs.RIDE_LEAN.quantity().check(Console.number(lean, "--lean")))
                 : SteadyTurn.around(ride, kmh, Console.number(radius, "--radius"));
     }
 
     private static Ride conditioned(Ride ride, SteadyTurn turn) {
         return ride.on(
-                ride.bike().redraw(Map.of(Inputs.RIDE_SPEED, turn.speedKmh(), Inputs.RIDE_LEAN, turn.leanDeg())));
+                ride.bike().withSolved(Map.of(Inputs.RIDE_SPEED, turn.speedKmh(), Inputs.RIDE_LEAN, turn.leanDeg())));
     }
 
     private void compare(Ride ride) {
@@ -137,7 +137,9 @@ final class TurnCommand extends Work {
         Ride there = conditioned(ride, turn);
         answer.put("toeContactSteerDeg", toe(there, ToeMeasures.TOE_CONTACT_STEER));
         answer.put("toeContactSpeedKmh", toe(there, ToeMeasures.TOE_CONTACT_SPEED));
-        answer.put("cautions", TurnTable.cautions(ride, turn));
+        answer.put(
+                "cautions",
+                TurnTable.cautions(ride, turn).stream().map(Caution::sentence).toList());
         return answer;
     }
 
@@ -161,8 +163,9 @@ final class TurnCommand extends Work {
         Ride there = conditioned(ride, turn);
         Reading contact = ToeMeasures.TOE_CONTACT_SPEED.read(there.geometry());
         return contact instanceof Reading.Known known
-                ? "At this lean, toe and tyre meet from " + Decimals.fixed(known.value(), 1)
-                        + " km/h down, where the turn asks for their contact's steering angle."
+                ? "At this lean, toe and tyre can touch at "
+                        + ToeMeasures.TOE_CONTACT_SPEED.quantity().formatWithUnit(known.value())
+                        + " and below: the turn then takes the steering angle of their first contact."
                 : "Toe contact: " + contact.reason() + ".";
     }
 }

@@ -17,7 +17,9 @@ final class DrawingCodec {
         out.text(drawing.kind()).text(drawing.title());
         out.list(drawing.marks(), DrawingCodec::writeMark);
         ResultCodec.writeColumns(out, drawing.columns());
-        BasisCodec.write(out.text(drawing.held()).texts(drawing.cautions()), drawing.basis());
+        out.text(drawing.held());
+        QuantityCodec.writeCautions(out, drawing.cautions());
+        BasisCodec.write(out, drawing.basis());
     }
 
     static Drawing read(Unpacker in) throws IOException {
@@ -27,7 +29,7 @@ final class DrawingCodec {
                 in.list(DrawingCodec::readMark),
                 ResultCodec.readColumns(in),
                 in.text(),
-                in.texts(),
+                QuantityCodec.readCautions(in),
                 BasisCodec.read(in));
     }
 

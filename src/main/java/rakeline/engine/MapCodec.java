@@ -13,7 +13,9 @@ final class MapCodec {
         writeAxis(out, map.y());
         QuantityCodec.write(out, map.measure());
         out.reals(map.values()).real(map.here());
-        BasisCodec.write(out.texts(map.gaps()).text(map.held()).texts(map.cautions()), map.basis());
+        out.texts(map.gaps()).text(map.held());
+        QuantityCodec.writeCautions(out, map.cautions());
+        BasisCodec.write(out, map.basis());
     }
 
     static MapFigure read(Unpacker in) throws IOException {
@@ -26,7 +28,7 @@ final class MapCodec {
                 in.real(),
                 in.texts(),
                 in.text(),
-                in.texts(),
+                QuantityCodec.readCautions(in),
                 BasisCodec.read(in));
     }
 

@@ -87,7 +87,9 @@ public final class ResultCodec {
         out.list(chart.panels(), ResultCodec::writePanel);
         out.list(
                 chart.gaps(), (to, gap) -> to.number(gap.step()).text(gap.key()).text(gap.reason()));
-        BasisCodec.write(out.text(chart.held()).texts(chart.cautions()), chart.basis());
+        out.text(chart.held());
+        QuantityCodec.writeCautions(out, chart.cautions());
+        BasisCodec.write(out, chart.basis());
     }
 
     private static void writePanel(Packer out, Chart.Panel panel) throws IOException {
@@ -116,18 +118,21 @@ public final class ResultCodec {
                 in.list(ResultCodec::readPanel),
                 in.list(from -> new Chart.Gap(from.number(), from.text(), from.text())),
                 in.text(),
-                in.texts(),
+                QuantityCodec.readCautions(in),
                 BasisCodec.read(in));
     }
 
     private static void writeTable(Packer out, Table table) throws IOException {
         out.text(table.title());
         writeColumns(out, table.columns());
-        BasisCodec.write(out.text(table.held()).texts(table.cautions()), table.basis());
+        out.text(table.held());
+        QuantityCodec.writeCautions(out, table.cautions());
+        BasisCodec.write(out, table.basis());
     }
 
     private static Table readTable(Unpacker in) throws IOException {
-        return new Table(in.text(), readColumns(in), in.text(), in.texts(), BasisCodec.read(in));
+        return new Table(
+                in.text(), readColumns(in), in.text(), QuantityCodec.readCautions(in), BasisCodec.read(in));
     }
 
     static void writeColumns(Packer out, List<Column> columns) throws IOException {

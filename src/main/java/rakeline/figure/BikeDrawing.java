@@ -2,6 +2,7 @@ package rakeline.figure;
 
 import java.util.ArrayList;
 import java.util.List;
+import rakeline.geometry.Cautions;
 import rakeline.geometry.SideView;
 import rakeline.handling.Ride;
 import rakeline.quantity.Measure;
@@ -103,7 +104,7 @@ public final class BikeDrawing {
                         plan(ride, steerDeg),
                         columns(one, PLAN_KEYS),
                         held,
-                        List.of(Vocabulary.standard().quantity("toeRoomMm").caution()))
+                        List.of(Cautions.TOE))
                 .about(Basis.of(one, PLAN_KEYS.stream()));
     }
 
@@ -115,7 +116,7 @@ public final class BikeDrawing {
     }
 
     private static String title(List<Ride> rides) {
-        return String.join(", ", rides.stream().map(ride -> ride.bike().name()).toList());
+        return BikeNames.line(rides);
     }
 
     private static List<Column> columns(List<Ride> rides, List<String> keys) {

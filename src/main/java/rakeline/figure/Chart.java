@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.IntUnaryOperator;
 import java.util.stream.Stream;
+import rakeline.quantity.Caution;
 import rakeline.quantity.Numbers;
 import rakeline.quantity.Quantity;
 
@@ -23,7 +24,7 @@ public record Chart(
         List<Panel> panels,
         List<Gap> gaps,
         String held,
-        List<String> cautions,
+        List<Caution> cautions,
         Basis basis)
         implements Figure {
 
@@ -83,7 +84,7 @@ public record Chart(
             List<Panel> panels,
             List<Gap> gaps,
             String held,
-            List<String> cautions) {
+            List<Caution> cautions) {
         this(title, x, steps, here, panels, gaps, held, cautions, Basis.NONE);
     }
 
@@ -96,6 +97,11 @@ public record Chart(
     /** The same, about this bicycle. */
     public Chart about(Basis other) {
         return new Chart(title, x, steps, here, panels, gaps, held, cautions, other);
+    }
+
+    @Override
+    public Chart withCautions(List<Caution> others) {
+        return new Chart(title, x, steps, here, panels, gaps, held, others, basis);
     }
 
     @Override

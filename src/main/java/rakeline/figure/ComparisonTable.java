@@ -29,7 +29,7 @@ public final class ComparisonTable {
         }
         columns.add(words("unit", "Unit", rows, row -> row.quantity().unit().symbol()));
         columns.add(words("key", "Key", rows, row -> row.quantity().key()));
-        return new Table(title(comparison), columns, held(comparison, "\"larger\""), comparison.cautions())
+        return new Table(title(comparison), columns, held(comparison, "\"differs\""), comparison.cautions())
                 .about(basis(comparison, rows));
     }
 
@@ -76,7 +76,7 @@ public final class ComparisonTable {
                         difference(rows, bike),
                         percent(rows, bike),
                         uncertainty(rows, bike),
-                        words("larger" + place(bike), "larger", rows, row -> row.isLarger(bike) ? "larger" : ""));
+                        words("larger" + place(bike), "differs", rows, row -> row.isLarger(bike) ? "differs" : ""));
     }
 
     private static String place(int bike) {
@@ -95,7 +95,7 @@ public final class ComparisonTable {
     private static Column difference(List<Comparison.Row> rows, int bike) {
         return numbers(
                 "difference" + place(bike),
-                "− first",
+                "against the first",
                 rows,
                 1,
                 row -> row.differences().at(bike));
@@ -119,8 +119,7 @@ public final class ComparisonTable {
     }
 
     private static String title(Comparison comparison) {
-        return String.join(
-                ", ", rides(comparison).stream().map(ride -> ride.bike().name()).toList());
+        return BikeNames.line(rides(comparison));
     }
 
     private static String held(Comparison comparison, String mark) {

@@ -2,6 +2,7 @@ package rakeline.figure;
 
 import java.util.List;
 import java.util.Optional;
+import rakeline.quantity.Caution;
 import rakeline.quantity.Quantity;
 
 /**
@@ -16,12 +17,12 @@ public record Drawing(
         List<Mark> marks,
         List<Column> columns,
         String held,
-        List<String> cautions,
+        List<Caution> cautions,
         Basis basis)
         implements Figure {
     /** About no bicycle in particular. */
     public Drawing(
-            String kind, String title, List<Mark> marks, List<Column> columns, String held, List<String> cautions) {
+            String kind, String title, List<Mark> marks, List<Column> columns, String held, List<Caution> cautions) {
         this(kind, title, marks, columns, held, cautions, Basis.NONE);
     }
 
@@ -108,6 +109,11 @@ public record Drawing(
         marks = List.copyOf(marks);
         columns = List.copyOf(columns);
         cautions = List.copyOf(cautions);
+    }
+
+    @Override
+    public Drawing withCautions(List<Caution> others) {
+        return new Drawing(kind, title, marks, columns, held, others, basis);
     }
 
     /** The same without the dimensions in faint ink, whose numbers stand elsewhere. */

@@ -50,13 +50,18 @@ public final class LimitTable {
         return table(rides, rows, columns);
     }
 
+    /** The same for what race rules and recommendations set. */
+    public static Table rules(List<Ride> rides, List<Left> rows) {
+        Table table = of(rides, rows);
+        return new Table("Race rules and recommendations", table.columns(), "", List.of());
+    }
+
     private static Column source(List<Left> rows) {
         return words("source", "Source", rows, row -> row.limit().source());
     }
 
     private static Table table(List<Ride> rides, List<Left> rows, List<Column> columns) {
-        String names =
-                String.join(", ", rides.stream().map(ride -> ride.bike().name()).toList());
+        String names = BikeNames.line(rides);
         return new Table(
                         names + ": what is left to each limit; negative beyond it, by how far",
                         columns,

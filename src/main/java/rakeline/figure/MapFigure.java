@@ -3,6 +3,7 @@ package rakeline.figure;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
+import rakeline.quantity.Caution;
 import rakeline.quantity.Numbers;
 import rakeline.quantity.Quantity;
 
@@ -24,7 +25,7 @@ public record MapFigure(
         double here,
         List<String> gaps,
         String held,
-        List<String> cautions,
+        List<Caution> cautions,
         Basis basis)
         implements Figure {
 
@@ -50,7 +51,7 @@ public record MapFigure(
             double here,
             List<String> gaps,
             String held,
-            List<String> cautions) {
+            List<Caution> cautions) {
         this(title, x, y, measure, values, here, gaps, held, cautions, Basis.NONE);
     }
 
@@ -66,6 +67,11 @@ public record MapFigure(
     /** The same, about this bicycle. */
     public MapFigure about(Basis other) {
         return new MapFigure(title, x, y, measure, values, here, gaps, held, cautions, other);
+    }
+
+    @Override
+    public MapFigure withCautions(List<Caution> others) {
+        return new MapFigure(title, x, y, measure, values, here, gaps, held, others, basis);
     }
 
     /** The value at the i-th x and the j-th y. */

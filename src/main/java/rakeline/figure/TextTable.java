@@ -30,7 +30,8 @@ public final class TextTable {
         Stream<String> held = figure.held().isBlank() ? Stream.empty() : Stream.of("Held: " + figure.held());
         Stream<String> basis = Stream.of(figure.basis().words()).filter(words -> !words.isEmpty());
         return Stream.concat(
-                        Stream.concat(held, basis), figure.cautions().stream().map(caution -> "Caution: " + caution))
+                        Stream.concat(held, basis),
+                        CautionsSaid.paragraphs(figure.cautions()).stream().map(words -> "Caution: " + words))
                 .map(line -> PlainText.oneLine(line) + "\n")
                 .collect(Collectors.joining());
     }

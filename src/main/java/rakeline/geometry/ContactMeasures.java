@@ -12,16 +12,19 @@ import rakeline.quantity.Reading;
 
 /** How far a bike as built misses the contact points that are wanted; each declared once. */
 public final class ContactMeasures {
-    public static final Measure<Geometry> HAND_MISS_X =
-            hand("handMissXMm", "Hand miss, x", "Hoods as built, ahead of the hand point that is wanted.", Point::x);
-    public static final Measure<Geometry> HAND_MISS_Y =
-            hand("handMissYMm", "Hand miss, y", "Hoods as built, above the hand point that is wanted.", Point::y);
+    public static final Measure<Geometry> HAND_MISS_X = hand(
+            "handMissXMm",
+            "Hands from target, forward",
+            "Hoods as built, ahead of the hand point that is wanted.",
+            Point::x);
+    public static final Measure<Geometry> HAND_MISS_Y = hand(
+            "handMissYMm", "Hands from target, up", "Hoods as built, above the hand point that is wanted.", Point::y);
     public static final Measure<Geometry> HAND_MISS =
-            hand("handMissMm", "Hand miss", "Hoods as built to the hand point that is wanted.", Point::length);
+            hand("handMissMm", "Hands from target", "Hoods as built to the hand point that is wanted.", Point::length);
     public static final Measure<Geometry> SIT_MISS = new Measure<>(
             Quantity.of(
                             "sitMissMm",
-                            "Sit miss",
+                            "Saddle from target",
                             MILLIMETRE,
                             "How far the sit point stays off the one wanted where post and rails stop at their"
                                     + " limits; 0 where they reach it.")

@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.Set;
 import rakeline.quantity.Input;
 import rakeline.quantity.Refusal;
+import rakeline.quantity.Sentences;
 
 /**
  * Another fork, sag, tyre or wheel on a frame that stays one rigid body: it turns about the ground until both tyres
@@ -55,8 +56,8 @@ public record Refit(Bike bike, double pitchDeg, Point sitMiss, Point handMiss) {
 
     private static void checkNotFrame(Input input) {
         if (input.key().startsWith("frame.") || input.equals(Inputs.LOWER_STACK)) {
-            throw new Refusal(input.quantity().label() + " (" + input.key()
-                    + ") belongs to the frame, which a refit keeps rigid; accepted is a number of"
+            throw new Refusal(Sentences.upper(input.quantity().withKey())
+                    + " belongs to the frame, which a refit keeps rigid; accepted is a number of"
                     + " the fork, the wheels, or what is mounted on them.");
         }
     }

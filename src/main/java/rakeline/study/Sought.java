@@ -3,6 +3,7 @@ package rakeline.study;
 import java.util.List;
 import java.util.Optional;
 import rakeline.geometry.Bike;
+import rakeline.quantity.Caution;
 import rakeline.quantity.Decimals;
 import rakeline.quantity.Numbers;
 import rakeline.quantity.Quantity;
@@ -58,11 +59,11 @@ public record Sought(Seek seek, List<Solution> solutions, List<Stretch> stretche
         Quantity measure = seek.target().measure().quantity();
         return nearest.map(near -> "No solution; the nearest is " + measure.formatWithUnit(near.value()) + " at "
                         + shown(near.at()) + ".")
-                .orElse("No solution; " + measure.key() + " has no value anywhere in the range.");
+                .orElse("No solution; " + measure.inSentence() + " has no value anywhere in the range.");
     }
 
     /** The cautions that belong to what was varied, solved for and aimed at, each once. */
-    public List<String> cautions() {
+    public List<Caution> cautions() {
         List<Quantity> shown = new java.util.ArrayList<>(List.of(
                 seek.target().measure().quantity(), seek.over().setting().quantity()));
         seek.hold().ifPresent(hold -> shown.add(hold.by().quantity()));

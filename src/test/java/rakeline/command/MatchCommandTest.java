@@ -28,6 +28,7 @@ class MatchCommandTest {
         assertThat(json.fieldNames())
                 .toIterable()
                 .containsExactly("bike", "to", "wanted", "against", "combinations", "options");
+        assertThat(json.get("combinations").isIntegralNumber()).isTrue();
         assertThat(json.get("wanted").get("handXMm").doubleValue()).isEqualTo(564.2);
         assertThat(json.get("wanted").get("from").asText()).contains("Road S");
         assertThat(json.get("options")).hasSize(10);

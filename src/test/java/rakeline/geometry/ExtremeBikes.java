@@ -51,6 +51,9 @@ public final class ExtremeBikes {
                 numbers.put(input, draw.from(random, input.quantity().accepted()));
             }
         }
+        if (random.nextBoolean()) {
+            numbers.keySet().removeIf(input -> input.group().startsWith("masses"));
+        }
         if (partly) {
             String left = OPTIONAL_GROUPS.get(random.nextInt(OPTIONAL_GROUPS.size()));
             numbers.keySet().removeIf(input -> (input.group() + ".").startsWith(left + "."));

@@ -17,7 +17,7 @@ class LinkageTest {
                 "One",
                 Entries.none()
                         .with(Map.of(RiderInputs.STATURE, 1780.0, RiderInputs.INSEAM, 845.0, RiderInputs.MASS, 78.0)),
-                BodyTable.DEMPSTER,
+                BodyTable.CADAVERS_1955,
                 Map.of());
     }
 

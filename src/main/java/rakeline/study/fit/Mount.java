@@ -79,9 +79,8 @@ final class Mount {
                 .toArray(Part[]::new);
         Bike whole = redrawn(bike, stock, Part.together(first));
         if (Geometry.of(whole).handPoint().isEmpty()) {
-            throw new Refusal(
-                    whole.name() + " has no whole cockpit, and the parts \"" + stock.name()
-                            + "\" do not make it whole; it needs a stem, spacers and a bar of its own (cockpit and cockpit.bar in its file).");
+            throw new Refusal(whole.name() + " has no whole cockpit, and the parts \"" + stock.name()
+                    + "\" do not make it whole; it needs a stem, spacers and a bar of its own.");
         }
         return whole;
     }

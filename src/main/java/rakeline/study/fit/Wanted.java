@@ -82,7 +82,7 @@ public record Wanted(Point hand, Optional<Point> sit, Map<String, Double> standa
     private static List<String> missing(Rider rider) {
         return CONTACT.stream()
                 .filter(input -> !rider.own().containsKey(input))
-                .map(Input::key)
+                .map(input -> input.quantity().withKey())
                 .toList();
     }
 
@@ -112,7 +112,7 @@ public record Wanted(Point hand, Optional<Point> sit, Map<String, Double> standa
     private static HandPoint hoods(Bike bike) {
         return Geometry.of(bike, Hands.HOODS)
                 .handPoint()
-                .orElseThrow(() -> new Refusal(bike.name() + " has neither the group contact nor a cockpit with a bar,"
-                        + " so it says nowhere where the hands belong."));
+                .orElseThrow(() -> new Refusal(bike.name() + " has neither contact points nor a stem with a bar, so it"
+                        + " says nowhere where the hands belong."));
     }
 }
