@@ -35,6 +35,11 @@ final class Subject {
         return riding.ride(bike, Hands.of(hands));
     }
 
+    /** Who rides it, and what is set. */
+    Riding riding() {
+        return riding;
+    }
+
     /** The rider's file, as it was named. */
     Optional<String> riderFile() {
         return riding.riderFile();

@@ -37,7 +37,8 @@ import rakeline.study.Vocabulary;
             "how a rider feels about a bicycle, and practitioners disagree about stem length.",
             "--json prints {\"bike\", \"speedKmh\", \"leanDeg\", \"radiusM\", \"steerDeg\", \"groundSteerDeg\",",
             "\"barTorqueNm\", \"beyondLinear\": true above 10° of steer, \"hands\": {\"tops\": {\"leverMm\", \"perHandN\",",
-            "\"oneHandN\"}, …}, \"toeContactSteerDeg\", \"toeContactSpeedKmh\": number or null, \"cautions\": […]}; with",
+            "\"oneHandN\"}, …}, \"toeContactSteerDeg\", \"toeContactSpeedKmh\": number or null, \"cautions\": […], \"notices\": […]};",
+            "torque and forces are null without --rider, which they need; with",
             "--change {\"bike\", \"columns\": [{\"key\", \"label\", \"unit\", \"values\"}]}."
         })
 final class TurnCommand extends Work {
@@ -110,7 +111,13 @@ final class TurnCommand extends Work {
     private void compare(Ride ride) {
         Map<Setting, Double> settings = new LinkedHashMap<>();
         KeyValue.numbers("--change", changes).forEach((key, value) -> settings.put(Setting.of(key), value));
-        List<Measure<Ride>> measures = FELT.stream().map(vocabulary::measure).toList();
+        List<Measure<Ride>> measures = FELT.stream()
+                .map(vocabulary::measure)
+                .filter(measure -> !(measure.read(ride) instanceof Reading.Lacking))
+                .toList();
+        if (!ride.isRidden()) {
+            console().message(TurnTable.NEEDS_A_RIDER);
+        }
         Table table = ApartTable.of(Apart.of(ride, settings, measures));
         if (json) {
             Map<String, Object> answer = new LinkedHashMap<>();
@@ -131,7 +138,7 @@ final class TurnCommand extends Work {
         answer.put("radiusM", turn.radiusM());
         answer.put("steerDeg", turn.steerDeg());
         answer.put("groundSteerDeg", turn.groundSteerDeg());
-        answer.put("barTorqueNm", turn.barTorqueNm());
+        answer.put("barTorqueNm", ride.isRidden() ? turn.barTorqueNm() : null);
         answer.put("beyondLinear", turn.beyondLinear());
         answer.put("hands", hands(ride, turn));
         Ride there = conditioned(ride, turn);
@@ -140,6 +147,7 @@ final class TurnCommand extends Work {
         answer.put(
                 "cautions",
                 TurnTable.cautions(ride, turn).stream().map(Caution::sentence).toList());
+        answer.put("notices", ride.isRidden() ? List.of() : List.of(TurnTable.NEEDS_A_RIDER));
         return answer;
     }
 
@@ -148,8 +156,8 @@ final class TurnCommand extends Work {
         for (HandForce force : HandForce.of(ride, turn)) {
             Map<String, Object> one = new LinkedHashMap<>();
             one.put("leverMm", force.leverMm());
-            one.put("perHandN", force.perHandN());
-            one.put("oneHandN", force.oneHandN());
+            one.put("perHandN", Console.orNull(force.perHandN()));
+            one.put("oneHandN", Console.orNull(force.oneHandN()));
             hands.put(force.hands().word(), one);
         }
         return hands;

@@ -29,7 +29,7 @@ public final class ComparisonTable {
         }
         columns.add(words("unit", "Unit", rows, row -> row.quantity().unit().symbol()));
         columns.add(words("key", "Key", rows, row -> row.quantity().key()));
-        return new Table(title(comparison), columns, held(comparison, "\"differs\""), comparison.cautions())
+        return new Table(title(comparison), columns, held(comparison, "words say"), comparison.cautions())
                 .about(basis(comparison, rows));
     }
 
@@ -46,7 +46,7 @@ public final class ComparisonTable {
                 columns.add(uncertainty(rows, bike));
             }
         }
-        return new Table(title(comparison), columns, held(comparison, "a star"), comparison.cautions())
+        return new Table(title(comparison), columns, held(comparison, "a star marks"), comparison.cautions())
                 .about(basis(comparison, rows));
     }
 
@@ -57,7 +57,7 @@ public final class ComparisonTable {
 
     private static Column starred(Column differences, List<Comparison.Row> rows, int bike) {
         List<String> shown = IntStream.range(0, rows.size())
-                .mapToObj(i -> differences.shown().get(i) + (rows.get(i).isLarger(bike) ? STAR : NO_STAR))
+                .mapToObj(i -> differences.shown().get(i) + (rows.get(i).tellsApart(bike) ? STAR : NO_STAR))
                 .toList();
         return new Column(differences.key(), differences.label(), "", differences.values(), shown);
     }
@@ -76,7 +76,7 @@ public final class ComparisonTable {
                         difference(rows, bike),
                         percent(rows, bike),
                         uncertainty(rows, bike),
-                        words("larger" + place(bike), "differs", rows, row -> row.isLarger(bike) ? "differs" : ""));
+                        words("apart" + place(bike), "tells apart", rows, row -> row.difference(bike)));
     }
 
     private static String place(int bike) {
@@ -118,8 +118,11 @@ public final class ComparisonTable {
         return comparison.contenders().stream().map(Contender::ride).toList();
     }
 
+    /** The bikes; what of a rider's footing differs between them is said first. */
     private static String title(Comparison comparison) {
-        return BikeNames.line(rides(comparison));
+        String names = BikeNames.line(rides(comparison));
+        List<String> different = comparison.differentFooting();
+        return different.isEmpty() ? names : String.join(" ", different) + " " + names;
     }
 
     private static String held(Comparison comparison, String mark) {
@@ -130,8 +133,8 @@ public final class ComparisonTable {
         String changes = comparison.changes();
         return contact
                 + (changes.isEmpty() ? "" : changes + ", all else as it was. ")
-                + "± is the standard uncertainty of a difference, from those of the inputs to first order; " + mark
-                + " marks a difference beyond it.";
+                + "± is the standard uncertainty of a difference, from those of the inputs to first order, what two bikes"
+                + " share counted once; " + mark + " a difference of more than twice it.";
     }
 
     private static Column numbers(

@@ -53,16 +53,19 @@ public final class ContactMeasures {
     }
 
     private static Reading sitMiss(Geometry geometry) {
-        Bike bike = geometry.bike();
-        SaddlePosition saddle = geometry.saddlePosition().orElseThrow();
+        return Reading.of(sitOff(geometry.bike()).length());
+    }
+
+    /** From where post and rails can put the saddle to where it is wanted, for a bike with seat tube, post and saddle. */
+    public static Point sitOff(Bike bike) {
+        SaddlePosition saddle = SaddlePosition.of(bike);
         double half = bike.get(Inputs.RAIL_TRAVEL) / 2;
         double shift = beyond(saddle.railShiftMm(), -half, half);
         double length = bike.get(Inputs.POST_LENGTH);
         double deepest = bike.has(Inputs.SEAT_TUBE_DEPTH) ? length - bike.get(Inputs.SEAT_TUBE_DEPTH) : 0;
-        double longest = length - bike.get(Inputs.POST_MINIMUM_INSERTION);
+        double longest = length - Measures.minimumInsertionMm(bike);
         double slide = beyond(saddle.extensionMm(), Math.max(0, deepest), longest);
-        return Reading.of(
-                SeatAxis.of(bike).up().times(slide).plus(new Point(shift, 0)).length());
+        return SeatAxis.of(bike).up().times(slide).plus(new Point(shift, 0));
     }
 
     /** By how much a value lies outside a range; 0 within. */

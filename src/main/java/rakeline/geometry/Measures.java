@@ -240,16 +240,21 @@ public final class Measures {
             mm("railShiftMm", "Rail shift", "Saddle moved on its rails to reach the sit point, positive forward."),
             (geometry, saddle) -> saddle.railShiftMm());
     public static final Measure<Geometry> POST_INSERTION_LEFT = post(
-            mm("postInsertionLeftMm", "Post insertion left", "Post length minus extension minus minimum insertion.")
+            mm(
+                            "postInsertionLeftMm",
+                            "Post insertion left",
+                            "Post length minus extension minus minimum insertion: the post's mark or what the frame's"
+                                    + " maker asks, whichever is more.")
                     .caution(Cautions.SEAT_POST)
                     .limit(
                             0,
-                            "the post's mark",
-                            "seatpost.minimumInsertionMm; " + Sources.INSERTION + " asks for a mark")
+                            "the post's mark or the frame maker's minimum",
+                            "seatpost.minimumInsertionMm or frame.postMinimumInsertionMm, whichever is more; "
+                                    + Sources.INSERTION + " asks for a mark")
                     .source(LIMIT, READ, Sources.INSERTION),
             (geometry, saddle) -> geometry.bike().get(Inputs.POST_LENGTH)
                     - saddle.extensionMm()
-                    - geometry.bike().get(Inputs.POST_MINIMUM_INSERTION));
+                    - minimumInsertionMm(geometry.bike()));
     public static final Measure<Geometry> POST_DEPTH_LEFT = measure(
             mm(
                             "postDepthLeftMm",
@@ -276,6 +281,22 @@ public final class Measures {
             List.of(Inputs.CONTACT_SIT_X),
             geometry -> Math.hypot(
                     geometry.bike().get(Inputs.CONTACT_SIT_X), geometry.bike().get(Inputs.CONTACT_SIT_Y)));
+    public static final Measure<Geometry> SADDLE_TO_PEDAL = measure(
+            mm(
+                    "saddleToPedalMm",
+                    "Saddle to pedal",
+                    "Sit point to the pedal axis at its furthest, in line with BB: saddle height + crank. A rider's"
+                            + " saddle keeps it whatever the crank."),
+            List.of(Inputs.CONTACT_SIT_X, Inputs.CRANK_LENGTH),
+            geometry -> Math.hypot(
+                            geometry.bike().get(Inputs.CONTACT_SIT_X),
+                            geometry.bike().get(Inputs.CONTACT_SIT_Y))
+                    + geometry.bike().get(Inputs.CRANK_LENGTH));
+    public static final Measure<Geometry> SADDLE_TIP_SETBACK = measure(
+            mm("saddleTipSetbackMm", "Saddle tip setback", "Saddle's tip behind BB; negative ahead of it."),
+            List.of(Inputs.CONTACT_SIT_X, Inputs.TIP_TO_SIT),
+            geometry ->
+                    -geometry.bike().get(Inputs.CONTACT_SIT_X) - geometry.bike().get(Inputs.TIP_TO_SIT));
     public static final Measure<Geometry> SADDLE_SETBACK = measure(
             mm("saddleSetbackMm", "Saddle setback", "Sit point behind BB."),
             List.of(Inputs.CONTACT_SIT_X),
@@ -400,6 +421,14 @@ public final class Measures {
         double inTube = bike.get(Inputs.POST_LENGTH)
                 - geometry.saddlePosition().orElseThrow().extensionMm();
         return bike.get(Inputs.SEAT_TUBE_DEPTH) - inTube;
+    }
+
+    /** How deep a post has to stand in the seat tube: by its mark or by the frame's maker, whichever is more. */
+    static double minimumInsertionMm(Bike bike) {
+        double mark = bike.get(Inputs.POST_MINIMUM_INSERTION);
+        return bike.has(Inputs.FRAME_POST_MINIMUM_INSERTION)
+                ? Math.max(mark, bike.get(Inputs.FRAME_POST_MINIMUM_INSERTION))
+                : mark;
     }
 
     private static Reading saddleToHand(Geometry geometry) {

@@ -162,6 +162,9 @@ public record Refit(Bike bike, double pitchDeg, Point sitMiss, Point handMiss) {
         if (!drawn.has(Inputs.HOOD_FORWARD)) {
             return Map.of();
         }
+        if (drawn.has(Inputs.LEVER_AHEAD)) {
+            return Map.of(Inputs.BAR_ROTATION, drawn.get(Inputs.BAR_ROTATION) + Math.toDegrees(pitch));
+        }
         Point hoods = new Point(drawn.get(Inputs.HOOD_FORWARD), drawn.get(Inputs.HOOD_RISE)).turned(pitch);
         Map<Input, Double> bar = new HashMap<>(Map.of(Inputs.HOOD_FORWARD, hoods.x(), Inputs.HOOD_RISE, hoods.y()));
         if (drawn.has(Inputs.BAR_REACH) && drawn.has(Inputs.BAR_DROP)) {

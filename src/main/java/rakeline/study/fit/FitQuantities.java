@@ -3,7 +3,12 @@ package rakeline.study.fit;
 import static rakeline.quantity.Unit.MILLIMETRE;
 import static rakeline.quantity.Unit.PERCENT;
 
+import rakeline.geometry.Geometry;
+import rakeline.geometry.Inputs;
+import rakeline.quantity.Limit;
+import rakeline.quantity.Measure;
 import rakeline.quantity.Quantity;
+import rakeline.quantity.Reading;
 
 /** Numbers that say how one bike stands to wanted points or to another bike. */
 final class FitQuantities {
@@ -25,6 +30,14 @@ final class FitQuantities {
                     PERCENT,
                     "Turn per hand travel against the reference bike's; never a score.")
             .declared();
+
+    /** A stem that stands on no spacers cannot come down. */
+    static final Limit NONE_BELOW = new Limit(0, "no spacer left to take out", "by definition");
+
+    static final Measure<Geometry> SPACERS_BELOW = new Measure<>(
+            Quantity.of("spacersBelowMm", "Spacers below the stem", MILLIMETRE, "What a stem can still come down.")
+                    .declared(),
+            geometry -> Reading.of(geometry.bike().get(Inputs.SPACERS)));
 
     private FitQuantities() {}
 }
