@@ -79,7 +79,7 @@ public final class Bike implements BikeOrRide {
         return bike.built();
     }
 
-    /** Itself. */
+    /** The bicycle itself, as a bicycle without a rider is asked. */
     @Override
     public Bike bike() {
         return this;
@@ -95,6 +95,7 @@ public final class Bike implements BikeOrRide {
         return resolved.get(input);
     }
 
+    /** Whether an input has a value, given or by default. */
     public boolean has(Input input) {
         return !Double.isNaN(get(input));
     }

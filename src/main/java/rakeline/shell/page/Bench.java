@@ -31,6 +31,7 @@ public final class Bench {
     private String greeting = "";
     private boolean leftAlone = true;
     private Set<String> sight = Set.of();
+    private int openings;
 
     /**
      * @param sessions starts a session; may take its time, it is called off the event thread
@@ -43,6 +44,11 @@ public final class Bench {
 
     public PageModel model() {
         return model;
+    }
+
+    /** How many pages were opened so far, so that one can be told from the next. */
+    public int openings() {
+        return openings;
     }
 
     /** Adds a view, which is shown the model at once. */
@@ -70,6 +76,7 @@ public final class Bench {
     public void open(Worksheet page, Origin origin, boolean allowed) {
         stopSession();
         leftAlone = false;
+        openings++;
         become(PageModel.of(page, origin, allowed).noticing(greeting));
         greeting = "";
         if (allowed) {
