@@ -131,8 +131,7 @@ public final class ResultCodec {
     }
 
     private static Table readTable(Unpacker in) throws IOException {
-        return new Table(
-                in.text(), readColumns(in), in.text(), QuantityCodec.readCautions(in), BasisCodec.read(in));
+        return new Table(in.text(), readColumns(in), in.text(), QuantityCodec.readCautions(in), BasisCodec.read(in));
     }
 
     static void writeColumns(Packer out, List<Column> columns) throws IOException {

@@ -174,8 +174,7 @@ public final class Bike implements BikeOrRide {
      */
     public Bike fitted(Map<Input, Double> own, String rider) {
         boolean shoe = own.keySet().stream().anyMatch(input -> input.group().equals("shoe"));
-        Origin fitted =
-                new Origin(origin.name(), origin.given().with(own), shoe ? rider : origin.shoeOf());
+        Origin fitted = new Origin(origin.name(), origin.given().with(own), shoe ? rider : origin.shoeOf());
         return redraw(own).madeOf(fitted);
     }
 
