@@ -6,6 +6,8 @@ import java.io.FileDescriptor;
 import java.io.FileOutputStream;
 import java.io.OutputStream;
 import java.io.PrintStream;
+import java.math.BigDecimal;
+import java.math.BigInteger;
 import java.nio.charset.StandardCharsets;
 import java.util.Optional;
 import java.util.function.Supplier;
@@ -56,6 +58,11 @@ public record Console(PrintStream data, PrintStream messages, Supplier<Optional<
     /** The number, or null in place of NaN and infinities. */
     static Double orNull(double value) {
         return Double.isFinite(value) ? value : null;
+    }
+
+    /** A count that may be beyond what a long holds. */
+    static BigInteger whole(double count) {
+        return BigDecimal.valueOf(count).toBigInteger();
     }
 
     /** The number of a text with a decimal point. */

@@ -16,7 +16,7 @@ public final class ResponseChart {
             .decimals(2)
             .declared();
     private static final Quantity FREQUENCY = Quantity.of(
-                    "frequencyPerS", "Angular frequency", Unit.PER_SECOND, "Of the torque, rad/s.")
+                    "frequencyPerS", "Angular frequency", Unit.RADIAN_PER_SECOND, "Of the torque.")
             .decimals(2)
             .declared();
 
@@ -50,9 +50,9 @@ public final class ResponseChart {
                 FREQUENCY,
                 omegas,
                 List.of(
-                        panel("leanDeg", "Lean", swings, swing -> size(swing.leanRadPerNm())),
+                        swing("leanDegPerNm", "Lean", swings, Response.Swing::leanRadPerNm),
                         phase("leanPhaseDeg", "Lean, phase", swings, Response.Swing::leanRadPerNm),
-                        panel("steerDeg", "Steer", swings, swing -> size(swing.steerRadPerNm())),
+                        swing("steerDegPerNm", "Steer", swings, Response.Swing::steerRadPerNm),
                         phase("steerPhaseDeg", "Steer, phase", swings, Response.Swing::steerRadPerNm)));
     }
 
@@ -67,6 +67,15 @@ public final class ResponseChart {
 
     private static <T> Chart.Panel panel(String key, String label, List<T> states, ToDoubleFunction<T> read) {
         return panel(key, label, Numbers.generate(states.size(), i -> read.applyAsDouble(states.get(i))));
+    }
+
+    private static Chart.Panel swing(
+            String key, String label, List<Response.Swing> swings, Function<Response.Swing, Complex> read) {
+        Quantity quantity = Quantity.of(
+                        key, label, Unit.DEGREE_PER_NEWTON_METRE, "Amplitude for each newton metre of the torque.")
+                .declared();
+        Numbers sizes = Numbers.generate(swings.size(), i -> size(read.apply(swings.get(i))));
+        return new Chart.Panel(quantity, sizes, Double.NaN);
     }
 
     /** Ahead of the torque where above 0; runs on where it passes half a turn. */

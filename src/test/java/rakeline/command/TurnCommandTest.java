@@ -11,10 +11,31 @@ import org.junit.jupiter.api.Test;
 /** A steady turn, and what stem and bar change of it. */
 class TurnCommandTest {
     private static final String ROAD = "demo-data/bikes/road-xs.bike.json";
+    private static final String RIDER = "demo-data/customer/customer.rider.json";
+
+    @Test
+    void torqueAndForceNeedARider() {
+        JsonNode json = CommandLineRun.of("turn", ROAD, "--speed", "20", "--lean", "10", "--json")
+                .isDone()
+                .json();
+        assertThat(json.get("barTorqueNm").isNull()).isTrue();
+        assertThat(json.at("/hands/hoods/oneHandN").isNull()).isTrue();
+        assertThat(json.at("/notices/0").asText()).contains("rider");
+        CommandLineRun table = CommandLineRun.of("turn", ROAD, "--speed", "20", "--lean", "10");
+        assertThat(table.isDone().data()).contains("need a rider").doesNotContain("Force per hand", "N m");
+    }
+
+    /** A tight radius leans further than anyone may enter; the toe's speed is still told. */
+    @Test
+    void aLeanThatFollowsFromARadiusMayBeBeyondWhatIsEntered() {
+        CommandLineRun run = CommandLineRun.of("turn", ROAD, "--speed", "30", "--radius", "3")
+                .isDone();
+        assertThat(run.data()).contains("toe and tyre can touch at");
+    }
 
     @Test
     void jsonGivesSteerRadiusTorqueAndHands() {
-        JsonNode json = CommandLineRun.of("turn", ROAD, "--speed", "10", "--lean", "10", "--json")
+        JsonNode json = CommandLineRun.of("turn", ROAD, "--rider", RIDER, "--speed", "10", "--lean", "10", "--json")
                 .isDone()
                 .json();
         double hoods = json.at("/hands/hoods/leverMm").doubleValue();
@@ -54,7 +75,7 @@ class TurnCommandTest {
         assertThat(CommandLineRun.of("turn", ROAD, "--speed", "10", "--lean", "10")
                         .isDone()
                         .data())
-                .contains("toe and tyre meet", "Caution: Toe contact can throw a rider");
+                .contains("toe and tyre can touch", "Caution: Toe contact can throw a rider");
     }
 
     /** Friction of about 0.84 at 40°: common practice (CP). */
@@ -85,5 +106,7 @@ class TurnCommandTest {
     @Test
     void speedsOfZeroAreRefused() {
         CommandLineRun.of("turn", ROAD, "--speed", "0", "--lean", "10").isRefusedFor("speed", "above 0");
+        CommandLineRun.of("turn", ROAD, "--speed", "15", "--lean", "51")
+                .isRefusedFor("Lean (ride.leanDeg) is 51°", "0..50°");
     }
 }

@@ -40,7 +40,7 @@ final class Errors {
         return new Errors(byMeasure);
     }
 
-    /** The standard uncertainty of each measure of a bike as built. */
+    /** The standard uncertainty of each measure of a bike as built; NaN where none is known. */
     static Map<String, Double> standardOf(Bike bike, List<Measure<Geometry>> measures) {
         List<Measure<Ride>> lifted = measures.stream()
                 .map(measure -> new Measure<Ride>(measure.quantity(), ride -> measure.read(ride.geometry())))
@@ -73,6 +73,6 @@ final class Errors {
         Map<Input, Double> changes = new HashMap<>();
         doubt.parts()
                 .forEach(part -> changes.put(part.input(), ride.bike().get(part.input()) + steps * part.uncertainty()));
-        return ride.on(ride.bike().withSolved(changes));
+        return ride.beside(ride.bike().withSolved(changes));
     }
 }
