@@ -44,6 +44,13 @@ public final class StudyTables {
         sought.seek()
                 .hold()
                 .ifPresent(hold -> columns.add(Column.of(hold.by().quantity(), numbers(sought, hold.by()))));
+        if (!sought.touching().isEmpty()) {
+            columns.add(words(
+                    "touching",
+                    "",
+                    sought.solutions(),
+                    solution -> solution.touching() ? "turns here, touches the target only" : ""));
+        }
         return columns;
     }
 

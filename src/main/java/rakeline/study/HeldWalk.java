@@ -18,7 +18,6 @@ import rakeline.quantity.Refusal;
  * one continuous with the start is taken.
  */
 final class HeldWalk {
-    private static final double TOLERANCE = 1e-10;
     private static final double FIRST_STEP = 1e-3;
 
     /** Of the input's range: within this a root is taken to be the next one of the branch. */
@@ -171,7 +170,7 @@ final class HeldWalk {
     }
 
     private OptionalDouble root(double value, double guess) {
-        return new NearestRoot(by -> excess(value, by), hold.by().quantity().accepted(), TOLERANCE)
+        return new NearestRoot(by -> excess(value, by), hold.by().quantity().accepted(), Math.abs(hold.target()))
                 .from(guess, FIRST_STEP * span());
     }
 
