@@ -112,13 +112,16 @@ public final class BikeFile {
     }
 
     private static Provenance origin(Piece piece) {
-        Map<String, Piece> members = piece.members("a provenance", List.of("from", "u"));
+        Map<String, Piece> members = piece.members("a provenance", List.of("from", "u", "step"));
         Optional<Provenance.Origin> from =
                 Optional.ofNullable(members.get("from")).map(word -> word.oneOf(Provenance.Origin.values()));
-        return new Provenance(from, members.containsKey("u") ? uncertainty(members.get("u")) : Double.NaN);
+        return new Provenance(from, notNegative(members.get("u")), notNegative(members.get("step")));
     }
 
-    private static double uncertainty(Piece piece) {
+    private static double notNegative(Piece piece) {
+        if (piece == null) {
+            return Double.NaN;
+        }
         if (piece.number() < 0) {
             throw piece.unlike("a number from 0 up");
         }

@@ -88,10 +88,15 @@ public final class BikeWriter {
     private static Map<String, Object> tree(Provenance provenance) {
         Map<String, Object> tree = new LinkedHashMap<>();
         provenance.from().ifPresent(from -> tree.put("from", from.word()));
-        if (!Double.isNaN(provenance.standardUncertainty())) {
-            tree.put("u", decimal(provenance.standardUncertainty()));
-        }
+        put(tree, "u", provenance.standardUncertainty());
+        put(tree, "step", provenance.step());
         return tree;
+    }
+
+    private static void put(Map<String, Object> tree, String name, double value) {
+        if (!Double.isNaN(value)) {
+            tree.put(name, decimal(value));
+        }
     }
 
     private static BigDecimal decimal(double value) {

@@ -35,8 +35,8 @@ import rakeline.quantity.Refusal;
             "Headings are keys of a bike file, or words such as stack, reach, HTA, STA, chainstay, BB drop, rake, ETT,",
             "head tube, fork length, wheelbase, tyre, wheel; units mm, cm, in stand in the heading, in a row or column",
             "of units, or in the cell. A chart without stack and reach is solved for them. Without --out nothing is",
-            "written; with it <name>.bike.json for each size, all or none, and none while a cell is doubtful.",
-            "Exit 1 where a cell is doubtful. --csv writes the sizes as export does, --svg their side views.",
+            "written; with it <name>.bike.json for each size but those with a doubtful cell, all of them or none.",
+            "Exit 1 where a cell is doubtful. The steps that the chart rounds to are read off its digits. --csv writes the sizes as export does, --svg their side views.",
             "--json prints {\"bikes\": [bike file…], \"understood\": [{\"place\",",
             "\"heading\", \"key\", \"unit\"}], \"leftOut\": [{\"place\", \"text\", \"reason\"}], \"notes\": [sentence…],",
             "\"doubts\": [{\"place\", \"text\", \"reason\"}], \"written\": [path…]}."
@@ -67,7 +67,7 @@ final class ImportCommand extends Work {
     @Override
     int work() {
         ChartImport chart = read();
-        List<Path> written = out == null || !chart.isWhole() ? List.of() : write(chart.bikes());
+        List<Path> written = out == null || chart.bikes().isEmpty() ? List.of() : write(chart.bikes());
         output.give(
                 console(),
                 BikeDrawing.sideView(chart.bikes().stream().map(Ride::of).toList()),
@@ -79,8 +79,8 @@ final class ImportCommand extends Work {
             return DONE;
         }
         console()
-                .message("Nothing is written while a cell is doubtful; a number that the chart does not give can be"
-                        + " said for every size with --set KEY=VALUE.");
+                .message("A size with a doubtful cell is left out; a number that the chart does not give can be said"
+                        + " for every size with --set KEY=VALUE.");
         return FAILED;
     }
 

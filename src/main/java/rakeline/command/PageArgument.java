@@ -67,7 +67,7 @@ final class PageArgument {
                 .forEach(control -> checkRange(page, name, value, new Range(control.min(), control.max())));
     }
 
-    /** A range that depends on rows above is known only when these have run; nothing has been printed yet. */
+    /** A range that depends on rows above, or on a bike, is known only when these have run; nothing has been printed yet. */
     static void checkComputedRanges(PageRunner.Page page, Map<String, Double> dials, List<Outcome> outcomes) {
         outcomes.stream()
                 .flatMap(outcome -> outcome.controls().stream())

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -50,23 +51,32 @@ final class RunCommand extends Work {
         pages.forEach(page -> PageArgument.checkDials(page, dials));
         Optional<Path> folder = Optional.ofNullable(out).map(Paths::folder);
         PageRunner runner = new PageRunner(console(), PageRunner.settings(timeLimit));
-        int code = DONE;
-        for (PageRunner.Page page : pages) {
-            code = Math.max(code, run(runner, page, dials, folder));
-        }
-        return code;
+        Stream<Ran> ran = pages.stream().map(page -> run(runner, page, dials));
+        Stream<Ran> checked = dials.isEmpty() ? ran : ran.toList().stream();
+        return checked.mapToInt(one -> tell(runner, one, folder)).reduce(DONE, Math::max);
     }
 
-    private int run(PageRunner runner, PageRunner.Page page, Map<String, Double> dials, Optional<Path> folder) {
+    /** A page, and what its rows came to. */
+    private record Ran(PageRunner.Page page, List<Outcome> outcomes) {
+        Ran {
+            outcomes = List.copyOf(outcomes);
+        }
+    }
+
+    private static Ran run(PageRunner runner, PageRunner.Page page, Map<String, Double> dials) {
         List<Outcome> outcomes = runner.run(page.withDials(dials));
         PageArgument.checkComputedRanges(page, dials, outcomes);
+        return new Ran(page, outcomes);
+    }
+
+    private int tell(PageRunner runner, Ran ran, Optional<Path> folder) {
         if (json) {
-            console().json(PageJson.of(page, outcomes));
-            runner.printMessages(page, outcomes);
+            console().json(PageJson.of(ran.page(), ran.outcomes()));
+            runner.printMessages(ran.page(), ran.outcomes());
         } else {
-            runner.print(page, outcomes);
+            runner.print(ran.page(), ran.outcomes());
         }
-        folder.ifPresent(where -> runner.writeFigures(page, outcomes, where));
-        return PageRunner.isWhole(page, outcomes) ? DONE : FAILED;
+        folder.ifPresent(where -> runner.writeFigures(ran.page(), ran.outcomes(), where));
+        return PageRunner.isWhole(ran.page(), ran.outcomes()) ? DONE : FAILED;
     }
 }

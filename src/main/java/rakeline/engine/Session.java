@@ -102,7 +102,11 @@ public interface Session extends AutoCloseable {
     /** Stops what runs; the row is then stopped. */
     void stop();
 
-    /** Waits until nothing is left to run, and returns every snippet row's outcome in page order. */
+    /**
+     * Waits until nothing is left to run, and returns every snippet row's outcome in page order.
+     *
+     * @throws IllegalStateException where the session has ended, before or while it is waited for
+     */
     List<Outcome> settle() throws InterruptedException;
 
     /** Ends the worker. */

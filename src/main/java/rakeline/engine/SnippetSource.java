@@ -25,7 +25,7 @@ public record SnippetSource(
         Optional<Fault> fault,
         boolean parsed) {
 
-    /** A dial or picker as written: its ends where they are plain numbers, else NaN. */
+    /** A dial or picker as written: its ends where they are plain numbers and no bike can widen them, else NaN. */
     public record Declared(String name, boolean isDial, double min, double max) {}
 
     /** Something wrong at a place of the row, lines and columns counted from 1. */

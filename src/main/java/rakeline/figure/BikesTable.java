@@ -2,8 +2,9 @@ package rakeline.figure;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.function.ToDoubleFunction;
 import java.util.stream.Stream;
 import rakeline.geometry.Bike;
 import rakeline.geometry.Inputs;
@@ -14,6 +15,8 @@ import rakeline.quantity.Numbers;
 
 /** The given numbers of bikes: one row a bike, with nothing lost, or side by side, to be read. */
 public final class BikesTable {
+    private static final String NONE = "–";
+
     private BikesTable() {}
 
     /** One row a bike under a header of keys; what reads it gets equal bikes. */
@@ -47,7 +50,7 @@ public final class BikesTable {
 
     private static List<String> shown(Numbers values) {
         return values.stream()
-                .mapToObj(value -> Double.isNaN(value) ? "–" : Decimals.shown(Math.rint(value * 1e3) / 1e3))
+                .mapToObj(value -> Double.isNaN(value) ? NONE : Decimals.shown(Math.rint(value * 1e3) / 1e3))
                 .toList();
     }
 
@@ -95,15 +98,18 @@ public final class BikesTable {
                                 .map(Provenance.Origin::word)
                                 .orElse(""))
                         .toList());
-        Numbers u = Numbers.generate(
-                bikes.size(),
-                i -> origins.get(i).map(Provenance::standardUncertainty).orElse(Double.NaN));
-        Column uncertainty = new Column("provenance." + key + ".u", key + " u", "", u, shown(u));
         return Stream.of(
-                        Map.entry(from.shown().stream().anyMatch(word -> !word.isEmpty()), from),
-                        Map.entry(u.stream().anyMatch(value -> !Double.isNaN(value)), uncertainty))
-                .filter(Map.Entry::getKey)
-                .map(Map.Entry::getValue)
+                        from,
+                        numbers(key, "u", origins, Provenance::standardUncertainty),
+                        numbers(key, "step", origins, Provenance::step))
+                .filter(column -> !Set.of("", NONE).containsAll(column.shown()))
                 .toList();
+    }
+
+    private static Column numbers(
+            String key, String name, List<Optional<Provenance>> origins, ToDoubleFunction<Provenance> part) {
+        Numbers numbers = Numbers.generate(
+                origins.size(), i -> origins.get(i).map(part::applyAsDouble).orElse(Double.NaN));
+        return new Column("provenance." + key + "." + name, key + " " + name, "", numbers, shown(numbers));
     }
 }

@@ -17,7 +17,7 @@ import rakeline.quantity.Refusal;
  * default. {@link #with} redraws: the number is taken as drawn, everything else as printed; {@link Refit} keeps the
  * frame rigid instead.
  */
-public final class Bike {
+public final class Bike implements BikeOrRide {
     /** The groups without which there is no bicycle. */
     public static final Set<String> NEEDED_GROUPS = Set.of("frame", "fork", "wheels.front", "wheels.rear");
 
@@ -54,6 +54,12 @@ public final class Bike {
         Bike bike = new Bike(name, given, Set.copyOf(present), Map.copyOf(provenance), resolved);
         bike.checkComplete();
         return bike.checkedShape();
+    }
+
+    /** Itself. */
+    @Override
+    public Bike bike() {
+        return this;
     }
 
     public String name() {

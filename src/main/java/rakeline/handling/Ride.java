@@ -2,8 +2,10 @@ package rakeline.handling;
 
 import java.util.Optional;
 import rakeline.geometry.Bike;
+import rakeline.geometry.BikeOrRide;
 import rakeline.geometry.Geometry;
 import rakeline.geometry.Hands;
+import rakeline.quantity.Input;
 import rakeline.quantity.Lazy;
 import rakeline.rider.Ridden;
 import rakeline.rider.Rider;
@@ -12,7 +14,7 @@ import rakeline.rider.Rider;
  * A bicycle, where there is one its rider, and all that follows from both, each part solved when it is first asked
  * for. Every study asks a ride.
  */
-public final class Ride {
+public final class Ride implements BikeOrRide {
     private final Ridden ridden;
 
     private final Lazy<Mount> mount = Lazy.of(this::weigh);
@@ -22,9 +24,9 @@ public final class Ride {
         this.ridden = ridden;
     }
 
-    /** A bicycle without a rider, hands on the hoods. */
-    public static Ride of(Bike bike) {
-        return of(bike, Hands.HOODS);
+    /** A ride as it is; a bare bicycle without a rider, hands on the hoods. */
+    public static Ride of(BikeOrRide either) {
+        return either instanceof Ride ride ? ride : of(either.bike(), Hands.HOODS);
     }
 
     /** A bicycle without a rider. */
@@ -60,8 +62,42 @@ public final class Ride {
         return ridden.geometry();
     }
 
+    @Override
     public Bike bike() {
         return geometry().bike();
+    }
+
+    public String name() {
+        return bike().name();
+    }
+
+    /** The same under another name. */
+    public Ride named(String newName) {
+        return on(bike().named(newName));
+    }
+
+    /** A number of the bicycle, the rider's shoe and contact points on it; NaN where it has none. */
+    public double get(Input input) {
+        return bike().get(input);
+    }
+
+    /**
+     * A number of the bicycle by its key, or NaN.
+     *
+     * @throws rakeline.quantity.Refusal for an unknown key
+     */
+    public double get(String key) {
+        return bike().get(key);
+    }
+
+    /** The same rider on the bicycle redrawn with one number changed, be it one of the rider's shoe. */
+    public Ride with(Input input, double value) {
+        return on(bike().with(input, value));
+    }
+
+    /** The same rider on the bicycle redrawn with one number changed; {@code wheels.both.…} changes both wheels. */
+    public Ride with(String key, double value) {
+        return on(bike().with(key, value));
     }
 
     /** The 25 numbers of the linear bicycle, and what they rest on. */

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import rakeline.geometry.BikeOrRide;
 import rakeline.geometry.Setting;
 import rakeline.handling.Ride;
 import rakeline.quantity.Keyed;
@@ -20,6 +21,11 @@ final class Asked {
     static Varied varied(String key, Optional<Mode> mode) {
         Setting setting = Setting.of(key);
         return new Varied(setting, mode.orElseGet(() -> Mode.usualFor(setting)));
+    }
+
+    /** Each with whoever rides it. */
+    static List<Ride> rides(BikeOrRide... bikes) {
+        return Arrays.stream(bikes).map(Ride::of).toList();
     }
 
     static List<Measure<Ride>> tracked(String... keys) {

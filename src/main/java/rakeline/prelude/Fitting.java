@@ -1,6 +1,5 @@
 package rakeline.prelude;
 
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
@@ -10,6 +9,7 @@ import rakeline.figure.ComparisonTable;
 import rakeline.figure.LimitTable;
 import rakeline.figure.Table;
 import rakeline.geometry.Bike;
+import rakeline.geometry.BikeOrRide;
 import rakeline.geometry.Hands;
 import rakeline.geometry.parts.Stock;
 import rakeline.handling.Ride;
@@ -38,48 +38,30 @@ public final class Fitting {
         return Matching.of(bike);
     }
 
-    /** Bikes as built: every measure, and the differences against the first. */
-    public static Table compare(Bike... bikes) {
-        return compare(rides(bikes));
+    /** Bikes as built, each with whoever rides it: every measure, and the differences against the first. */
+    public static Table compare(BikeOrRide... bikes) {
+        return compared(Optional.empty(), Asked.rides(bikes));
     }
 
-    /** Bikes with the same rider on each, or with different ones: every measure, and the differences. */
-    public static Table compare(Ride... rides) {
-        return compared(Optional.empty(), rides);
-    }
-
-    /** Bikes with the contact points of one of them, or of another, on all. */
-    public static Table compareAtContactOf(Bike whose, Bike... bikes) {
-        return compareAtContactOf(whose, rides(bikes));
-    }
-
-    /** Bikes and their riders with the contact points of a bike on all. */
-    public static Table compareAtContactOf(Bike whose, Ride... rides) {
-        Wanted wanted = Wanted.of(whose);
+    /** Bikes, each with whoever rides it, with the contact points of one of them, or of another, on all. */
+    public static Table compareAtContactOf(BikeOrRide whose, BikeOrRide... bikes) {
+        Wanted wanted = Wanted.of(whose.bike());
         return compared(
                 Optional.of(wanted.from()),
-                Arrays.stream(rides)
+                Asked.rides(bikes).stream()
                         .map(ride -> ride.on(wanted.on(ride.bike())))
-                        .toArray(Ride[]::new));
+                        .toList());
     }
 
-    /** What bikes have left to each limit. */
-    public static Table limitsOf(Bike... bikes) {
-        return limitsOf(rides(bikes));
+    /** What bikes, each with whoever rides it, have left to each limit. */
+    public static Table limitsOf(BikeOrRide... bikes) {
+        List<Ride> rides = Asked.rides(bikes);
+        return LimitTable.of(rides, Left.of(Vocabulary.standard(), rides));
     }
 
-    /** What bikes and their riders have left to each limit. */
-    public static Table limitsOf(Ride... rides) {
-        return LimitTable.of(List.of(rides), Left.of(Vocabulary.standard(), List.of(rides)));
-    }
-
-    private static Ride[] rides(Bike... bikes) {
-        return Arrays.stream(bikes).map(Ride::of).toArray(Ride[]::new);
-    }
-
-    private static Table compared(Optional<String> contact, Ride... rides) {
-        List<Contender> contenders = IntStream.range(0, rides.length)
-                .mapToObj(i -> new Contender(rides[i], i))
+    private static Table compared(Optional<String> contact, List<Ride> rides) {
+        List<Contender> contenders = IntStream.range(0, rides.size())
+                .mapToObj(i -> new Contender(rides.get(i), i))
                 .toList();
         return ComparisonTable.of(
                 Comparison.of(Vocabulary.standard(), contenders, List.of(Hands.HOODS), contact, false, List.of()));

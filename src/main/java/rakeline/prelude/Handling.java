@@ -13,7 +13,7 @@ import rakeline.figure.ResponseChart;
 import rakeline.figure.StabilityChart;
 import rakeline.figure.Table;
 import rakeline.figure.TurnTable;
-import rakeline.geometry.Bike;
+import rakeline.geometry.BikeOrRide;
 import rakeline.geometry.Setting;
 import rakeline.handling.Dynamics;
 import rakeline.handling.Response;
@@ -39,14 +39,10 @@ public final class Handling {
         return StabilityChart.of(dynamics.name(), dynamics.stability(), Steps.of(from, to));
     }
 
-    /** Eigenvalues over speed, m/s, of a bike without a rider. */
-    public static Chart eigenvalues(Bike bike, double from, double to) {
-        return eigenvalues(Ride.of(bike), from, to);
-    }
-
-    /** Eigenvalues over speed, m/s, of a bike and who rides it. */
-    public static Chart eigenvalues(Ride ride, double from, double to) {
-        return StabilityChart.of(ride.bike().name(), ride.stability(), Steps.of(from, to));
+    /** Eigenvalues over speed, m/s, of a bike and whoever rides it. */
+    public static Chart eigenvalues(BikeOrRide bike, double from, double to) {
+        Ride ride = Ride.of(bike);
+        return StabilityChart.of(ride.name(), ride.stability(), Steps.of(from, to));
     }
 
     /** The eigenvalues as numbers, at speeds a step apart, m/s. */
@@ -59,9 +55,9 @@ public final class Handling {
         return ResponseChart.step(of.name(), response(of, torque, speedMps), Steps.of(0, seconds));
     }
 
-    /** Lean and steer of a bike and who rides it after a step of 1 N m, at a speed, m/s. */
-    public static Chart step(Ride of, String torque, double speedMps, double seconds) {
-        return step(Dynamics.of(of), torque, speedMps, seconds);
+    /** Lean and steer of a bike and whoever rides it after a step of 1 N m, at a speed, m/s. */
+    public static Chart step(BikeOrRide of, String torque, double speedMps, double seconds) {
+        return step(Dynamics.of(Ride.of(of)), torque, speedMps, seconds);
     }
 
     /** Amplitude and phase of lean and steer under a torque that swings, up to an angular frequency, rad/s. */
@@ -69,9 +65,9 @@ public final class Handling {
         return ResponseChart.swing(of.name(), response(of, torque, speedMps), Steps.of(0, topRadPerS));
     }
 
-    /** The same of a bike and who rides it. */
-    public static Chart swing(Ride of, String torque, double speedMps, double topRadPerS) {
-        return swing(Dynamics.of(of), torque, speedMps, topRadPerS);
+    /** The same of a bike and whoever rides it. */
+    public static Chart swing(BikeOrRide of, String torque, double speedMps, double topRadPerS) {
+        return swing(Dynamics.of(Ride.of(of)), torque, speedMps, topRadPerS);
     }
 
     private static Response response(Dynamics of, String torque, double speedMps) {
@@ -79,39 +75,26 @@ public final class Handling {
     }
 
     /** The masses that handling rests on, each with its source. */
-    public static Table masses(Bike bike) {
-        return masses(Ride.of(bike));
-    }
-
-    /** The masses that handling rests on, each with its source. */
-    public static Table masses(Ride ride) {
+    public static Table masses(BikeOrRide bike) {
+        Ride ride = Ride.of(bike);
         return MassTable.of(ride.bike().name(), ride.mount());
     }
 
     /** A steady turn at a speed, km/h, and a lean, degrees. */
-    public static Table turn(Bike bike, double speedKmh, double leanDeg) {
-        return turn(Ride.of(bike), speedKmh, leanDeg);
-    }
-
-    /** A steady turn at a speed, km/h, and a lean, degrees. */
-    public static Table turn(Ride ride, double speedKmh, double leanDeg) {
+    public static Table turn(BikeOrRide bike, double speedKmh, double leanDeg) {
+        Ride ride = Ride.of(bike);
         return TurnTable.of(ride, SteadyTurn.leaning(ride, speedKmh, leanDeg));
     }
 
     /** Each change alone with the others held, all together and the remainder, in per cent of the present bike. */
-    public static Table apart(Bike bike, Map<? extends Keyed, Double> changes, Keyed... measures) {
-        return apart(Ride.of(bike), changes, measures);
-    }
-
-    /** Each change alone with the others held, all together and the remainder, in per cent of the present bike. */
-    public static Table apart(Ride ride, Map<? extends Keyed, Double> changes, Keyed... measures) {
+    public static Table apart(BikeOrRide bike, Map<? extends Keyed, Double> changes, Keyed... measures) {
         Map<Setting, Double> settings = new LinkedHashMap<>();
         changes.entrySet().stream()
                 .sorted(Comparator.comparing(change -> change.getKey().key()))
                 .forEach(change -> settings.put(Setting.of(change.getKey().key()), change.getValue()));
         List<String> keys = Arrays.stream(measures).map(Keyed::key).toList();
         return ApartTable.of(Apart.of(
-                ride,
+                Ride.of(bike),
                 settings,
                 keys.stream().map(Vocabulary.standard()::tracked).toList()));
     }

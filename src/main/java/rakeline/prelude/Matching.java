@@ -8,6 +8,7 @@ import rakeline.figure.MatchTable;
 import rakeline.figure.Table;
 import rakeline.geometry.Bike;
 import rakeline.geometry.Geometry;
+import rakeline.geometry.Hands;
 import rakeline.geometry.parts.Stock;
 import rakeline.handling.Ride;
 import rakeline.quantity.Refusal;
@@ -27,26 +28,28 @@ public final class Matching {
     private final Optional<Wanted> wanted;
     private final Bike reference;
     private final Optional<Stock> stock;
+    private final Optional<Rider> who;
 
-    private Matching(Bike bike, Optional<Wanted> wanted, Bike reference, Optional<Stock> stock) {
+    private Matching(Bike bike, Optional<Wanted> wanted, Bike reference, Optional<Stock> stock, Optional<Rider> who) {
         this.bike = bike;
         this.wanted = wanted;
         this.reference = reference;
         this.stock = stock;
+        this.who = who;
     }
 
     static Matching of(Bike bike) {
-        return new Matching(bike, Optional.empty(), bike, Optional.empty());
+        return new Matching(bike, Optional.empty(), bike, Optional.empty(), Optional.empty());
     }
 
     /** The contact points of a bike, or where it has none, its hoods as built; levers are compared with it. */
     public Matching to(Bike other) {
-        return new Matching(bike, Optional.of(Wanted.of(other)), other, stock);
+        return new Matching(bike, Optional.of(Wanted.of(other)), other, stock, who);
     }
 
     /** A rider's contact points and shoe; levers are compared with the bike as it is. */
     public Matching to(Rider rider) {
-        return new Matching(rider.on(bike), Optional.of(Wanted.of(rider)), bike, stock);
+        return new Matching(rider.on(bike), Optional.of(Wanted.of(rider)), bike, stock, Optional.of(rider));
     }
 
     /**
@@ -54,12 +57,12 @@ public final class Matching {
      * today, with which levers are compared.
      */
     public Matching to(Rider rider, Bike today) {
-        return new Matching(rider.on(bike), Optional.of(Wanted.of(rider, today)), today, stock);
+        return new Matching(rider.on(bike), Optional.of(Wanted.of(rider, today)), today, stock, Optional.of(rider));
     }
 
     /** The parts at hand. */
     public Matching with(Stock parts) {
-        return new Matching(bike, wanted, reference, Optional.of(parts));
+        return new Matching(bike, wanted, reference, Optional.of(parts), who);
     }
 
     /** The ten best options. */
@@ -77,6 +80,11 @@ public final class Matching {
         return best(1).first().named();
     }
 
+    /** The same with the rider on it, if the match is to one. */
+    public Ride ride() {
+        return Ride.of(bike(), who, Hands.HOODS);
+    }
+
     /** The frames with the best options on them. */
     public List<Bike> bikes(int most) {
         return best(most).options().stream().map(Option::named).toList();
@@ -84,7 +92,7 @@ public final class Matching {
 
     /** The best option laid over the bike whose points are wanted. */
     public Drawing drawing() {
-        return BikeDrawing.sideView(List.of(Ride.of(bike()), Ride.of(reference)));
+        return BikeDrawing.sideView(List.of(ride(), Ride.of(reference)));
     }
 
     /** The result as values. */

@@ -1,21 +1,44 @@
 package rakeline.prelude;
 
 import java.util.List;
+import java.util.stream.Stream;
 import rakeline.quantity.Refusal;
 
 /**
- * What a row asks for when it says {@code pick(…)}: a choice among items, each with the path that files store.
+ * What a row asks for when it says {@code pick(…)}: a choice among things, each with the path that files store.
  *
- * @param troubles why other files cannot be offered, a sentence each
+ * @param listed what is offered, files that cannot be read among it
+ * @param <T> a bike, a rider, a stock of parts
  */
-public record PickRequest(String label, List<String> paths, List<String> labels, List<String> troubles) {
+public record PickRequest<T>(String label, List<Listed<T>> listed) {
+    /** @throws Refusal where nothing is offered */
     public PickRequest {
-        paths = List.copyOf(paths);
-        labels = List.copyOf(labels);
-        troubles = List.copyOf(troubles);
-        if (paths.isEmpty()) {
-            throw new Refusal(
-                    ("the picker \"" + label + "\" has nothing to choose from. " + String.join(" ", troubles)).strip());
+        listed = List.copyOf(listed);
+        if (listed.isEmpty()) {
+            throw new Refusal("the picker \"" + label + "\" has nothing to choose from.");
         }
+    }
+
+    /** What a path names, whether it is offered or not; the first where the path is empty. */
+    public Listed<T> at(String path) {
+        return path.isEmpty()
+                ? listed.get(0)
+                : listed.stream()
+                        .filter(one -> one.path().equals(path))
+                        .findFirst()
+                        .orElseGet(() -> listed.get(0).another(path));
+    }
+
+    /** Whether it is among what is offered. */
+    public boolean offers(Listed<T> chosen) {
+        return listed.contains(chosen);
+    }
+
+    /** What a person can choose: all that can be read, and what is chosen already. */
+    public List<Listed<T>> choices(Listed<T> chosen) {
+        return Stream.concat(
+                        listed.stream().filter(one -> one.equals(chosen) || one.isRead()),
+                        offers(chosen) ? Stream.empty() : Stream.of(chosen))
+                .toList();
     }
 }

@@ -8,6 +8,7 @@ import rakeline.figure.Drawing;
 import rakeline.figure.Figure;
 import rakeline.figure.KeyDrawings;
 import rakeline.geometry.Bike;
+import rakeline.geometry.BikeOrRide;
 import rakeline.geometry.Inputs;
 import rakeline.handling.Ride;
 import rakeline.quantity.Lazy;
@@ -30,14 +31,16 @@ public final class Pictures {
         return KEYS.get().find(key);
     }
 
-    /** Side view and, with cranks, the plan view of a bike; none for anything else. */
+    /** Side view and, with cranks, the plan view of a bike and whoever rides it; none for anything else. */
     public static List<Drawing> of(Object value) {
-        if (!(value instanceof Bike bike)) {
+        if (!(value instanceof BikeOrRide either)) {
             return List.of();
         }
-        Ride ride = Ride.of(bike);
+        Ride ride = Ride.of(either);
         Drawing side = BikeDrawing.sideView(List.of(ride));
-        return bike.hasGroup("crank") ? List.of(side, BikeDrawing.planView(ride, steer(bike))) : List.of(side);
+        return ride.bike().hasGroup("crank")
+                ? List.of(side, BikeDrawing.planView(ride, steer(ride.bike())))
+                : List.of(side);
     }
 
     private static double steer(Bike bike) {

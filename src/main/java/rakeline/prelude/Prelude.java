@@ -1,7 +1,5 @@
 package rakeline.prelude;
 
-import java.math.BigDecimal;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
@@ -12,6 +10,7 @@ import rakeline.figure.Drawing;
 import rakeline.figure.MeasureTable;
 import rakeline.figure.Table;
 import rakeline.geometry.Bike;
+import rakeline.geometry.BikeOrRide;
 import rakeline.geometry.ContactMeasures;
 import rakeline.geometry.Inputs;
 import rakeline.geometry.MassInputs;
@@ -24,7 +23,6 @@ import rakeline.handling.Ride;
 import rakeline.quantity.Input;
 import rakeline.quantity.Keyed;
 import rakeline.quantity.Measure;
-import rakeline.quantity.Quantity;
 import rakeline.rider.RiderMeasures;
 import rakeline.study.Vocabulary;
 
@@ -63,8 +61,6 @@ public final class Prelude {
                             .map(type -> "import static " + type.getName() + ".*;"))
             .toList();
 
-    private static final int DIAL_STEPS = 100;
-
     private Prelude() {}
 
     /** The bike of a file, looked for in the worksheet's folder, your Rakeline folder and among what is bundled. */
@@ -74,38 +70,39 @@ public final class Prelude {
 
     /** A dial: a number that a person moves, starting at {@code initial}; only as the whole initialiser of a variable. */
     public static double dial(String label, String unit, double min, double max, double step, double initial) {
-        return Surroundings.current()
-                .dial(new DialRequest(label, "", unit, min, max, step, initial, Double.NaN, decimalsOf(step)));
+        return Surroundings.current().dial(DialRequest.free(label, unit, min, max, step, initial));
     }
 
-    /** A dial bound to an input: label, unit and step from its declaration, starting at the bike's own value. */
-    public static double dial(Input input, Bike bike, double min, double max) {
+    /**
+     * A dial bound to an input: label, unit and step from its declaration, starting at the bike's own value. Where the
+     * range does not hold that, it is widened to it, and the row says so.
+     */
+    public static double dial(Input input, BikeOrRide bike, double min, double max) {
         return dial(Setting.of(input), bike, min, max);
     }
 
     /** A dial bound to the input with this key. */
-    public static double dial(String key, Bike bike, double min, double max) {
+    public static double dial(String key, BikeOrRide bike, double min, double max) {
         return dial(Setting.of(key), bike, min, max);
     }
 
-    /** Starts a sweep of a bike. */
-    public static Sweeping sweep(Bike bike) {
-        return Sweeping.of(bike);
+    /** Starts a sweep of a bike, or of a bike and who rides it. */
+    public static Sweeping sweep(BikeOrRide bike) {
+        return Sweeping.of(Ride.of(bike));
     }
 
-    /** Every measure of one bike, or of several side by side. */
-    public static Table measures(Bike... bikes) {
-        return MeasureTable.of(
-                Vocabulary.standard(), Arrays.stream(bikes).map(Ride::of).toList());
+    /** Every measure of one bike or ride, or of several side by side. */
+    public static Table measures(BikeOrRide... bikes) {
+        return MeasureTable.of(Vocabulary.standard(), Asked.rides(bikes));
     }
 
-    /** These measures, or inputs, of one bike or of several side by side. */
-    public static Table measures(List<? extends Keyed> chosen, Bike... bikes) {
+    /** These measures, or inputs, of one bike or ride, or of several side by side. */
+    public static Table measures(List<? extends Keyed> chosen, BikeOrRide... bikes) {
         return MeasureTable.of(
                 chosen.stream()
                         .map(keyed -> Vocabulary.standard().tracked(keyed.key()))
                         .toList(),
-                Arrays.stream(bikes).map(Ride::of).toList());
+                Asked.rides(bikes));
     }
 
     /** The bikes to choose from: those on the worksheet's rack, or where it has none, the bundled ones. */
@@ -115,35 +112,22 @@ public final class Prelude {
     }
 
     /**
-     * A picker: a choice that a person makes; only as the whole initialiser of a variable. A file that cannot be read is
-     * not offered, and the row says why.
+     * A picker: a choice that a person makes; only as the whole initialiser of a variable. It keeps its choice by path;
+     * until one is made it stands at the first. A file that cannot be read is not offered, and the row says why.
+     *
+     * @throws rakeline.quantity.Refusal where the file of what is chosen cannot be read
      */
     public static <T> T pick(String label, List<Listed<T>> all) {
-        List<Listed<T>> items =
-                all.stream().filter(listed -> listed.read().isPresent()).toList();
-        String path = Surroundings.current()
-                .pick(new PickRequest(
-                        label,
-                        items.stream().map(Listed::path).toList(),
-                        items.stream().map(Listed::name).toList(),
-                        all.stream()
-                                .map(Listed::trouble)
-                                .filter(trouble -> !trouble.isEmpty())
-                                .toList()));
-        return items.stream()
-                .filter(listed -> listed.path().equals(path))
-                .findFirst()
-                .map(Listed::item)
-                .orElseGet(() -> items.get(0).reader().apply(path));
+        return Surroundings.current().pick(new PickRequest<>(label, all)).item();
     }
 
-    /** One measure of a bike by key; NaN where it has no value. */
-    public static double measure(Bike bike, String key) {
+    /** One measure of a bike or ride by key; NaN where it has no value. */
+    public static double measure(BikeOrRide bike, String key) {
         return Vocabulary.standard().tracked(key).read(Ride.of(bike)).orNaN();
     }
 
-    /** One measure of a bike; NaN where it has no value. */
-    public static double measure(Bike bike, Measure<?> measure) {
+    /** One measure of a bike or ride; NaN where it has no value. */
+    public static double measure(BikeOrRide bike, Measure<?> measure) {
         return measure(bike, measure.key());
     }
 
@@ -152,41 +136,22 @@ public final class Prelude {
         return Refit.of(bike, Setting.changes(Map.of(key, value))).bike();
     }
 
-    /** Side view to scale, of one bike or several laid over each other at BB. */
-    public static Drawing draw(Bike... bikes) {
-        return BikeDrawing.sideView(Arrays.stream(bikes).map(Ride::of).toList());
+    /** The same rider on the bike with another fork, wheel or tyre on its frame. */
+    public static Ride refit(Ride ride, String key, double value) {
+        return ride.on(refit(ride.bike(), key, value));
+    }
+
+    /** Side view to scale, with the rider if there is one, of one bike or several laid over each other at BB. */
+    public static Drawing draw(BikeOrRide... bikes) {
+        return BikeDrawing.sideView(Asked.rides(bikes));
     }
 
     /** Shoe and turned wheel from above, at a steering angle in degrees. */
-    public static Drawing drawFoot(Bike bike, double steerDeg) {
+    public static Drawing drawFoot(BikeOrRide bike, double steerDeg) {
         return BikeDrawing.planView(Ride.of(bike), steerDeg);
     }
 
-    private static double dial(Setting setting, Bike bike, double min, double max) {
-        Quantity quantity = setting.quantity();
-        double own = setting.valueIn(bike);
-        double initial = Math.min(max, Math.max(min, own));
-        return Surroundings.current()
-                .dial(new DialRequest(
-                        quantity.label(),
-                        quantity.key(),
-                        quantity.unit().symbol(),
-                        min,
-                        max,
-                        stepOf(quantity, max - min),
-                        initial,
-                        own,
-                        quantity.decimals()));
-    }
-
-    /** The last decimal shown, or coarser where that would make too fine a dial. */
-    private static double stepOf(Quantity quantity, double span) {
-        double finest = BigDecimal.ONE.movePointLeft(quantity.decimals()).doubleValue();
-        double coarsest = Math.pow(10, Math.floor(Math.log10(span / DIAL_STEPS)));
-        return Math.max(finest, coarsest);
-    }
-
-    private static int decimalsOf(double step) {
-        return Math.max(0, BigDecimal.valueOf(step).stripTrailingZeros().scale());
+    private static double dial(Setting setting, BikeOrRide bike, double min, double max) {
+        return Surroundings.current().dial(DialRequest.bound(setting, bike.bike(), min, max));
     }
 }

@@ -5,19 +5,13 @@ import java.util.List;
 import java.util.Optional;
 import rakeline.catalogue.Bundled;
 import rakeline.catalogue.RiderFile;
-import rakeline.figure.BikeDrawing;
-import rakeline.figure.Drawing;
-import rakeline.figure.MeasureTable;
 import rakeline.figure.PostureTable;
 import rakeline.figure.Table;
 import rakeline.geometry.Bike;
 import rakeline.geometry.Hands;
 import rakeline.handling.Ride;
-import rakeline.quantity.Keyed;
-import rakeline.quantity.Measure;
 import rakeline.rider.CrankChange;
 import rakeline.rider.Rider;
-import rakeline.study.Vocabulary;
 
 /** What a row may call about riders, and about the rides that they make of bikes. */
 public final class Riders {
@@ -61,40 +55,6 @@ public final class Riders {
     /** Other cranks for the same leg, one row each; the hands move with the saddle. */
     public static Table cranksHandsMoving(Ride ride, double... crankMm) {
         return cranks(ride, true, crankMm);
-    }
-
-    /** Starts a sweep of a ride. */
-    public static Sweeping sweep(Ride ride) {
-        return Sweeping.of(ride);
-    }
-
-    /** Every measure of one ride, or of several side by side. */
-    public static Table measures(Ride... rides) {
-        return MeasureTable.of(Vocabulary.standard(), List.of(rides));
-    }
-
-    /** These measures, or inputs, of one ride or of several side by side. */
-    public static Table measures(List<? extends Keyed> chosen, Ride... rides) {
-        return MeasureTable.of(
-                chosen.stream()
-                        .map(keyed -> Vocabulary.standard().tracked(keyed.key()))
-                        .toList(),
-                List.of(rides));
-    }
-
-    /** One measure of a ride by key; NaN where it has no value. */
-    public static double measure(Ride ride, String key) {
-        return Vocabulary.standard().tracked(key).read(ride).orNaN();
-    }
-
-    /** One measure of a ride; NaN where it has no value. */
-    public static double measure(Ride ride, Measure<?> measure) {
-        return measure(ride, measure.key());
-    }
-
-    /** Side view to scale with the rider, of one ride or several laid over each other at BB. */
-    public static Drawing draw(Ride... rides) {
-        return BikeDrawing.sideView(List.of(rides));
     }
 
     private static Table cranks(Ride ride, boolean handsMove, double... crankMm) {

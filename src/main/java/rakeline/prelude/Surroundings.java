@@ -13,8 +13,13 @@ public interface Surroundings {
      */
     double dial(DialRequest asked);
 
-    /** The path chosen in the picker being initialised. */
-    String pick(PickRequest asked);
+    /**
+     * What is chosen in the picker being initialised.
+     *
+     * @throws rakeline.quantity.Refusal where no top-level variable is being initialised by it, or the file of what is
+     *     chosen cannot be read
+     */
+    <T> Listed<T> pick(PickRequest<T> asked);
 
     /** Where files are found. */
     Roots roots();

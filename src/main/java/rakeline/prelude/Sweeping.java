@@ -7,7 +7,7 @@ import java.util.Optional;
 import rakeline.figure.Chart;
 import rakeline.figure.SweepChart;
 import rakeline.figure.Table;
-import rakeline.geometry.Bike;
+import rakeline.geometry.BikeOrRide;
 import rakeline.geometry.Hands;
 import rakeline.geometry.Setting;
 import rakeline.handling.Ride;
@@ -52,10 +52,6 @@ public final class Sweeping {
         this.hold = hold;
         this.tracks = tracks;
         this.uncertain = uncertain;
-    }
-
-    static Sweeping of(Bike bike) {
-        return of(Ride.of(bike));
     }
 
     static Sweeping of(Ride ride) {
@@ -128,15 +124,11 @@ public final class Sweeping {
         return new Sweeping(ride.with(Hands.of(word)), vary, steps, mode, hold, tracks, uncertain);
     }
 
-    /** What is tracked so far is given as its change against a present bike, in per cent. */
-    public Sweeping inPercentOf(Bike present) {
-        return inPercentOf(ride.on(present));
-    }
-
-    /** What is tracked so far is given as its change against a present bike and who rides it, in per cent. */
-    public Sweeping inPercentOf(Ride present) {
+    /** What is tracked so far is given as its change against a present bike, under whoever rides it, in per cent. */
+    public Sweeping inPercentOf(BikeOrRide present) {
+        Ride now = present instanceof Ride other ? other : ride.on(present.bike());
         List<Measure<Ride>> changes =
-                tracks.stream().map(measure -> Relative.to(present, measure)).toList();
+                tracks.stream().map(measure -> Relative.to(now, measure)).toList();
         return new Sweeping(ride, vary, steps, mode, hold, changes, uncertain);
     }
 

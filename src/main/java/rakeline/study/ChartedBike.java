@@ -6,6 +6,7 @@ import java.util.Set;
 import java.util.stream.IntStream;
 import rakeline.geometry.Bike;
 import rakeline.geometry.Inputs;
+import rakeline.geometry.Provenance;
 import rakeline.handling.Ride;
 import rakeline.quantity.Input;
 import rakeline.quantity.Lazy;
@@ -74,7 +75,10 @@ final class ChartedBike {
 
     /** The step to which a number is printed. */
     double step(Input input) {
-        return bike.get(input.quantity().unit() == Unit.DEGREE ? Inputs.CHARTED_STEP_DEG : Inputs.CHARTED_STEP_MM);
+        double own =
+                bike.provenance().getOrDefault(input.key(), Provenance.NOTHING).step();
+        Input whole = input.quantity().unit() == Unit.DEGREE ? Inputs.CHARTED_STEP_DEG : Inputs.CHARTED_STEP_MM;
+        return Double.isNaN(own) ? bike.get(whole) : own;
     }
 
     /** How much a check's derived number moves by a unit of each rounded input. */

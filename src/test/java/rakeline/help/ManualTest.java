@@ -21,7 +21,7 @@ class ManualTest {
 
     @Test
     void aWordOfTheRowsIsDocumentedAsItsDeclarationIs() {
-        assertThat(written.method("Prelude", "sweep", List.of("Bike")))
+        assertThat(written.method("Prelude", "sweep", List.of("BikeOrRide")))
                 .get()
                 .asString()
                 .isNotBlank();

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import rakeline.geometry.Bike;
 import rakeline.geometry.Inputs;
@@ -31,6 +32,7 @@ public final class ChartFile {
     private final Header header;
     private final ChartImport.Wanted wanted;
     private final List<Bike> bikes = new ArrayList<>();
+    private final List<ChartImport.Doubt> doubtsOfAll = new ArrayList<>();
     private final List<ChartImport.Doubt> doubts = new ArrayList<>();
     private final Map<String, Set<String>> notes = new LinkedHashMap<>();
     private final Map<List<String>, List<String>> lacking = new LinkedHashMap<>();
@@ -63,12 +65,14 @@ public final class ChartFile {
         }
         header.fields().forEach(this::use);
         DecimalMark mark = mark(sizes);
+        PrintedSteps steps = PrintedSteps.of(used.values(), sizes, mark);
         for (int i = 0; i < sizes.size(); i++) {
-            size(sizes.get(i), name(sizes.get(i), i), mark);
+            size(sizes.get(i), name(sizes.get(i), i), mark, steps);
         }
         lacking.forEach(this::tellMissing);
-        checkNames();
-        return new ChartImport(bikes, understood(), leftOut, told(), doubts);
+        leaveOutDoubledNames();
+        doubts.addAll(0, doubtsOfAll);
+        return new ChartImport(doubtsOfAll.isEmpty() ? bikes : List.of(), understood(), leftOut, told(), doubts);
     }
 
     private void use(Field field) {
@@ -82,7 +86,7 @@ public final class ChartFile {
         }
         Field former = used.putIfAbsent(field.role() + field.key(), field);
         if (former != null && !field.role().equals(Field.Role.SIZE)) {
-            doubts.add(ChartImport.Doubt.of(
+            doubtsOfAll.add(ChartImport.Doubt.of(
                     field.heading(), "says the same as " + former.heading().place() + "; accepted is one of them."));
         }
     }
@@ -122,14 +126,15 @@ public final class ChartFile {
                 .map(text -> text.replaceAll("[\r\n]+", " "));
     }
 
-    private void size(List<Cell> line, String name, DecimalMark mark) {
+    private void size(List<Cell> line, String name, DecimalMark mark, PrintedSteps steps) {
         SizeReader reader = new SizeReader(mark);
         header.fields().stream()
                 .filter(field -> used.containsValue(field))
                 .forEach(field -> reader.read(field, line.get(field.index())));
         doubts.addAll(reader.doubts());
+        leftOut.addAll(reader.leftOut());
         if (reader.doubts().isEmpty()) {
-            bike(line, name, reader);
+            bike(line, name, reader, steps);
         } else {
             emptyBeside(line, reader);
         }
@@ -143,9 +148,10 @@ public final class ChartFile {
                         .ifPresent(empty -> doubts.add(ChartImport.Doubt.of(empty, isMissing(List.of(key))))));
     }
 
-    private void bike(List<Cell> line, String name, SizeReader reader) {
+    private void bike(List<Cell> line, String name, SizeReader reader, PrintedSteps steps) {
         Map<Input, Double> values = new HashMap<>(reader.values());
         Map<String, Provenance> provenance = new HashMap<>(reader.provenance());
+        steps.say(values, provenance);
         wanted.set().forEach((input, value) -> {
             values.put(input, input.quantity().check(value));
             provenance.put(input.key(), Provenance.of(Provenance.Origin.ASSUMED));
@@ -170,13 +176,14 @@ public final class ChartFile {
         return row ? "row " + first.row() : "column " + first.column();
     }
 
-    /** A chart says a crank's length and no stance: a group of which it does not say all stays away. */
+    /** A group of which a chart does not say all stays away, but for what {@link Closing} assumes. */
     private boolean isOfIncompleteGroup(Field field) {
         if (!field.isNumber() || !field.byWord()) {
             return false;
         }
         String group = field.group();
-        return !Bike.NEEDED_GROUPS.contains(group) && required(group).anyMatch(input -> !isSaid(input));
+        return !Bike.NEEDED_GROUPS.contains(group)
+                && required(group).anyMatch(input -> !isSaid(input) && !Closing.ASSUMED.containsKey(input));
     }
 
     private boolean isSaid(Input input) {
@@ -263,13 +270,14 @@ public final class ChartFile {
                 field.heading().place(), field.heading().text().strip(), key, unit);
     }
 
-    private void checkNames() {
-        Set<String> names = new HashSet<>();
-        bikes.stream()
+    private void leaveOutDoubledNames() {
+        Set<String> met = new HashSet<>();
+        Set<String> doubled = bikes.stream()
                 .map(Bike::name)
-                .filter(name -> !names.add(name))
-                .distinct()
-                .forEach(name -> doubts.add(new ChartImport.Doubt(
-                        "", name, "is the name of more than one size; accepted is a name of its own for each.")));
+                .filter(name -> !met.add(name))
+                .collect(Collectors.toCollection(LinkedHashSet::new));
+        doubled.forEach(name -> doubts.add(new ChartImport.Doubt(
+                "", name, "is the name of more than one size; accepted is a name of its own for each.")));
+        bikes.removeIf(bike -> doubled.contains(bike.name()));
     }
 }

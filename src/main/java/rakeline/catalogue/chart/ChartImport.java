@@ -12,7 +12,8 @@ import rakeline.quantity.Input;
  * @param understood the headings that were used
  * @param leftOut the headings that were not, each with its reason
  * @param notes what was solved or assumed, in sentences
- * @param doubts the cells that are not plain; where there is one, nothing should be kept
+ * @param doubts the cells that are not plain; a size with one is not among the bikes, and none is where a heading is
+ *     doubtful
  */
 public record ChartImport(
         List<Bike> bikes, List<Understood> understood, List<Doubt> leftOut, List<String> notes, List<Doubt> doubts) {

@@ -26,6 +26,14 @@ final class ChartWords {
     private static final String DOUBTFUL = "doubtful: ";
     private static final List<String> GROUPS = List.of("frame.", "fork.", "wheels.both.", "charted.");
     private static final Map<String, String> SPELT_OUT = Map.ofEntries(
+            Map.entry("cs", "chainstay"),
+            Map.entry("chainstays", "chainstay"),
+            Map.entry("wb", "wheelbase"),
+            Map.entry("fc", "front centre"),
+            Map.entry("ett", "effective top tube"),
+            Map.entry("hta", "head tube angle"),
+            Map.entry("sta", "seat tube angle"),
+            Map.entry("htl", "head tube length"),
             Map.entry("eff", "effective"),
             Map.entry("effec", "effective"),
             Map.entry("virt", "virtual"),

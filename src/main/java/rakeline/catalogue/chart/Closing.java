@@ -18,11 +18,15 @@ import rakeline.quantity.Input;
 
 /**
  * Solves a chart that does not say stack, reach or BB drop for them: BB drop from the BB's height, the stack from fork
- * and head tube standing on the front axle, the reach from the effective top tube.
+ * and head tube standing on the front axle, the reach from the effective top tube. To a crank's length, which charts
+ * print without it, it adds how far the pedals stand apart.
  */
 final class Closing {
     /** Stands in while a number is looked for; what is solved does not depend on it. */
     private static final Map<Input, Double> STAND_IN = Map.of(Inputs.STACK, 500.0, Inputs.REACH, 380.0);
+
+    /** What is assumed where a chart gives other numbers of its group. Source: common practice, road cranks 230 to 270 mm. */
+    static final Map<Input, Double> ASSUMED = Map.of(Inputs.STANCE_WIDTH, 250.0);
 
     private static final double EXACT = 1e9;
 
@@ -45,6 +49,7 @@ final class Closing {
         closing.drop();
         closing.stack();
         closing.reach();
+        closing.assume();
         return List.copyOf(closing.notes);
     }
 
@@ -87,6 +92,16 @@ final class Closing {
                     bike.get(Inputs.REACH) + values.get(Inputs.CHARTED_EFFECTIVE_TOP_TUBE) - topTube,
                     Provenance.Origin.SOLVED);
         }
+    }
+
+    private void assume() {
+        ASSUMED.forEach((input, value) -> {
+            boolean begun =
+                    values.keySet().stream().anyMatch(given -> given.group().equals(input.group()));
+            if (begun && isMissing(input)) {
+                put(input, value, Provenance.Origin.ASSUMED);
+            }
+        });
     }
 
     /** The bike so far, with something in place of what is not known yet. */

@@ -1,8 +1,10 @@
 package rakeline.catalogue.chart;
 
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import rakeline.geometry.Bike;
 import rakeline.geometry.Inputs;
 import rakeline.geometry.Setting;
 import rakeline.quantity.Input;
@@ -23,13 +25,14 @@ record Field(int index, Cell heading, Role role, String key, Optional<ChartUnit>
         NUMBER,
         ORIGIN,
         UNCERTAINTY,
+        STEP,
         GROUP,
         LEFT_OUT
     }
 
     private static final String PROVENANCE = "provenance.";
-    private static final String ORIGIN = ".from";
-    private static final String UNCERTAINTY = ".u";
+    private static final Map<String, Role> OF_PROVENANCE =
+            Map.of("from", Role.ORIGIN, "u", Role.UNCERTAINTY, "step", Role.STEP);
     private static final Set<String> GROUPS =
             Inputs.all().stream().map(Input::group).collect(Collectors.toUnmodifiableSet());
 
@@ -52,16 +55,13 @@ record Field(int index, Cell heading, Role role, String key, Optional<ChartUnit>
     }
 
     private static Optional<Field> provenance(int index, Cell heading, String text) {
-        boolean origin = text.endsWith(ORIGIN);
-        String ending = origin ? ORIGIN : UNCERTAINTY;
-        if (!text.startsWith(PROVENANCE) || !text.endsWith(ending)) {
+        int dot = text.lastIndexOf('.');
+        Role role = OF_PROVENANCE.get(text.substring(dot + 1));
+        if (!text.startsWith(PROVENANCE) || role == null) {
             return Optional.empty();
         }
-        String key =
-                text.substring(PROVENANCE.length(), Math.max(PROVENANCE.length(), text.length() - ending.length()));
-        return ChartWords.isKey(key)
-                ? Optional.of(exact(index, heading, origin ? Role.ORIGIN : Role.UNCERTAINTY, key))
-                : Optional.empty();
+        String key = text.substring(PROVENANCE.length(), Math.max(PROVENANCE.length(), dot));
+        return ChartWords.isKey(key) ? Optional.of(exact(index, heading, role, key)) : Optional.empty();
     }
 
     private static Field word(int index, Cell heading) {
@@ -90,6 +90,20 @@ record Field(int index, Cell heading, Role role, String key, Optional<ChartUnit>
 
     boolean isAngle() {
         return setting().quantity().unit() == Unit.DEGREE;
+    }
+
+    /** A cell's own unit, else the heading's, else millimetres or degrees; empty where it does not fit the number. */
+    Optional<ChartUnit> unit(DecimalMark.Figure figure) {
+        ChartUnit usual = isAngle() ? ChartUnit.DEGREE : ChartUnit.MILLIMETRE;
+        return ChartUnit.of(figure.unit())
+                .or(() -> unit)
+                .or(() -> Optional.of(usual))
+                .filter(fitting -> fitting.isAngle() == isAngle());
+    }
+
+    /** Whether it is a number of the trade's words beside frame, fork and wheels, such as a crank's length. */
+    boolean isSpare() {
+        return isNumber() && byWord && !Bike.NEEDED_GROUPS.contains(group()) && !group().equals("charted");
     }
 
     /** The group of a number's key. */

@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
 import rakeline.geometry.Provenance;
 import rakeline.quantity.Decimals;
@@ -25,6 +26,7 @@ final class SizeReader {
     private final Map<String, Provenance> provenance = new HashMap<>();
     private final Set<String> groups = new HashSet<>();
     private final List<ChartImport.Doubt> doubts = new ArrayList<>();
+    private final List<ChartImport.Doubt> leftOut = new ArrayList<>();
     private final Set<String> doubted = new HashSet<>();
 
     SizeReader(DecimalMark mark) {
@@ -47,6 +49,11 @@ final class SizeReader {
         return doubts;
     }
 
+    /** The cells that are not plain and that the size can do without. */
+    List<ChartImport.Doubt> leftOut() {
+        return leftOut;
+    }
+
     /** The keys whose cells are doubtful. */
     Set<String> doubted() {
         return doubted;
@@ -57,7 +64,11 @@ final class SizeReader {
         if (!NOTHING.contains(cell.text().strip())) {
             readFilled(field, cell);
         }
-        if (doubts.size() > before) {
+        List<ChartImport.Doubt> found = doubts.subList(before, doubts.size());
+        if (!found.isEmpty() && field.isSpare()) {
+            leftOut.addAll(found);
+            found.clear();
+        } else if (!found.isEmpty()) {
             doubted.add(field.key());
         }
     }
@@ -66,7 +77,9 @@ final class SizeReader {
         switch (field.role()) {
             case NUMBER -> number(field, cell);
             case ORIGIN -> origin(field, cell);
-            case UNCERTAINTY -> uncertainty(field, cell);
+            case UNCERTAINTY ->
+                notNegative(cell, "uncertainty").ifPresent(u -> know(field, of -> of.withUncertainty(u)));
+            case STEP -> notNegative(cell, "step").ifPresent(step -> know(field, of -> of.withStep(step)));
             case GROUP -> groups.add(field.key());
             default -> {}
         }
@@ -87,7 +100,7 @@ final class SizeReader {
 
     private void number(Field field, Cell cell, DecimalMark.Figure figure) {
         Optional<BigDecimal> digits = mark.read(figure.digits());
-        Optional<ChartUnit> unit = unit(field, figure);
+        Optional<ChartUnit> unit = field.unit(figure);
         if (digits.isEmpty()) {
             doubt(cell, "uses another decimal mark than the rest of the chart, which has " + mark.word() + ".");
         } else if (unit.isEmpty()) {
@@ -97,15 +110,6 @@ final class SizeReader {
         } else {
             put(field, cell, unit.get().convert(digits.get()));
         }
-    }
-
-    /** The cell's own unit, else the field's, else millimetres or degrees; empty where it does not fit the number. */
-    private static Optional<ChartUnit> unit(Field field, DecimalMark.Figure figure) {
-        ChartUnit usual = field.isAngle() ? ChartUnit.DEGREE : ChartUnit.MILLIMETRE;
-        return ChartUnit.of(figure.unit())
-                .or(field::unit)
-                .or(() -> Optional.of(usual))
-                .filter(unit -> unit.isAngle() == field.isAngle());
     }
 
     private static boolean mayMeanThousands(Field field, DecimalMark.Figure figure, ChartUnit unit) {
@@ -186,22 +190,22 @@ final class SizeReader {
                 .filter(from -> from.word().equals(word))
                 .findFirst()
                 .ifPresentOrElse(
-                        from -> from(field.key(), from),
+                        from -> know(field, of -> of.from(from)),
                         () -> doubt(cell, "is no origin; accepted are charted, measured, assumed, solved."));
     }
 
-    private void from(String key, Provenance.Origin from) {
-        provenance.merge(key, Provenance.of(from), (old, now) -> new Provenance(now.from(), old.standardUncertainty()));
+    private Optional<Double> notNegative(Cell cell, String what) {
+        Optional<BigDecimal> digits = DecimalMark.Figure.of(cell.text())
+                .flatMap(figure -> mark.read(figure.digits()))
+                .filter(number -> number.signum() >= 0);
+        if (digits.isEmpty()) {
+            doubt(cell, "is no " + what + "; accepted is a number from 0 up.");
+        }
+        return digits.map(BigDecimal::doubleValue);
     }
 
-    private void uncertainty(Field field, Cell cell) {
-        Optional<BigDecimal> digits = DecimalMark.Figure.of(cell.text()).flatMap(figure -> mark.read(figure.digits()));
-        if (digits.isEmpty() || digits.get().signum() < 0) {
-            doubt(cell, "is no uncertainty; accepted is a number from 0 up.");
-            return;
-        }
-        double u = digits.get().doubleValue();
-        provenance.merge(field.key(), new Provenance(Optional.empty(), u), (old, now) -> new Provenance(old.from(), u));
+    private void know(Field field, UnaryOperator<Provenance> more) {
+        provenance.put(field.key(), more.apply(provenance.getOrDefault(field.key(), Provenance.NOTHING)));
     }
 
     private void doubt(Cell cell, String reason) {

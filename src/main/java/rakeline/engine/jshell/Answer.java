@@ -29,13 +29,20 @@ sealed interface Answer {
      *
      * @param refusal true: the message is one of our own sentences
      * @param places where, innermost first, in classes that hold snippets
+     * @param control the dial or picker over which it threw, so that another value can be chosen
      */
-    record Threw(String type, String message, boolean refusal, List<Place> places) implements Answer {
+    record Threw(String type, String message, boolean refusal, List<Place> places, Optional<Control> control)
+            implements Answer {
         /** What Java says of a class whose initialisation did not come to its end; a row's own has no package. */
         private static final Pattern BROKEN_CLASS = Pattern.compile("Could not initialize class \\w+\\..*");
 
         public Threw {
             places = List.copyOf(places);
+        }
+
+        /** The same, thrown over a dial or picker. */
+        Threw over(Optional<Control> asked) {
+            return new Threw(type, message, refusal, places, asked);
         }
 
         /** Whether a class of the program or of Java is of no use in this worker any more. */
@@ -57,6 +64,7 @@ sealed interface Answer {
         } else if (this instanceof Threw threw) {
             out.number(1).text(threw.type()).text(threw.message()).flag(threw.refusal());
             out.list(threw.places(), (to, place) -> to.text(place.className()).number(place.line()));
+            writeControl(out, threw.control());
         } else {
             out.number(2);
         }
@@ -72,7 +80,12 @@ sealed interface Answer {
         return switch (kind) {
             case 0 -> readDone(in);
             case 1 ->
-                new Threw(in.text(), in.text(), in.flag(), in.list(from -> new Place(from.text(), from.number())));
+                new Threw(
+                        in.text(),
+                        in.text(),
+                        in.flag(),
+                        in.list(from -> new Place(from.text(), from.number())),
+                        readControl(in));
             case 2 -> new Stopped();
             default -> throw new IOException("no answer is of kind " + kind);
         };
@@ -83,17 +96,24 @@ sealed interface Answer {
         if (done.result().isPresent()) {
             ResultCodec.write(out, done.result().get());
         }
-        out.flag(done.changing()).flag(done.control().isPresent());
-        if (done.control().isPresent()) {
-            ControlCodec.write(out, done.control().get());
-        }
+        writeControl(out.flag(done.changing()), done.control());
         out.text(done.notice()).real(done.number());
     }
 
     private static Done readDone(Unpacker in) throws IOException {
         Optional<Result> result = in.flag() ? Optional.of(ResultCodec.read(in)) : Optional.empty();
         boolean changing = in.flag();
-        Optional<Control> control = in.flag() ? Optional.of(ControlCodec.read(in)) : Optional.empty();
-        return new Done(result, changing, control, in.text(), in.real());
+        return new Done(result, changing, readControl(in), in.text(), in.real());
+    }
+
+    private static void writeControl(Packer out, Optional<Control> control) throws IOException {
+        out.flag(control.isPresent());
+        if (control.isPresent()) {
+            ControlCodec.write(out, control.get());
+        }
+    }
+
+    private static Optional<Control> readControl(Unpacker in) throws IOException {
+        return in.flag() ? Optional.of(ControlCodec.read(in)) : Optional.empty();
     }
 }

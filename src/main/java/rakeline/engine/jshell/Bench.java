@@ -115,7 +115,7 @@ final class Bench {
             boolean isVoid = method.getReturnType() == void.class;
             return done(shown && !isVoid ? Optional.of(Showing.of(value)) : Optional.empty(), value);
         });
-        answer(answer);
+        answer(answer instanceof Answer.Threw threw ? threw.over(surroundings.declared()) : answer);
     }
 
     private Answer.Done done(Optional<Result> result, Object value) {
@@ -139,7 +139,8 @@ final class Bench {
         try {
             wire.send(Wire.Kind.ANSWER, out -> answer(out, answer, running));
         } catch (Wire.TooLarge e) {
-            Answer refusal = new Answer.Threw(Refusal.class.getName(), e.getMessage(), true, List.of());
+            Answer refusal =
+                    new Answer.Threw(Refusal.class.getName(), e.getMessage(), true, List.of(), Optional.empty());
             wire.send(Wire.Kind.ANSWER, out -> answer(out, refusal, running));
         }
     }

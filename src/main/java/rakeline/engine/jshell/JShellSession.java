@@ -28,6 +28,7 @@ final class JShellSession implements Session {
     private final Map<String, Double> movedDials = new ConcurrentHashMap<>();
     private final Map<String, String> movedPicks = new ConcurrentHashMap<>();
     private final List<CompletableFuture<List<Outcome>>> waiting = new ArrayList<>();
+    private final CompletableFuture<List<Outcome>> ended = new CompletableFuture<>();
     private final Stopper stopper = new Stopper();
     private final Settings settings;
     private final Standby standby;
@@ -93,6 +94,7 @@ final class JShellSession implements Session {
         CompletableFuture<List<Outcome>> settled = new CompletableFuture<>();
         asked.add(() -> waiting.add(settled));
         try {
+            CompletableFuture.anyOf(settled, ended).get();
             return settled.get();
         } catch (ExecutionException e) {
             throw new IllegalStateException(
@@ -196,9 +198,9 @@ final class JShellSession implements Session {
         waiting.clear();
     }
 
+    /** Whoever waits is told, and whoever comes to wait later. */
     private void giveUp(Throwable why) {
-        waiting.forEach(settled -> settled.completeExceptionally(why));
-        waiting.clear();
+        ended.completeExceptionally(why);
     }
 
     private void workerEnded(Worker worker) {

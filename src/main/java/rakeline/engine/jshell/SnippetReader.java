@@ -28,6 +28,9 @@ import rakeline.engine.SnippetSource;
 final class SnippetReader {
     private static final Set<String> CONTROLS = Set.of("dial", "pick");
 
+    /** Label, unit, ends, step, initial value; a bound dial has fewer. */
+    private static final int FREE_DIAL_ARGUMENTS = 6;
+
     private final String rowText;
     private final int offset;
     private final SourceReader.Wrapped wrapped;
@@ -135,7 +138,7 @@ final class SnippetReader {
         }
         List<? extends ExpressionTree> arguments = call.getArguments();
         boolean isDial = calledName(call).equals("dial");
-        boolean ranged = isDial && arguments.size() >= 4;
+        boolean ranged = isDial && arguments.size() == FREE_DIAL_ARGUMENTS;
         return Optional.of(new SnippetSource.Declared(
                 variable.getName().toString(),
                 isDial,

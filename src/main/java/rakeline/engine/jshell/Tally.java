@@ -57,6 +57,7 @@ final class Tally {
             return end(State.FAILED, "This row " + how + ".", Optional.of(how));
         }
         if (answer.isPresent() && answer.get() instanceof Answer.Threw threw) {
+            threw.control().ifPresent(controls::add);
             return threw.isOfBrokenClass() ? metBrokenClass() : fail(failures.sentence(threw));
         }
         answer.ifPresent(done -> keep(done, isResult));

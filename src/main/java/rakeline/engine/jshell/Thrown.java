@@ -2,6 +2,7 @@ package rakeline.engine.jshell;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 import rakeline.quantity.Refusal;
 
@@ -22,7 +23,7 @@ final class Thrown {
             return new Answer.Stopped();
         }
         String type = SnippetClasses.expunged(thrown.getClass().getName());
-        return new Answer.Threw(type, message(thrown), thrown instanceof Refusal, places(thrown));
+        return new Answer.Threw(type, message(thrown), thrown instanceof Refusal, places(thrown), Optional.empty());
     }
 
     private static String message(Throwable thrown) {

@@ -1,18 +1,20 @@
 package rakeline.engine.jshell;
 
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
-import java.util.stream.Collectors;
 import rakeline.catalogue.Roots;
 import rakeline.engine.Control;
 import rakeline.prelude.DialRequest;
+import rakeline.prelude.Listed;
 import rakeline.prelude.PickRequest;
 import rakeline.prelude.Surroundings;
 import rakeline.quantity.Decimals;
+import rakeline.quantity.Range;
 import rakeline.quantity.Refusal;
 
 /** What rows in the worker are given: values of dials and pickers, and places to find files. */
@@ -23,7 +25,7 @@ final class WorkerSurroundings implements Surroundings {
     private List<String> rack = List.of();
     private String declaring = "";
     private Optional<Control> declared = Optional.empty();
-    private String notice = "";
+    private final List<String> notices = new ArrayList<>();
 
     /** @param reading told of each file that is looked at, before it is read */
     void readFrom(List<Path> folders, Roots.Links links, Consumer<Path> reading) {
@@ -53,15 +55,16 @@ final class WorkerSurroundings implements Surroundings {
     void declaring(String name) {
         declaring = name;
         declared = Optional.empty();
-        notice = "";
+        notices.clear();
     }
 
+    /** The dial or picker that was asked for since, also where the row failed over it. */
     Optional<Control> declared() {
         return declared;
     }
 
     String notice() {
-        return notice;
+        return String.join(" ", notices);
     }
 
     @Override
@@ -72,7 +75,15 @@ final class WorkerSurroundings implements Surroundings {
     @Override
     public double dial(DialRequest asked) {
         String name = takeName("dial");
-        double value = dialValue(name, asked);
+        double stored = dials.getOrDefault(name, Double.NaN);
+        boolean taken = stored >= asked.min() && stored <= asked.max();
+        double value = taken ? stored : asked.initial();
+        notices.addAll(asked.notices());
+        if (!taken && !Double.isNaN(stored)) {
+            notices.add("The stored value " + Decimals.shown(stored) + " of the dial " + name + " is outside "
+                    + Decimals.signed(new Range(asked.min(), asked.max()).toString()) + "; "
+                    + Decimals.shown(asked.initial()) + " is used.");
+        }
         declared = Optional.of(new Control.Dial(
                 name,
                 asked.label(),
@@ -89,19 +100,34 @@ final class WorkerSurroundings implements Surroundings {
     }
 
     @Override
-    public String pick(PickRequest asked) {
+    public <T> Listed<T> pick(PickRequest<T> asked) {
         String name = takeName("picker");
         String stored = picks.getOrDefault(name, "");
-        boolean known = asked.paths().contains(stored);
-        String chosen = known ? stored : asked.paths().get(0);
-        notice = asked.troubles().stream().map("Not offered: "::concat).collect(Collectors.joining(" "));
-        if (!stored.isEmpty() && !known) {
-            notice = (notice + " The stored choice \"" + stored + "\" of the picker " + name + " is not among its "
-                            + asked.paths().size() + "; \"" + chosen + "\" is taken.")
-                    .strip();
+        Listed<T> chosen = asked.at(stored);
+        List<Listed<T>> choices = asked.choices(chosen);
+        declared = Optional.of(new Control.Picker(
+                name,
+                asked.label(),
+                choices.stream().map(Listed::path).toList(),
+                choices.stream().map(WorkerSurroundings::label).toList(),
+                chosen.path()));
+        if (!chosen.isRead()) {
+            throw new Refusal("The picker \"" + asked.label() + "\" stands at " + chosen.path()
+                    + ", which cannot be read, and nothing is taken in its place: " + chosen.trouble());
         }
-        declared = Optional.of(new Control.Picker(name, asked.label(), asked.paths(), asked.labels(), chosen));
+        asked.listed().stream()
+                .map(Listed::trouble)
+                .filter(trouble -> !trouble.isEmpty())
+                .forEach(trouble -> notices.add("Not offered: " + trouble));
+        if (!asked.offers(chosen)) {
+            notices.add("The picker \"" + asked.label() + "\" keeps its choice, " + chosen.name() + " (" + chosen.path()
+                    + "), which is not among the others offered.");
+        }
         return chosen;
+    }
+
+    private static String label(Listed<?> choice) {
+        return choice.isRead() ? choice.name() : choice.path() + " (cannot be read)";
     }
 
     private String takeName(String what) {
@@ -113,19 +139,5 @@ final class WorkerSurroundings implements Surroundings {
         String name = declaring;
         declaring = "";
         return name;
-    }
-
-    private double dialValue(String name, DialRequest asked) {
-        double stored = dials.getOrDefault(name, Double.NaN);
-        if (Double.isNaN(stored)) {
-            return asked.initial();
-        }
-        if (stored >= asked.min() && stored <= asked.max()) {
-            return stored;
-        }
-        notice = "The stored value " + Decimals.shortest(stored) + " of the dial " + name + " is outside "
-                + Decimals.shortest(asked.min()) + ".." + Decimals.shortest(asked.max()) + "; "
-                + Decimals.shortest(asked.initial()) + " is used.";
-        return asked.initial();
     }
 }

@@ -1,6 +1,5 @@
 package rakeline.shell.page;
 
-import java.util.Optional;
 import java.util.concurrent.CancellationException;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ExecutorService;
@@ -26,24 +25,29 @@ public final class Background {
     }
 
     /**
-     * Does some work, after what was begun before. Of work that was called off nothing is told.
+     * Does some work, after what was begun before. Of work that was called off nothing is told. A failure that is not
+     * expected goes on to whoever takes those of this thread.
      *
      * @param done takes its outcome
-     * @param refused takes the one sentence that says why there is none
+     * @param refused takes the one sentence that says why there is none, whatever the failure
      */
     public <T> void run(Supplier<T> work, Consumer<T> done, Consumer<String> refused) {
-        thread.execute(() -> answer(work, done, refused).ifPresent(SwingUtilities::invokeLater));
+        thread.execute(() -> answer(work, done, refused));
     }
 
-    private static <T> Optional<Runnable> answer(Supplier<T> work, Consumer<T> done, Consumer<String> refused) {
+    private static <T> void answer(Supplier<T> work, Consumer<T> done, Consumer<String> refused) {
         try {
             T outcome = work.get();
-            return Optional.of(() -> done.accept(outcome));
+            SwingUtilities.invokeLater(() -> done.accept(outcome));
         } catch (Refusal refusal) {
-            return Optional.of(() -> refused.accept(refusal.getMessage()));
+            SwingUtilities.invokeLater(() -> refused.accept(refusal.getMessage()));
         } catch (CancellationException calledOff) {
             // whoever called it off has said so
-            return Optional.empty();
+        } catch (RuntimeException | Error failure) {
+            String kind = failure.getClass().getSimpleName();
+            SwingUtilities.invokeLater(() -> refused.accept(
+                    "This could not be done, because something in Rakeline itself went wrong (" + kind + ")."));
+            throw failure;
         }
     }
 

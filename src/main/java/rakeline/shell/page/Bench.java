@@ -294,7 +294,7 @@ public final class Bench {
         }
 
         @Override
-        public void failed(RuntimeException failure) {
+        public void failed(Throwable failure) {
             String why = failure.getMessage() == null ? failure.toString() : failure.getMessage();
             become(model.at(Optional.empty()).noticing("The page cannot run: " + why));
         }

@@ -20,7 +20,7 @@ final class Runner implements AutoCloseable {
     interface Hearer {
         void heard(List<Session.Event> events);
 
-        void failed(RuntimeException failure);
+        void failed(Throwable failure);
     }
 
     private final ExecutorService thread = Executors.newSingleThreadExecutor(Runner::named);
@@ -56,7 +56,7 @@ final class Runner implements AutoCloseable {
         thread.execute(() -> {
             try {
                 work.run();
-            } catch (RuntimeException failure) {
+            } catch (RuntimeException | Error failure) {
                 SwingUtilities.invokeLater(() -> hearer.failed(failure));
             }
         });

@@ -15,6 +15,7 @@ import org.junit.jupiter.params.provider.CsvFileSource;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import rakeline.geometry.Bike;
+import rakeline.geometry.Inputs;
 import rakeline.geometry.Provenance;
 import rakeline.quantity.Refusal;
 
@@ -253,13 +254,39 @@ class ChartFileTest {
     }
 
     @Test
-    void aCrankWithoutAStanceIsLeftOut() {
+    void aCrankThatMayBeTwoIsLeftOutAndTheSizeIsNot() {
         ChartImport read = Charts.read(ONE.replace("Tyre", "Tyre,Crank").replace(",28", ",28,170/172.5"));
         assertThat(read.isWhole()).isTrue();
         assertThat(read.bikes().get(0).hasGroup("crank")).isFalse();
         assertThat(read.leftOut())
                 .singleElement()
-                .satisfies(heading -> assertThat(heading.text()).isEqualTo("Crank"));
+                .satisfies(cell -> assertThat(cell.text()).isEqualTo("170/172.5"));
+    }
+
+    @Test
+    void aCrankIsKeptAndHowFarItsPedalsStandApartIsAssumed() {
+        ChartImport read = Charts.read(ONE.replace("Tyre", "Tyre,Crank length").replace(",28", ",28,165"));
+        Bike bike = read.bikes().get(0);
+        assertThat(bike.get(Inputs.CRANK_LENGTH)).isEqualTo(165);
+        assertThat(bike.provenance().get("crank.stanceWidthMm").from()).contains(Provenance.Origin.ASSUMED);
+        assertThat(read.notes()).anyMatch(note -> note.contains("crank.stanceWidthMm 250 (assumed)"));
+    }
+
+    @Test
+    void aDoubtfulCellLeavesItsOwnSizeOutAlone() {
+        ChartImport read =
+                Charts.read(ONE + ONE.lines().skip(1).findFirst().orElseThrow().replace("S,", "M,5x,"));
+        assertThat(read.isWhole()).isFalse();
+        assertThat(read.bikes()).hasSize(1);
+    }
+
+    @Test
+    void ofTwoHeadingsThatSayTheSameNoneIsTaken() {
+        ChartImport read = Charts.read(ONE.replace("Tyre", "Tyre,HTA").replace(",28", ",28,72"));
+        assertThat(read.bikes()).isEmpty();
+        assertThat(read.doubts())
+                .singleElement()
+                .satisfies(doubt -> assertThat(doubt.text()).isEqualTo("HTA"));
     }
 
     @Test

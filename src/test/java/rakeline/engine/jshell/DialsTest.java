@@ -2,6 +2,7 @@ package rakeline.engine.jshell;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
@@ -153,10 +154,91 @@ class DialsTest {
         assertThat(page.settle().value("r2")).isNotEqualTo(before);
     }
 
+    private static final String OWN =
+            "Bike own = bike(\"demo-data/bikes/road-m.bike.json\").with(\"contact.handXMm\", 464);";
+    private static final String HAND = "double x = dial(\"contact.handXMm\", own, 500, 640);";
+
     @Test
-    void aStoredChoiceThatIsGoneIsSaid() throws InterruptedException {
-        page.run(Pages.of(BIKES).withPick("mine", "gone.bike.json"));
+    void aBoundDialHoldsTheBikesOwnValueWhateverItsRangeAndSaysSo() throws InterruptedException {
+        page.run(OWN, HAND, "x");
+        assertThat(page.value("r3")).isEqualTo("464");
+        assertThat(dial("r2"))
+                .extracting(Control.Dial::min, Control.Dial::max, Control.Dial::own, Control.Dial::value)
+                .containsExactly(464.0, 640.0, 464.0, 464.0);
+        assertThat(page.state("r2")).isEqualTo(State.FRESH);
+        assertThat(page.message("r2"))
+                .isEqualTo(
+                        "The dial \"Hand point wanted, x\", written for 500 to 640 mm, goes down to Road M's own 464 mm.");
+    }
+
+    @Test
+    void aStoredValueInTheWidenedPartOfARangeIsTheDials() throws InterruptedException {
+        page.run(Pages.of(OWN, HAND, "x").withDial("x", 470));
+        assertThat(page.value("r3")).isEqualTo("470");
+    }
+
+    @Test
+    void aStoredValueIsOutsideAgainOnceTheBikeWidensTheRangeNoMore() throws InterruptedException {
+        page.run(Pages.of(OWN.replace("464", "520"), HAND, "x").withDial("x", 470));
+        assertThat(page.value("r3")).isEqualTo("520");
+        assertThat(page.message("r2")).contains("The stored value 470 of the dial x is outside 500..640; 520 is used.");
+    }
+
+    @Test
+    void aDialOfAnInputThatTheBikeDoesNotGiveIsRefusedInOneSentence() throws InterruptedException {
+        page.run(
+                "double weight = dial(\"wheels.front.mudguardGapMm\", bike(\"demo-data/bikes/road-m.bike.json\"), 0, 30);");
         assertThat(page.message("r1"))
-                .startsWith("The stored choice \"gone.bike.json\" of the picker mine is not among");
+                .contains("has no value to start from: Road M gives no wheels.front.mudguardGapMm.");
+    }
+
+    @Test
+    void aFreeDialThatStartsOutsideItsRangeIsRefusedInOneSentence() throws InterruptedException {
+        page.run("double x = dial(\"Offset\", \"mm\", 30, 65, 1, 70);");
+        assertThat(page.state("r1")).isEqualTo(State.FAILED);
+        assertThat(page.message("r1")).contains("the dial \"Offset\" starts at 70, outside its range 30..65.");
+    }
+
+    private static Control.Picker picker() {
+        return (Control.Picker) page.row("r1").controls().get(0);
+    }
+
+    @Test
+    void aPickerKeepsItsChoiceWhenTheRackOffersOthersAlone() throws InterruptedException {
+        page.run(Pages.of(BIKES, "mine.name()")
+                .withPick("mine", "demo-data/bikes/road-xs.bike.json")
+                .withRack(List.of("demo-data/bikes/road-m.bike.json")));
+        assertThat(page.value("r2")).isEqualTo("\"Road XS\"");
+        assertThat(picker().labels()).containsExactly("Road M", "Road XS");
+        assertThat(page.message("r1"))
+                .isEqualTo("The picker \"Bike\" keeps its choice, Road XS (demo-data/bikes/road-xs.bike.json), which is"
+                        + " not among the others offered.");
+    }
+
+    @Test
+    void aChoiceWhoseFileIsGoneFailsItsRowAndNoOtherTakesItsPlace() throws InterruptedException {
+        page.run(Pages.of(BIKES, "mine.name()").withPick("mine", "gone.bike.json"));
+        assertThat(page.state("r1")).isEqualTo(State.FAILED);
+        assertThat(page.state("r2")).isEqualTo(State.NOT_RUN);
+        assertThat(page.message("r1"))
+                .contains("The picker \"Bike\" stands at gone.bike.json, which cannot be read, and nothing is taken in"
+                        + " its place: gone.bike.json is neither");
+    }
+
+    @Test
+    void whereTheFileIsGoneAnotherCanBePicked() throws InterruptedException {
+        page.run(Pages.of(BIKES, "mine.name()").withPick("mine", "gone.bike.json"));
+        assertThat(picker().chosen()).isEqualTo("gone.bike.json");
+        page.session().pick("mine", picker().paths().get(0));
+        assertThat(page.settle().state("r2")).isEqualTo(State.FRESH);
+        assertThat(picker().paths()).doesNotContain("gone.bike.json");
+    }
+
+    @Test
+    void aRackWhoseFirstFileIsGoneRunsOnNoOther() throws InterruptedException {
+        page.run(
+                Pages.of(BIKES, "mine.name()").withRack(List.of("gone.bike.json", "demo-data/bikes/road-m.bike.json")));
+        assertThat(page.state("r1")).isEqualTo(State.FAILED);
+        assertThat(picker().labels()).containsExactly("gone.bike.json (cannot be read)", "Road M");
     }
 }

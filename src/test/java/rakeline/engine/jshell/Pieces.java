@@ -49,7 +49,7 @@ final class Pieces {
 
     static Piece dial(String name, int min, int max, int initial) {
         String java = "double " + name + " = dial(\"Dial\", \"mm\", " + min + ", " + max + ", 1, " + initial + ");";
-        DialRequest asked = new DialRequest("Dial", "", "mm", min, max, 1, initial, Double.NaN, 0);
+        DialRequest asked = new DialRequest("Dial", "", "mm", min, max, 1, initial, Double.NaN, 0, List.of());
         return new Piece(
                 java,
                 scope -> declared(Sort.DOUBLE, name, new Typed(Sort.DOUBLE, machine -> {

@@ -157,11 +157,20 @@ class SourceReaderTest {
 
     @Test
     void anEndOfADialThatIsNoPlainNumberIsNotKnown() {
-        assertThat(read("double head = dial(HEAD_ANGLE, xs, low, 74);")
+        assertThat(read("double head = dial(\"Head angle\", \"°\", low, 74, 0.1, 71);")
                         .snippets()
                         .get(0)
                         .control())
                 .contains(new SnippetSource.Declared("head", true, Double.NaN, 74));
+    }
+
+    @Test
+    void aBikeMayWidenTheRangeOfADialSoThatItsEndsAreNotKnown() {
+        assertThat(read("double head = dial(HEAD_ANGLE, xs, 69, 74);")
+                        .snippets()
+                        .get(0)
+                        .control())
+                .contains(new SnippetSource.Declared("head", true, Double.NaN, Double.NaN));
     }
 
     @Test
