@@ -10,7 +10,6 @@ import rakeline.figure.ApartTable;
 import rakeline.figure.Table;
 import rakeline.figure.TextTable;
 import rakeline.figure.TurnTable;
-import rakeline.geometry.Inputs;
 import rakeline.geometry.Setting;
 import rakeline.geometry.ToeMeasures;
 import rakeline.handling.HandForce;
@@ -82,12 +81,13 @@ final class TurnCommand extends Work {
         Ride ride = subject.ride();
         SteadyTurn turn = turn(ride);
         if (!changes.isEmpty()) {
-            compare(conditioned(ride, turn));
+            compare(turn.with(ride));
         } else if (json) {
             console().json(asJson(ride, turn));
         } else {
+            String toe = toeSentence(ride, turn);
             console().data().print(TextTable.write(TurnTable.of(ride, turn)));
-            console().data().println(toeSentence(ride, turn));
+            console().data().println(toe);
         }
         return DONE;
     }
@@ -100,11 +100,6 @@ final class TurnCommand extends Work {
         return lean != null
                 ? SteadyTurn.leaning(ride, kmh, Console.number(lean, "--lean"))
                 : SteadyTurn.around(ride, kmh, Console.number(radius, "--radius"));
-    }
-
-    private static Ride conditioned(Ride ride, SteadyTurn turn) {
-        return ride.on(
-                ride.bike().redraw(Map.of(Inputs.RIDE_SPEED, turn.speedKmh(), Inputs.RIDE_LEAN, turn.leanDeg())));
     }
 
     private void compare(Ride ride) {
@@ -134,7 +129,7 @@ final class TurnCommand extends Work {
         answer.put("barTorqueNm", turn.barTorqueNm());
         answer.put("beyondLinear", turn.beyondLinear());
         answer.put("hands", hands(ride, turn));
-        Ride there = conditioned(ride, turn);
+        Ride there = turn.with(ride);
         answer.put("toeContactSteerDeg", toe(there, ToeMeasures.TOE_CONTACT_STEER));
         answer.put("toeContactSpeedKmh", toe(there, ToeMeasures.TOE_CONTACT_SPEED));
         answer.put("cautions", TurnTable.cautions(ride, turn));
@@ -158,7 +153,7 @@ final class TurnCommand extends Work {
     }
 
     private static String toeSentence(Ride ride, SteadyTurn turn) {
-        Ride there = conditioned(ride, turn);
+        Ride there = turn.with(ride);
         Reading contact = ToeMeasures.TOE_CONTACT_SPEED.read(there.geometry());
         return contact instanceof Reading.Known known
                 ? "At this lean, toe and tyre meet from " + Decimals.fixed(known.value(), 1)

@@ -77,16 +77,27 @@ final class HeldWalk {
 
     /** The bike of each step; empty where none holds the measure. */
     List<Optional<Bike>> bikes() {
+        return bikes(Progress.UNWATCHED);
+    }
+
+    /**
+     * The bike of each step; empty where none holds the measure.
+     *
+     * @throws java.util.concurrent.CancellationException where the progress does not go on
+     */
+    List<Optional<Bike>> bikes(Progress progress) {
         Numbers steps = sweep.steps();
         List<Optional<Bike>> bikes = new ArrayList<>(Collections.nCopies(steps.size(), Optional.empty()));
         int first = nearestTo(sweep.here());
         Spot start = approach(steps.at(first));
         Spot at = start;
         for (int step = first; step < steps.size(); step++) {
+            progress.check((double) (step - first) / steps.size());
             at = solve(step, at, bikes);
         }
         at = start;
         for (int step = first - 1; step >= 0; step--) {
+            progress.check((double) (steps.size() - 1 - step) / steps.size());
             at = solve(step, at, bikes);
         }
         return bikes;

@@ -4,7 +4,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** A steady turn, and what stem and bar change of it. */
 class TurnCommandTest {
@@ -55,5 +58,27 @@ class TurnCommandTest {
     @Test
     void speedsOfZeroAreRefused() {
         CommandLineRun.of("turn", ROAD, "--speed", "0", "--lean", "10").isRefusedFor("speed", "above 0");
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "'--speed 15 --lean 51', 'the lean is 51°; accepted is above 0 and up to 50°.'",
+        "'--speed 15 --lean 51 --json', 'the lean is 51°; accepted is above 0 and up to 50°.'",
+        "'--speed 15 --lean 51 --change cockpit.stemLengthMm=100', 'the lean is 51°'",
+        "'--speed 101 --lean 10', 'the speed is 101 km/h; accepted is above 0 and up to 100 km/h.'",
+        "'--speed 40 --radius 5 --json', 'the lean in that turn is 68.'",
+    })
+    void aTurnThatIsNotAcceptedIsRefusedBeforeAnythingIsPrinted(String options, String sentence) {
+        CommandLineRun.of(Stream.concat(Stream.of("turn", ROAD), Stream.of(options.split(" ")))
+                        .toArray(String[]::new))
+                .isRefusedFor(sentence);
+    }
+
+    @ParameterizedTest
+    @CsvSource({"100, 50", "100, 0.001", "99.9, 49.99", "3.3, 50"})
+    void upToTheEndsOfTheRangeATurnIsAccepted(String speed, String lean) {
+        CommandLineRun.of("turn", ROAD, "--speed", speed, "--lean", lean).isDone();
+        CommandLineRun.of("turn", ROAD, "--speed", speed, "--lean", lean, "--json")
+                .isDone();
     }
 }
