@@ -6,6 +6,8 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
+import java.util.concurrent.atomic.AtomicInteger;
+import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.DoubleUnaryOperator;
 import java.util.function.Predicate;
 import java.util.stream.DoubleStream;
@@ -47,12 +49,13 @@ final class RootScan {
     private final RoundingNoise noise;
     private final double from;
     private final double width;
+    private final List<Node> places;
     private final Map<Double, Double> noiseAt = new HashMap<>();
     private final List<Root> roots = new ArrayList<>();
     private final List<Stretch> stretches = new ArrayList<>();
-    private Node nearest = new Node(Double.NaN, Double.POSITIVE_INFINITY);
-    private double largest;
-    private int values;
+    private final AtomicReference<Node> nearest = new AtomicReference<>(new Node(Double.NaN, Double.POSITIVE_INFINITY));
+    private final AtomicInteger values = new AtomicInteger();
+    private final double largest;
 
     /**
      * A root.
@@ -73,6 +76,12 @@ final class RootScan {
         this.from = places.at(0);
         this.width = places.at(places.size() - 1) - from;
         this.noise = new RoundingNoise(function, scale, width);
+        this.places = places.stream().mapToObj(this::node).toList();
+        this.largest = this.places.stream()
+                .filter(Node::isKnown)
+                .mapToDouble(Node::size)
+                .max()
+                .orElse(0);
     }
 
     /**
@@ -83,13 +92,7 @@ final class RootScan {
      */
     static RootScan of(DoubleUnaryOperator function, Numbers places, double scale) {
         RootScan scan = new RootScan(function, places, scale);
-        List<Node> nodes = places.stream().mapToObj(scan::node).toList();
-        scan.largest = nodes.stream()
-                .filter(Node::isKnown)
-                .mapToDouble(Node::size)
-                .max()
-                .orElse(0);
-        scan.scan(nodes);
+        scan.scan(scan.places);
         return scan;
     }
 
@@ -126,13 +129,16 @@ final class RootScan {
 
     /** Where the function came nearest to zero; none where it has no value anywhere. */
     OptionalDouble nearest() {
-        return Double.isNaN(nearest.x()) ? OptionalDouble.empty() : OptionalDouble.of(nearest.x());
+        double x = nearest.get().x();
+        return Double.isNaN(x) ? OptionalDouble.empty() : OptionalDouble.of(x);
     }
 
     private Node node(double x) {
         Node node = new Node(x, function.applyAsDouble(x));
-        values++;
-        nearest = x >= from && x <= from + width ? nearest.orLower(node) : nearest;
+        values.incrementAndGet();
+        if (x >= from && x <= from + width) {
+            nearest.updateAndGet(known -> known.orLower(node));
+        }
         return node;
     }
 
@@ -187,7 +193,7 @@ final class RootScan {
             return;
         }
         List<Node> run = List.copyOf(places);
-        for (int i = 0; i < HALVINGS && values < MOST_VALUES; i++) {
+        for (int i = 0; i < HALVINGS && values.get() < MOST_VALUES; i++) {
             List<Node> closer = halved(run);
             if (closer.stream().anyMatch(node -> !node.isKnown())) {
                 scan(closer);
