@@ -16,7 +16,7 @@ import rakeline.json.Piece;
 import rakeline.quantity.Entries;
 import rakeline.quantity.Input;
 import rakeline.quantity.Nearest;
-import rakeline.quantity.Range;
+import rakeline.quantity.Quantity;
 import rakeline.quantity.Refusal;
 
 /** Reads a bike file ({@code *.bike.json}), version 1. */
@@ -88,10 +88,10 @@ public final class BikeFile {
         if (input == null) {
             throw piece.refusal("is " + piece.shown() + ", but is not a key of a bike file" + hint(key));
         }
-        Range accepted = input.quantity().accepted();
-        if (!(piece.value() instanceof Piece.Figure number) || !accepted.contains(number.value())) {
-            throw piece.unlike("a number with a decimal point, " + accepted + " "
-                    + input.quantity().unit().symbol());
+        Quantity quantity = input.quantity();
+        if (!(piece.value() instanceof Piece.Figure number)
+                || !quantity.accepted().contains(number.value())) {
+            throw piece.unlike("a number with a decimal point, " + quantity.acceptedWords());
         }
         values.put(input, number.value() + 0.0); // no negative zero
     }

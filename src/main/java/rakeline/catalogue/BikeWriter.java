@@ -10,12 +10,15 @@ import com.fasterxml.jackson.databind.json.JsonMapper;
 import java.math.BigDecimal;
 import java.nio.charset.StandardCharsets;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import rakeline.geometry.Bike;
 import rakeline.geometry.Inputs;
 import rakeline.geometry.Provenance;
 import rakeline.quantity.Decimals;
 import rakeline.quantity.Input;
+import rakeline.quantity.Refusal;
+import rakeline.quantity.Sentences;
 
 /** Writes a bike file, so that reading it gives an equal bike: only what was given, numbers as the shortest decimals. */
 public final class BikeWriter {
@@ -33,7 +36,11 @@ public final class BikeWriter {
         return (safe.length() > LONGEST_NAME ? safe.substring(0, LONGEST_NAME) : safe) + BikeFile.ENDING;
     }
 
-    /** The whole file, lines ended by line feeds. */
+    /**
+     * The whole file, lines ended by line feeds.
+     *
+     * @throws Refusal where the file could not be read again
+     */
     public static byte[] write(Bike bike) {
         try {
             return (JSON.writeValueAsString(tree(bike)) + "\n").getBytes(StandardCharsets.UTF_8);
@@ -42,8 +49,13 @@ public final class BikeWriter {
         }
     }
 
-    /** The file as plain values: maps, texts and numbers. */
+    /**
+     * The file as plain values: maps, texts and numbers.
+     *
+     * @throws Refusal for numbers that a file is not accepted with, as a bike's that was solved for may be
+     */
     public static Map<String, Object> tree(Bike bike) {
+        checkReadable(bike);
         Map<String, Object> root = new LinkedHashMap<>();
         root.put("format", BikeFile.FORMAT);
         root.put("version", BikeFile.VERSION);
@@ -57,6 +69,18 @@ public final class BikeWriter {
             root.put("provenance", provenance(bike));
         }
         return root;
+    }
+
+    private static void checkReadable(Bike bike) {
+        List<String> beyond = bike.beyondEntry().stream()
+                .map(input -> input.quantity().inSentence() + " is "
+                        + input.quantity().said(bike.get(input)) + ", accepted is "
+                        + input.quantity().acceptedWords())
+                .toList();
+        if (!beyond.isEmpty()) {
+            throw new Refusal(bike.name() + " cannot be written to a file that could be read again: "
+                    + Sentences.list(beyond) + ".");
+        }
     }
 
     private static void put(Map<String, Object> group, Input input, Bike bike) {

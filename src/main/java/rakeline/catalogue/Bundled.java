@@ -6,7 +6,8 @@ import java.util.List;
 public enum Bundled {
     BIKES(BikeFile.ENDING, "demo-data/bikes"),
     RIDERS(RiderFile.ENDING, "demo-data/riders"),
-    PARTS(PartsFile.ENDING, "demo-data/parts");
+    PARTS(PartsFile.ENDING, "demo-data/parts"),
+    DYNAMICS(DynamicsFile.ENDING, "demo-data/dynamics");
 
     private static final String CUSTOMER = "demo-data/customer";
 

@@ -21,7 +21,7 @@ import rakeline.json.JsonText;
 import rakeline.json.Piece;
 import rakeline.quantity.Input;
 import rakeline.quantity.Limit;
-import rakeline.quantity.Range;
+import rakeline.quantity.Quantity;
 import rakeline.quantity.Refusal;
 
 /**
@@ -145,16 +145,14 @@ public final class PartsFile {
         if (pieces.isEmpty()) {
             throw piece.unlike("a number, or a list of numbers");
         }
-        return pieces.stream()
-                .map(each -> number(each, input.quantity().accepted()))
-                .toList();
+        return pieces.stream().map(each -> number(each, input.quantity())).toList();
     }
 
-    private static double number(Piece piece, Range accepted) {
-        if (piece.value() instanceof Piece.Figure number && accepted.contains(number.value())) {
+    private static double number(Piece piece, Quantity quantity) {
+        if (piece.value() instanceof Piece.Figure number && quantity.accepted().contains(number.value())) {
             return number.value();
         }
-        throw piece.unlike("a number with a decimal point, " + accepted);
+        throw piece.unlike("a number with a decimal point, " + quantity.acceptedWords());
     }
 
     private static Spacers spacers(Piece piece) {
@@ -169,9 +167,7 @@ public final class PartsFile {
     }
 
     private static double one(Map<String, Piece> members, String key, double otherwise) {
-        return members.containsKey(key)
-                ? number(members.get(key), Inputs.SPACERS.quantity().accepted())
-                : otherwise;
+        return members.containsKey(key) ? number(members.get(key), Inputs.SPACERS.quantity()) : otherwise;
     }
 
     private static Bound bound(Piece piece) {

@@ -1,8 +1,10 @@
 package rakeline.catalogue;
 
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -13,7 +15,7 @@ import rakeline.json.Piece;
 import rakeline.quantity.Entries;
 import rakeline.quantity.Input;
 import rakeline.quantity.Nearest;
-import rakeline.quantity.Range;
+import rakeline.quantity.Quantity;
 import rakeline.quantity.Refusal;
 import rakeline.rider.BodyTable;
 import rakeline.rider.Rider;
@@ -74,7 +76,7 @@ public final class RiderFile {
     private Rider rider(Piece root) {
         String name = FileHead.check(root, FORMAT, VERSION);
         readGroup("", root);
-        return Rider.of(name, Entries.none().with(body), table, wholeGroups());
+        return Rider.of(name, Entries.none().with(body), table, wholeGroups(name));
     }
 
     private void readGroup(String prefix, Piece group) {
@@ -102,12 +104,11 @@ public final class RiderFile {
     }
 
     private static double number(Input input, Piece piece) {
-        Range accepted = input.quantity().accepted();
-        if (piece.value() instanceof Piece.Figure number && accepted.contains(number.value())) {
+        Quantity quantity = input.quantity();
+        if (piece.value() instanceof Piece.Figure number && quantity.accepted().contains(number.value())) {
             return number.value();
         }
-        throw piece.unlike("a number with a decimal point, " + accepted + " "
-                + input.quantity().unit().symbol());
+        throw piece.unlike("a number with a decimal point, " + quantity.acceptedWords());
     }
 
     private static BodyTable table(Piece piece) {
@@ -121,18 +122,23 @@ public final class RiderFile {
         throw piece.unlike("the name of a table, " + String.join(", ", tables.keySet()));
     }
 
-    private Map<Input, Double> wholeGroups() {
-        Map<Input, Double> whole = new HashMap<>(own);
-        OWN.values().stream()
+    private Map<Input, Double> wholeGroups(String name) {
+        List<Input> left = OWN.values().stream()
                 .filter(input -> groups.contains(input.group()) && !own.containsKey(input))
-                .forEach(input -> complete(whole, input));
+                .toList();
+        List<Input> missing = left.stream()
+                .filter(input -> input.presence() instanceof Input.Presence.Required)
+                .sorted(Comparator.comparing(Input::key))
+                .toList();
+        if (!missing.isEmpty()) {
+            throw Input.notWhole(name, missing);
+        }
+        Map<Input, Double> whole = new HashMap<>(own);
+        left.forEach(input -> complete(whole, input));
         return whole;
     }
 
     private static void complete(Map<Input, Double> whole, Input input) {
-        if (input.presence() instanceof Input.Presence.Required) {
-            throw Rider.missing(input);
-        }
         if (input.presence() instanceof Input.Presence.Defaulted usual) {
             whole.put(input, usual.value());
         }

@@ -14,6 +14,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Consumer;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import rakeline.quantity.Refusal;
 
@@ -63,6 +64,15 @@ public record Roots(List<Path> folders, Links links, Consumer<Path> reading) {
             }
         }
         return fromProgram(name, limit);
+    }
+
+    private String nowhere(String name) {
+        String bundled = "bundled with the program.";
+        return folders.isEmpty()
+                ? name + " is not " + bundled
+                : folders.stream()
+                        .map(folder -> "in " + folder + " nor ")
+                        .collect(Collectors.joining("", name + " is neither ", bundled));
     }
 
     /**
@@ -121,7 +131,7 @@ public record Roots(List<Path> folders, Links links, Consumer<Path> reading) {
         try {
             Path file = folder.resolve(name).normalize();
             if (Path.of(name).isAbsolute() || !file.startsWith(folder.normalize())) {
-                throw new Refusal(name + " leads out of the worksheet's folder; accepted is a path inside it.");
+                throw new Refusal(name + " leads out of " + folder + "; accepted is a path inside it.");
             }
             return file;
         } catch (InvalidPathException e) {
@@ -140,12 +150,11 @@ public record Roots(List<Path> folders, Links links, Consumer<Path> reading) {
         }
     }
 
-    private static byte[] fromProgram(String name, long limit) {
+    private byte[] fromProgram(String name, long limit) {
         URL url = name.contains("..") ? null : Roots.class.getResource(BUNDLED + name);
         try {
             if (url == null || isFolder(url)) {
-                throw new Refusal(name + " is neither in the worksheet's folder, nor in your Rakeline folder, nor"
-                        + " bundled with the program.");
+                throw new Refusal(nowhere(name));
             }
             try (InputStream in = url.openStream()) {
                 return Bytes.read(in, name, limit);

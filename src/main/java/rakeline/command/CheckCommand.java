@@ -12,7 +12,9 @@ import rakeline.catalogue.RiderFile;
 import rakeline.engine.Inspection;
 import rakeline.engine.jshell.Sessions;
 import rakeline.geometry.Bike;
+import rakeline.handling.Ride;
 import rakeline.quantity.Quantity;
+import rakeline.quantity.Reading;
 import rakeline.quantity.Refusal;
 import rakeline.study.Reconcile;
 import rakeline.study.Residual;
@@ -26,8 +28,8 @@ import rakeline.worksheet.WorksheetFile;
         description = "Reads bikes, riders, parts, dynamics and worksheets and says what does not fit; runs nothing.",
         footer = {
             "",
-            "Exit 0 where all is clean, 1 where a charted number is further from the derived one than rounding explains",
-            "or a snippet does not parse, 2 where a file is refused."
+            "Exit 0 where all is clean, 1 where a charted number is further from the derived one than rounding explains,",
+            "where moments of inertia are those of no body, or where a snippet does not parse, 2 where a file is refused."
         })
 final class CheckCommand extends Work {
     @Parameters(arity = "1..*", paramLabel = "FILE", description = "Files of any of these kinds.")
@@ -110,6 +112,10 @@ final class CheckCommand extends Work {
 
     private int checkBike(String file, Bike bike) {
         int code = DONE;
+        if (Ride.of(bike).massKg() instanceof Reading.Nowhere nowhere) {
+            console().message(file + ": " + nowhere.reason() + ".");
+            code = FAILED;
+        }
         for (Residual residual : Reconcile.residuals(vocabulary, bike)) {
             if (!residual.isWithin()) {
                 console().message(file + ": " + sentence(residual));
@@ -121,7 +127,7 @@ final class CheckCommand extends Work {
 
     private static String sentence(Residual residual) {
         Quantity quantity = residual.quantity();
-        return quantity.key() + " is " + quantity.format(residual.charted()) + ", but "
+        return quantity.label() + " (" + quantity.key() + ") is " + quantity.format(residual.charted()) + ", but "
                 + quantity.format(residual.derived())
                 + " follows from the rest of the chart: the difference of "
                 + quantity.formatWithUnit(residual.residual())

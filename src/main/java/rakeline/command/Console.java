@@ -12,6 +12,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.function.Supplier;
+import rakeline.quantity.Decimals;
 import rakeline.quantity.Lazy;
 import rakeline.quantity.Refusal;
 
@@ -69,8 +70,9 @@ public record Console(PrintStream data, PrintStream messages, boolean watched, S
         }
     }
 
+    /** Says a sentence for people; its numbers have the hyphen, so that they can be typed again. */
     void message(String sentence) {
-        messages.println(sentence);
+        messages.println(Decimals.typed(sentence));
     }
 
     /** The number, or null in place of NaN and infinities. */

@@ -10,6 +10,7 @@ import rakeline.figure.MeasureTable;
 import rakeline.figure.TextTable;
 import rakeline.handling.Ride;
 import rakeline.quantity.Reading;
+import rakeline.quantity.Sentences;
 import rakeline.study.Vocabulary;
 
 /** Prints every measure of a bike. */
@@ -34,6 +35,9 @@ final class MeasureCommand extends Work {
     @Override
     int work() {
         Ride ride = subject.ride(this::notice);
+        if (ride.massKg() instanceof Reading.Nowhere nowhere) {
+            notice(unweighed(nowhere));
+        }
         if (json) {
             Map<String, Object> answer = new LinkedHashMap<>();
             answer.put("bike", ride.bike().name());
@@ -43,6 +47,11 @@ final class MeasureCommand extends Work {
             console().data().print(TextTable.write(MeasureTable.of(vocabulary, List.of(ride))));
         }
         return DONE;
+    }
+
+    /** Why all that rests on masses is left out. */
+    static String unweighed(Reading.Nowhere reason) {
+        return Sentences.upper(reason.reason()) + "; what the bicycle does by itself and in a turn is left out.";
     }
 
     /** Every measure that the bike has inputs for; null where it has no value. */

@@ -4,6 +4,8 @@ import java.io.IOException;
 import rakeline.quantity.Limit;
 import rakeline.quantity.Quantity;
 import rakeline.quantity.Range;
+import rakeline.quantity.SourceNote;
+import rakeline.quantity.SourceStanding;
 import rakeline.quantity.Unit;
 
 /** Quantities as they travel with a figure. */
@@ -22,7 +24,10 @@ final class QuantityCodec {
                         .text(limit.label())
                         .text(limit.source())
                         .text(limit.side().name()));
-        out.text(quantity.source());
+        out.list(
+                quantity.sources(),
+                (to, note) ->
+                        to.text(note.part().name()).text(note.standing().name()).text(note.text()));
     }
 
     static Quantity read(Unpacker in) throws IOException {
@@ -37,6 +42,7 @@ final class QuantityCodec {
                 in.text(),
                 in.text(),
                 in.list(from -> new Limit(from.real(), from.text(), from.text(), Limit.Side.valueOf(from.text()))),
-                in.text());
+                in.list(from -> new SourceNote(
+                        SourceNote.Part.valueOf(from.text()), SourceStanding.valueOf(from.text()), from.text())));
     }
 }

@@ -67,7 +67,7 @@ public interface Session extends AutoCloseable {
         /** So many of the rows that are to run have run. */
         record Progress(int done, int total) implements Event {}
 
-        /** Nothing is left to run. */
+        /** Nothing is left to do of what was asked. */
         record Idle() implements Event {}
 
         /** A worker was lost and another took over; says which row did what. */

@@ -1,6 +1,7 @@
 package rakeline.engine;
 
 import java.util.List;
+import java.util.Set;
 import rakeline.worksheet.Worksheet;
 
 /** Says what could be typed next in a row, from Java, the library and the rows above. Runs nothing. */
@@ -21,10 +22,13 @@ public interface Suggestions extends AutoCloseable {
      * All words that fit at a place.
      *
      * @param from where the word that they stand for begins in the row's text
+     * @param words in code, best first: those whose type fits, then those that could lead there
+     * @param parameters inside quotes, the names of the parameters that may take the text; none in code
      */
-    record Offer(int from, List<Suggestion> words) {
+    record Offer(int from, List<Suggestion> words, Set<String> parameters) {
         public Offer {
             words = List.copyOf(words);
+            parameters = Set.copyOf(parameters);
         }
     }
 

@@ -8,6 +8,7 @@ import rakeline.quantity.Input;
 import rakeline.quantity.Measure;
 import rakeline.quantity.Numbers;
 import rakeline.quantity.Quantity;
+import rakeline.quantity.SourceNote;
 import rakeline.rider.CrankChange;
 import rakeline.rider.Rider;
 import rakeline.rider.RiderMeasures;
@@ -55,7 +56,7 @@ public final class PostureTable {
                                 "source",
                                 "Source",
                                 rows.stream()
-                                        .map(row -> row.getKey().quantity().source())
+                                        .map(row -> row.getKey().quantity().sourceOf(SourceNote.Part.DEFAULT))
                                         .toList())),
                 "masses by " + rider.table().source() + ".",
                 List.of());

@@ -3,12 +3,12 @@ package rakeline.geometry;
 import java.util.Collections;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import rakeline.quantity.Decimals;
 import rakeline.quantity.Entries;
 import rakeline.quantity.Input;
-import rakeline.quantity.Refusal;
 
 /**
  * A bicycle as a chart, a tape and an author gave it: numbers of {@link Inputs}, group by group. Never changes.
@@ -30,6 +30,7 @@ public final class Bike implements BikeOrRide {
     private final Set<String> groups;
     private final Map<String, Provenance> provenance;
     private final Entries resolved;
+    private final SideView side;
 
     private Bike(String name, Entries given, Set<String> groups, Map<String, Provenance> provenance, Entries resolved) {
         this.name = name;
@@ -37,23 +38,31 @@ public final class Bike implements BikeOrRide {
         this.groups = groups;
         this.provenance = provenance;
         this.resolved = resolved;
+        this.side = SideView.of(this);
     }
 
     /**
-     * A bicycle of given numbers.
+     * A bicycle of numbers that someone entered.
      *
      * @param groups groups that are there even if all their keys take their defaults
-     * @throws Refusal for a missing key, a number out of its range, or a shape that cannot close
+     * @throws Refusal for a missing key, a number out of its range, or a shape that cannot be built
      */
     public static Bike of(String name, Entries given, Set<String> groups, Map<String, Provenance> provenance) {
+        Inputs.all().stream()
+                .filter(given::has)
+                .forEach(input -> input.quantity().check(given.get(input)));
+        return solved(name, given, groups, provenance);
+    }
+
+    private static Bike solved(String name, Entries given, Set<String> groups, Map<String, Provenance> provenance) {
         Set<String> present = new HashSet<>(groups);
         present.addAll(NEEDED_GROUPS);
         Inputs.all().stream().filter(given::has).map(Input::group).forEach(present::add);
         Set.copyOf(present).forEach(group -> present.add(outer(group)));
         Entries resolved = given.completed(Inputs.all(), input -> present.contains(input.group()));
         Bike bike = new Bike(name, given, Set.copyOf(present), Map.copyOf(provenance), resolved);
-        bike.checkComplete();
-        return bike.checkedShape();
+        BikeGroups.checkWhole(bike);
+        return bike.built();
     }
 
     /** Itself. */
@@ -62,6 +71,7 @@ public final class Bike implements BikeOrRide {
         return this;
     }
 
+    /** What it is called, as titles and legends show it. */
     public String name() {
         return name;
     }
@@ -76,12 +86,12 @@ public final class Bike implements BikeOrRide {
     }
 
     /**
-     * The value of an input by its key, or NaN.
+     * The value of an input by its key, in the unit that the key ends in; NaN where there is none.
      *
      * @throws Refusal for an unknown key
      */
-    public double get(String key) {
-        return Setting.of(key).valueIn(this);
+    public double get(String inputKey) {
+        return Setting.of(inputKey).valueIn(this);
     }
 
     /** Only what was given, without defaults. */
@@ -94,37 +104,83 @@ public final class Bike implements BikeOrRide {
         return groups.contains(group);
     }
 
+    /** The groups of numbers that are there, as in {@code frame}, {@code crank}, {@code cockpit.bar}. */
     public Set<String> groups() {
         return groups;
     }
 
+    /** Where numbers come from, by key: charted, measured, assumed or solved, and their standard uncertainty. */
     public Map<String, Provenance> provenance() {
         return provenance;
     }
 
+    /** Axles and steering axis. */
+    SideView side() {
+        return side;
+    }
+
+    /** The given numbers that nobody could enter as they are: those that were solved for and left the accepted range. */
+    public List<Input> beyondEntry() {
+        return Inputs.all().stream()
+                .filter(input ->
+                        given.has(input) && !input.quantity().accepted().contains(given.get(input)))
+                .toList();
+    }
+
+    /** The same bicycle under another name, as titles and legends show it. */
     public Bike named(String newName) {
         return new Bike(newName, given, groups, provenance, resolved);
     }
 
-    /** Redraws with one number changed. */
+    /**
+     * The bicycle redrawn with one number changed: that number as drawn, everything else as printed.
+     *
+     * @param value the new value, in the input's unit
+     * @throws Refusal for a number out of its range or a shape that cannot close
+     */
     public Bike with(Input input, double value) {
         return redraw(Map.of(input, value));
     }
 
-    /** Redraws with one number changed; {@code wheels.both.…} changes both wheels. */
-    public Bike with(String key, double value) {
-        return redraw(Setting.changes(Map.of(key, value)));
+    /**
+     * The bicycle redrawn with one number changed: that number as drawn, everything else as printed; {@code
+     * wheels.both.…} changes both wheels.
+     *
+     * @param value the new value, in the input's unit
+     * @throws Refusal for an unknown key, a number out of its range or a shape that cannot close
+     */
+    public Bike with(String inputKey, double value) {
+        return redraw(Setting.changes(Map.of(inputKey, value)));
     }
 
     /**
-     * Redraws with several numbers changed at once. A changed tyre or bead seat moves a given radius by as much, unless
-     * the radius is among the changes.
+     * Redraws with several numbers that someone entered. A changed tyre or bead seat moves a given radius by as much,
+     * unless the radius is among the changes.
      *
-     * @throws Refusal for a number out of its range or a shape that cannot close
+     * @throws Refusal for a number out of its range or a shape that cannot be built
      */
     public Bike redraw(Map<Input, Double> changes) {
         changes.forEach((input, value) -> input.quantity().check(value));
-        return replace(Collections.disjoint(TYRES, changes.keySet()) ? changes : withRadii(changes));
+        return withSolved(changes);
+    }
+
+    /**
+     * Redraws with numbers that nobody entered: solved for, turned with the frame, or off by an uncertainty. They may
+     * leave the range in which a number is accepted from a file or a person; a radius follows its tyre as it does when
+     * redrawn.
+     *
+     * @throws Refusal for a shape that cannot be built
+     */
+    public Bike withSolved(Map<Input, Double> changes) {
+        return drawn(changes).built();
+    }
+
+    /** As {@link #withSolved}, whether it can be built or not: a step on the way to the bicycle that is meant. */
+    Bike drawn(Map<Input, Double> changes) {
+        Map<Input, Double> all = Collections.disjoint(TYRES, changes.keySet()) ? changes : withRadii(changes);
+        return all.keySet().stream().allMatch(this::has)
+                ? replaceKnown(all)
+                : solved(name, given.with(all), groups, provenance);
     }
 
     private Map<Input, Double> withRadii(Map<Input, Double> changes) {
@@ -134,22 +190,15 @@ public final class Bike implements BikeOrRide {
         return all;
     }
 
-    /** Puts numbers in place as they are. */
-    Bike replace(Map<Input, Double> changes) {
-        for (Input input : changes.keySet()) {
-            if (!has(input)) {
-                return of(name, given.with(changes), groups, provenance);
-            }
-        }
-        return replaceKnown(changes);
-    }
-
     /** Numbers that have a value already add no group, and leave everything but themselves and their followers valid. */
     private Bike replaceKnown(Map<Input, Double> changes) {
-        changes.forEach((input, value) -> input.quantity().check(value));
         Entries now = given.with(changes);
-        return new Bike(name, now, groups, provenance, resolved.followed(now, changes, Inputs.followers()))
-                .checkedShape();
+        return new Bike(name, now, groups, provenance, resolved.followed(now, changes, Inputs.followers()));
+    }
+
+    private Bike built() {
+        Shape.check(this);
+        return this;
     }
 
     /** One line: name and the numbers by which a bicycle is known. */
@@ -189,35 +238,12 @@ public final class Bike implements BikeOrRide {
         if (given.has(radius) && !changes.containsKey(radius)) {
             double moved = change(changes, beadSeat) / 2 + change(changes, tyre);
             if (moved != 0) {
-                changes.put(radius, radius.quantity().check(get(radius) + moved));
+                changes.put(radius, get(radius) + moved);
             }
         }
     }
 
     private double change(Map<Input, Double> changes, Input input) {
         return changes.getOrDefault(input, get(input)) - get(input);
-    }
-
-    private void checkComplete() {
-        for (Input input : Inputs.all()) {
-            if (given.has(input)) {
-                input.quantity().check(given.get(input));
-            } else if (input.presence() instanceof Input.Presence.Required && groups.contains(input.group())) {
-                throw new Refusal(input.key() + " is missing; accepted is "
-                        + input.quantity().accepted() + " "
-                        + input.quantity().unit().symbol() + ".");
-            }
-        }
-    }
-
-    private Bike checkedShape() {
-        double chainstay = get(Inputs.CHAINSTAY);
-        double drop = get(Inputs.BB_DROP);
-        if (Math.abs(drop) >= chainstay) {
-            throw new Refusal("frame.chainstayMm is " + Decimals.shortest(chainstay)
-                    + "; it must be longer than the BB drop, " + Decimals.shortest(drop)
-                    + " mm, or the rear triangle cannot close.");
-        }
-        return this;
     }
 }

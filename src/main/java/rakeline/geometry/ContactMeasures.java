@@ -1,5 +1,7 @@
 package rakeline.geometry;
 
+import static rakeline.quantity.SourceNote.Part.FORMULA;
+import static rakeline.quantity.SourceStanding.DERIVED;
 import static rakeline.quantity.Unit.MILLIMETRE;
 
 import java.util.List;
@@ -23,6 +25,7 @@ public final class ContactMeasures {
                             MILLIMETRE,
                             "How far the sit point stays off the one wanted where post and rails stop at their"
                                     + " limits; 0 where they reach it.")
+                    .source(FORMULA, DERIVED, "plane geometry")
                     .declared(),
             geometry -> geometry.needing(
                     List.of(Inputs.CONTACT_SIT_X, Inputs.POST_LENGTH, Inputs.RAIL_TRAVEL, Inputs.SEAT_TUBE),
@@ -32,7 +35,9 @@ public final class ContactMeasures {
 
     private static Measure<Geometry> hand(String key, String label, String definition, ToDoubleFunction<Point> read) {
         return new Measure<>(
-                Quantity.of(key, label, MILLIMETRE, definition).declared(),
+                Quantity.of(key, label, MILLIMETRE, definition)
+                        .source(FORMULA, DERIVED, "plane geometry")
+                        .declared(),
                 geometry -> geometry.needing(
                         List.of(Inputs.CONTACT_HAND_X, Inputs.STEM_LENGTH, Inputs.BAR_WIDTH),
                         known -> Reading.of(read.applyAsDouble(handMiss(known)))));

@@ -1,5 +1,6 @@
 package rakeline.geometry;
 
+import java.util.List;
 import rakeline.quantity.Reading;
 
 /** The fork length that a side view implies. */
@@ -10,11 +11,9 @@ final class ForkLength {
      * Axle to crown, straight, of the unsagged fork that closes the side view; needs head tube and lower stack.
      */
     static Reading impliedMm(Bike bike, SideView side) {
-        if (!bike.has(Inputs.HEAD_TUBE)) {
-            return Reading.lacking(Inputs.HEAD_TUBE.key());
-        }
-        if (!bike.has(Inputs.LOWER_STACK)) {
-            return Reading.lacking(Inputs.LOWER_STACK.key());
+        String missing = BikeGroups.missingWords(bike, List.of(Inputs.HEAD_TUBE, Inputs.LOWER_STACK));
+        if (!missing.isEmpty()) {
+            return Reading.lacking(missing);
         }
         double along = side.axisLengthMm()
                 - bike.get(Inputs.HEAD_TUBE)

@@ -21,14 +21,14 @@ public final class Geometry {
     private Geometry(Bike bike, Hands hands) {
         this.bike = bike;
         this.hands = hands;
-        this.side = SideView.of(bike);
+        this.side = bike.side();
         this.foot = Lazy.of(this::solveFoot);
     }
 
     private Geometry(Bike bike, Geometry near) {
         this.bike = bike;
         this.hands = near.hands;
-        this.side = SideView.of(bike);
+        this.side = bike.side();
         this.foot = Lazy.of(() -> solveFoot().orSame(near.foot()));
     }
 
@@ -98,18 +98,14 @@ public final class Geometry {
         return foot.get();
     }
 
-    /** The reading, unless one of the inputs has no value; then the input, or its absent group, is what is lacking. */
+    /** The reading, unless some of the inputs have no value; then these, or their absent groups, are what is lacking. */
     Reading needing(List<Input> inputs, Function<Geometry, Reading> formula) {
         for (Input input : inputs) {
             if (!bike.has(input)) {
-                return lacking(input);
+                return Reading.lacking(BikeGroups.missingWords(bike, inputs));
             }
         }
         return formula.apply(this);
-    }
-
-    private Reading lacking(Input input) {
-        return Reading.lacking(bike.hasGroup(input.group()) ? input.key() : "the group " + input.group());
     }
 
     private Foot solveFoot() {

@@ -1,5 +1,7 @@
 package rakeline.geometry;
 
+import java.util.List;
+
 /**
  * A hand on the bar.
  *
@@ -13,6 +15,14 @@ public record HandPoint(Point at, double halfWidthMm, double aheadMm) {
         Point at = cockpit.clamp().plus(fromClamp(bike, hands));
         double ahead = (at.x() - side.reachMm()) * side.sinHead() + (at.y() - side.stackMm()) * side.cosHead();
         return new HandPoint(at, halfWidth(bike, hands), ahead);
+    }
+
+    /** What a bike lacks where it has no hand point, in words. */
+    public static String lacking(Geometry geometry) {
+        String parts = BikeGroups.missingWords(geometry.bike(), List.of(Inputs.STEM_LENGTH, Inputs.BAR_WIDTH));
+        return parts.isEmpty()
+                ? BikeGroups.missingWords(geometry.bike(), List.of(Inputs.BAR_REACH, Inputs.BAR_DROP))
+                : parts;
     }
 
     /** Hand point to the steering axis: √(ahead² + half width²). */

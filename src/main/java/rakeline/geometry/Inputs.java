@@ -4,6 +4,14 @@ import static rakeline.quantity.Input.byDefault;
 import static rakeline.quantity.Input.derived;
 import static rakeline.quantity.Input.optional;
 import static rakeline.quantity.Input.required;
+import static rakeline.quantity.SourceNote.Part.DEFAULT;
+import static rakeline.quantity.SourceNote.Part.DEFINITION;
+import static rakeline.quantity.SourceNote.Part.LIMIT;
+import static rakeline.quantity.SourceNote.Part.UNCERTAINTY;
+import static rakeline.quantity.SourceStanding.COPY;
+import static rakeline.quantity.SourceStanding.MEMORY;
+import static rakeline.quantity.SourceStanding.PRACTICE;
+import static rakeline.quantity.SourceStanding.READ;
 import static rakeline.quantity.Unit.DEGREE;
 import static rakeline.quantity.Unit.KILOMETRE_PER_HOUR;
 import static rakeline.quantity.Unit.MILLIMETRE;
@@ -29,13 +37,15 @@ public final class Inputs {
             mm("frame.stackMm", "Stack", "BB up to the centre of the head tube's top edge.")
                     .symbol("S")
                     .within(200, 800)
-                    .uncertainty(2),
+                    .uncertainty(2)
+                    .source(UNCERTAINTY, PRACTICE, ""),
             required());
     public static final Input REACH = input(
             mm("frame.reachMm", "Reach", "BB forward to the centre of the head tube's top edge.")
                     .symbol("C")
                     .within(120, 650)
-                    .uncertainty(2),
+                    .uncertainty(2)
+                    .source(UNCERTAINTY, PRACTICE, ""),
             required());
     public static final Input HEAD_ANGLE = input(
             deg("frame.headAngleDeg", "Head angle", "Steering axis to the ground.")
@@ -44,7 +54,8 @@ public final class Inputs {
                     .uncertainty(0.2)
                     .limit(65, "recommended from 65°", Sources.ISO_4210)
                     .atMost(75, "recommended to 75°", Sources.ISO_4210)
-                    .source("uncertainty: digital level, Moore 2012, chapter Physical Parameters"),
+                    .source(UNCERTAINTY, READ, "digital level, Moore 2012, chapter Physical Parameters")
+                    .source(LIMIT, COPY, "ISO 4210-2:2015 Annex A"),
             required());
     public static final Input SEAT_ANGLE = input(
             deg(
@@ -53,30 +64,35 @@ public final class Inputs {
                             "Effective seat angle: the line from BB to the point of the seat axis at the height"
                                     + " seatAngleAtMm.")
                     .within(50, 90)
-                    .uncertainty(0.3),
+                    .uncertainty(0.3)
+                    .source(UNCERTAINTY, PRACTICE, ""),
             required());
     public static final Input SEAT_ANGLE_AT = input(
             mm(
                             "frame.seatAngleAtMm",
                             "Seat angle taken at",
                             "Height above BB at which the effective seat angle is taken.")
-                    .within(100, 900),
+                    .within(100, 900)
+                    .source(DEFAULT, PRACTICE, "the height of the stack"),
             derived("frame.stackMm", given -> given.get(STACK)));
     public static final Input SEAT_TUBE_ANGLE = input(
             deg("frame.seatTubeAngleDeg", "Seat tube angle", "The seat tube's own angle to the ground.")
-                    .within(40, 95),
+                    .within(40, 95)
+                    .source(DEFAULT, PRACTICE, "a tube that points at BB"),
             derived("frame.seatAngleDeg", given -> given.get(SEAT_ANGLE)));
     public static final Input CHAINSTAY = input(
             mm("frame.chainstayMm", "Chainstay", "BB to the rear axle, true length.")
                     .symbol("CS")
                     .within(200, 1000)
-                    .uncertainty(1.5),
+                    .uncertainty(1.5)
+                    .source(UNCERTAINTY, PRACTICE, ""),
             required());
     public static final Input BB_DROP = input(
             mm("frame.bbDropMm", "BB drop", "The rear axle's height above BB; negative where BB is above the axle.")
                     .symbol("d")
                     .within(-150, 150)
-                    .uncertainty(2),
+                    .uncertainty(2)
+                    .source(UNCERTAINTY, PRACTICE, ""),
             required());
     public static final Input HEAD_TUBE = input(
             mm("frame.headTubeMm", "Head tube", "Head tube, edge to edge along the axis.")
@@ -131,6 +147,7 @@ public final class Inputs {
                     .symbol("f")
                     .within(-100, 120)
                     .uncertainty(1)
+                    .source(UNCERTAINTY, PRACTICE, "")
                     .caution(FORK_CAUTION),
             required());
     public static final Input AXLE_TO_CROWN = input(
@@ -147,7 +164,8 @@ public final class Inputs {
             optional());
     public static final Input FORK_SAG = input(
             mm("fork.sagMm", "Fork sag", "Shortening of the fork along the steering axis.")
-                    .within(0, 150),
+                    .within(0, 150)
+                    .source(DEFAULT, PRACTICE, "a rigid fork, or a chart that is drawn sagged"),
             byDefault(0));
     public static final Input STEERER_LENGTH = input(
             mm("fork.steererLengthMm", "Steerer length", "Crown race seat to the steerer's upper end.")
@@ -161,7 +179,8 @@ public final class Inputs {
             optional());
     public static final Input STEERING_LIMIT = input(
             deg("fork.steeringLimitDeg", "Steering limit", "How far the bar can turn to either side.")
-                    .within(20, 90),
+                    .within(20, 90)
+                    .source(DEFAULT, PRACTICE, "no stop before the bar stands square"),
             byDefault(90));
 
     // Wheels
@@ -193,15 +212,18 @@ public final class Inputs {
     public static final Input STANCE_WIDTH = input(
             mm("crank.stanceWidthMm", "Stance width", "Pedal centre to pedal centre, across.")
                     .within(100, 450)
-                    .uncertainty(6),
+                    .uncertainty(6)
+                    .source(UNCERTAINTY, PRACTICE, ""),
             required());
     public static final Input PEDAL_HALF_THICKNESS = input(
             mm("crank.pedalHalfThicknessMm", "Pedal half thickness", "Pedal axis down to the pedal body's underside.")
-                    .within(2, 40),
+                    .within(2, 40)
+                    .source(DEFAULT, MEMORY, "an ordinary pedal"),
             byDefault(10));
     public static final Input PEDAL_HALF_WIDTH = input(
             mm("crank.pedalHalfWidthMm", "Pedal half width", "Pedal centre out to the pedal body's outer end.")
-                    .within(10, 90),
+                    .within(10, 90)
+                    .source(DEFAULT, MEMORY, "an ordinary pedal"),
             byDefault(45));
 
     // Shoe
@@ -213,30 +235,37 @@ public final class Inputs {
                             "Pedal axis to the foremost point of the shoe, along the foot, before turning and"
                                     + " pitching.")
                     .within(40, 200)
-                    .uncertainty(3),
+                    .uncertainty(3)
+                    .source(UNCERTAINTY, PRACTICE, "")
+                    .source(DEFAULT, PRACTICE, "shoes reach 90 to 125 mm ahead of the pedal"),
             byDefault(105));
     public static final Input TOE_HEIGHT = input(
             mm("shoe.toeHeightMm", "Toe height", "Pedal axis up to the middle of the toe box.")
-                    .within(-20, 80),
+                    .within(-20, 80)
+                    .source(DEFAULT, MEMORY, "an ordinary shoe"),
             byDefault(30));
     public static final Input TOE_RADIUS = input(
             mm(
                             "shoe.toeRadiusMm",
                             "Toe radius",
                             "Radius of the capsule that stands for the toe, lying across the foot.")
-                    .within(5, 60),
+                    .within(5, 60)
+                    .source(DEFAULT, MEMORY, "an ordinary shoe"),
             byDefault(25));
     public static final Input TOE_HALF_WIDTH = input(
             mm("shoe.toeHalfWidthMm", "Toe half width", "Half the distance between the toe capsule's end centres.")
-                    .within(0, 60),
+                    .within(0, 60)
+                    .source(DEFAULT, MEMORY, "an ordinary shoe"),
             byDefault(20));
     public static final Input TOE_OUT = input(
             deg("shoe.toeOutDeg", "Toe out", "Foot turned outward about the pedal's vertical axis.")
-                    .within(-30, 30),
+                    .within(-30, 30)
+                    .source(DEFAULT, PRACTICE, "a foot that points straight ahead"),
             byDefault(0));
     public static final Input SHOE_PITCH = input(
             deg("shoe.pitchDeg", "Toes down", "Foot pitched toes down about the pedal axis.")
-                    .within(-60, 60),
+                    .within(-60, 60)
+                    .source(DEFAULT, PRACTICE, "a level shoe"),
             byDefault(0));
 
     // Cockpit
@@ -255,7 +284,8 @@ public final class Inputs {
                             "cockpit.stemClampHeightMm",
                             "Stem clamp height",
                             "Height of the stem's clamp on the steerer; the stem leaves it at half height.")
-                    .within(20, 80),
+                    .within(20, 80)
+                    .source(DEFAULT, PRACTICE, "clamps are 35 to 45 mm high"),
             byDefault(40));
     public static final Input STEM_LENGTH = input(
             mm("cockpit.stemLengthMm", "Stem length", "Steering axis to the bar clamp's centre, along the stem.")
@@ -290,7 +320,8 @@ public final class Inputs {
             optional());
     public static final Input TOPS_HALF_WIDTH = input(
             mm("cockpit.bar.topsHalfWidthMm", "Tops half width", "Half the distance of the hands on the tops.")
-                    .within(30, 400),
+                    .within(30, 400)
+                    .source(DEFAULT, MEMORY, "hands beside the stem"),
             byDefault(100));
 
     // Contact points wanted
@@ -298,22 +329,26 @@ public final class Inputs {
     public static final Input CONTACT_SIT_X = input(
             mm("contact.sitXMm", "Sit point wanted, x", "Saddle at its 75 mm wide point, ahead of BB.")
                     .within(-500, 100)
-                    .uncertainty(3),
+                    .uncertainty(3)
+                    .source(UNCERTAINTY, PRACTICE, ""),
             required());
     public static final Input CONTACT_SIT_Y = input(
             mm("contact.sitYMm", "Sit point wanted, y", "Saddle at its 75 mm wide point, above BB.")
                     .within(200, 1100)
-                    .uncertainty(3),
+                    .uncertainty(3)
+                    .source(UNCERTAINTY, PRACTICE, ""),
             required());
     public static final Input CONTACT_HAND_X = input(
             mm("contact.handXMm", "Hand point wanted, x", "Hood point, ahead of BB.")
                     .within(-100, 1000)
-                    .uncertainty(5),
+                    .uncertainty(5)
+                    .source(UNCERTAINTY, PRACTICE, ""),
             required());
     public static final Input CONTACT_HAND_Y = input(
             mm("contact.handYMm", "Hand point wanted, y", "Hood point, above BB.")
                     .within(200, 1300)
-                    .uncertainty(5),
+                    .uncertainty(5)
+                    .source(UNCERTAINTY, PRACTICE, ""),
             required());
 
     // Seat post and saddle
@@ -331,7 +366,8 @@ public final class Inputs {
                     .within(0, 250)
                     .limit(54.4, "two diameters of a 27.2 mm post", Sources.INSERTION)
                     .limit(63.2, "two diameters of a 31.6 mm post", Sources.INSERTION)
-                    .caution(PART_LIMIT_CAUTION),
+                    .caution(PART_LIMIT_CAUTION)
+                    .source(LIMIT, READ, "16 CFR 1512.15(b)"),
             required());
     public static final Input RAIL_TRAVEL = input(
             mm("saddle.railTravelMm", "Rail travel", "Total travel of the saddle on its rails: half to either side.")
@@ -348,15 +384,19 @@ public final class Inputs {
 
     public static final Input RIDE_STEER = input(
             deg("ride.steerDeg", "Steering angle", "Steering angle for the measures that need one.")
-                    .within(0, 90),
+                    .within(0, 90)
+                    .source(DEFAULT, PRACTICE, "straight ahead"),
             byDefault(0));
     public static final Input RIDE_LEAN = input(
             deg("ride.leanDeg", "Lean", "Lean into the turn for the measures that need one.")
-                    .within(0, 50),
+                    .within(0, 50)
+                    .source(DEFAULT, PRACTICE, "upright"),
             byDefault(0));
     public static final Input RIDE_SPEED = input(
             Quantity.of("ride.speedKmh", "Speed", KILOMETRE_PER_HOUR, "Speed for the measures that need one.")
-                    .within(0, 100),
+                    .source(DEFINITION, PRACTICE, "")
+                    .within(0, 100)
+                    .source(DEFAULT, PRACTICE, "standing"),
             byDefault(0));
 
     // As printed by a maker: only ever checks
@@ -371,11 +411,13 @@ public final class Inputs {
     public static final Input CHARTED_STANDOVER = input(charted("standoverMm", "Standover", 0, 1500), optional());
     public static final Input CHARTED_STEP_MM = input(
             mm("charted.stepMm", "Printed step of lengths", "The step to which the chart rounds lengths.")
-                    .within(0.001, 50),
+                    .within(0.001, 50)
+                    .source(DEFAULT, PRACTICE, "charts in whole millimetres"),
             byDefault(1));
     public static final Input CHARTED_STEP_DEG = input(
             deg("charted.stepDeg", "Printed step of angles", "The step to which the chart rounds angles.")
-                    .within(0.001, 5),
+                    .within(0.001, 5)
+                    .source(DEFAULT, PRACTICE, "charts in tenths of a degree"),
             byDefault(0.1));
 
     private static final List<Input> ALL = Stream.of(Inputs.class, MassInputs.class)
@@ -402,11 +444,11 @@ public final class Inputs {
     }
 
     private static Quantity.Draft mm(String key, String label, String definition) {
-        return Quantity.of(key, label, MILLIMETRE, definition);
+        return Quantity.of(key, label, MILLIMETRE, definition).source(DEFINITION, PRACTICE, "");
     }
 
     private static Quantity.Draft deg(String key, String label, String definition) {
-        return Quantity.of(key, label, DEGREE, definition);
+        return Quantity.of(key, label, DEGREE, definition).source(DEFINITION, PRACTICE, "");
     }
 
     private static Quantity.Draft beadSeat(String wheel, String label) {
@@ -414,7 +456,7 @@ public final class Inputs {
                 .within(200, 700)
                 .decimals(0)
                 .caution(WHEEL_CAUTION)
-                .source("ISO 5775");
+                .source(DEFINITION, COPY, "ISO 5775");
     }
 
     private static Quantity.Draft tyre(String wheel, String label) {
@@ -431,8 +473,11 @@ public final class Inputs {
                                 + " nominal and may be off by about 1 %.")
                 .within(100, 450)
                 .uncertainty(2)
+                .source(UNCERTAINTY, PRACTICE, "")
                 .limit(275, "race rules from, half the diameter", Sources.RACE_RULES)
-                .atMost(350, "race rules to, half the diameter", Sources.RACE_RULES);
+                .atMost(350, "race rules to, half the diameter", Sources.RACE_RULES)
+                .source(LIMIT, COPY, "UCI Part 1, an older edition")
+                .source(DEFAULT, COPY, "bead seat plus twice the width, ISO 5775-1 as summarised");
     }
 
     private static Quantity.Draft charted(String name, String label, double from, double to) {
@@ -441,6 +486,7 @@ public final class Inputs {
                         label + ", charted",
                         Unit.MILLIMETRE,
                         "As printed by the maker; only ever a check.")
+                .source(DEFINITION, PRACTICE, "")
                 .within(from, to);
     }
 }

@@ -2,9 +2,15 @@ package rakeline.geometry;
 
 import static rakeline.quantity.Input.byDefault;
 import static rakeline.quantity.Input.optional;
+import static rakeline.quantity.SourceNote.Part.DEFAULT;
+import static rakeline.quantity.SourceNote.Part.DEFINITION;
+import static rakeline.quantity.SourceStanding.DERIVED;
+import static rakeline.quantity.SourceStanding.MEMORY;
+import static rakeline.quantity.SourceStanding.READ;
 
 import rakeline.quantity.Input;
 import rakeline.quantity.Quantity;
+import rakeline.quantity.SourceStanding;
 import rakeline.quantity.Unit;
 
 /**
@@ -13,19 +19,18 @@ import rakeline.quantity.Unit;
  * the part's own centre of mass.
  */
 public final class MassInputs {
-    private static final String MEMORY = "default: a light road bicycle, from memory, not verified";
-    private static final String SPECIMEN_A = "default: mass times the ratio of specimen A, Moore 2012, chapter Physical"
+    private static final String MODEL = "Meijaard, Papadopoulos, Ruina and Schwab 2007";
+    private static final String ROAD_BICYCLE = "a light road bicycle";
+    private static final String SPECIMEN_A = "mass times the ratio of specimen A, Moore 2012, chapter Physical"
             + " Parameters, and of the wheel's radius squared";
     private static final String SPECIMEN_B =
-            "default: mass times the ratio of specimen B, Moore 2012, chapter Physical Parameters";
-    private static final String FRAME_X = "default: 0.314 of the wheelbase ahead of the rear axle, as specimen B, Moore"
+            "mass times the ratio of specimen B, Moore 2012, chapter Physical Parameters";
+    private static final String FRAME_X = "0.314 of the wheelbase ahead of the rear axle, as specimen B, Moore"
             + " 2012, chapter Physical Parameters";
-    private static final String FRAME_Y = "default: 1.427 rear wheel radii above the ground, as specimen B, Moore 2012,"
-            + " chapter Physical Parameters";
-    private static final String FORK_X =
-            "default: 0.6 of the way from the front axle to the bar clamp, close to specimen"
-                    + " B, Moore 2012, whose bar height is assumed from memory";
-    private static final String FORK_Y = FORK_X;
+    private static final String FRAME_Y =
+            "1.427 rear wheel radii above the ground, as specimen B, Moore 2012," + " chapter Physical Parameters";
+    private static final String FORK = "0.6 of the way from the front axle to the bar clamp, close to specimen"
+            + " B, Moore 2012, whose bar height is assumed";
 
     public static final Input FRONT_WHEEL_MASS =
             mass("masses.frontWheel.massKg", "Front wheel mass", "Mass of the front wheel with its tyre.", 1.2);
@@ -46,8 +51,9 @@ public final class MassInputs {
             "Fork and bar mass",
             "Mass of all that steers but the wheel: fork, stem, bar, levers.",
             1.8);
-    public static final Input FORK_MASS_X = centre("masses.fork.xMm", "Fork and bar mass, x", "ahead of BB", FORK_X);
-    public static final Input FORK_MASS_Y = centre("masses.fork.yMm", "Fork and bar mass, y", "above BB", FORK_Y);
+    public static final Input FORK_MASS_X =
+            centre("masses.fork.xMm", "Fork and bar mass, x", "ahead of BB", MEMORY, FORK);
+    public static final Input FORK_MASS_Y = centre("masses.fork.yMm", "Fork and bar mass, y", "above BB", MEMORY, FORK);
     public static final Input FORK_ROLL =
             moment("masses.fork.rollKgM2", "Fork and bar roll inertia", "the forward axis", SPECIMEN_B);
     public static final Input FORK_YAW =
@@ -61,8 +67,8 @@ public final class MassInputs {
             "Frame mass",
             "Mass of all that neither steers nor is a wheel: frame, post, saddle, cranks.",
             4.6);
-    public static final Input FRAME_MASS_X = centre("masses.frame.xMm", "Frame mass, x", "ahead of BB", FRAME_X);
-    public static final Input FRAME_MASS_Y = centre("masses.frame.yMm", "Frame mass, y", "above BB", FRAME_Y);
+    public static final Input FRAME_MASS_X = centre("masses.frame.xMm", "Frame mass, x", "ahead of BB", READ, FRAME_X);
+    public static final Input FRAME_MASS_Y = centre("masses.frame.yMm", "Frame mass, y", "above BB", READ, FRAME_Y);
     public static final Input FRAME_ROLL =
             moment("masses.frame.rollKgM2", "Frame roll inertia", "the forward axis", SPECIMEN_B);
     public static final Input FRAME_YAW =
@@ -79,7 +85,8 @@ public final class MassInputs {
                             "Share of forearms and hands that moves with the bar; it is taken off the rider.")
                     .within(0, 100)
                     .decimals(0)
-                    .source("default: an assumption, half of them"),
+                    .source(DEFINITION, DERIVED, "a share of a mass")
+                    .source(DEFAULT, MEMORY, "half of them"),
             byDefault(50));
 
     private MassInputs() {}
@@ -87,17 +94,19 @@ public final class MassInputs {
     private static Input mass(String key, String label, String definition, double usual) {
         return Slots.declared(
                 Quantity.of(key, label, Unit.KILOGRAM, definition)
-                        .within(0, 60)
+                        .within(0.01, 60)
                         .decimals(2)
-                        .source(MEMORY),
+                        .source(DEFINITION, READ, MODEL)
+                        .source(DEFAULT, MEMORY, ROAD_BICYCLE),
                 byDefault(usual));
     }
 
-    private static Input centre(String key, String label, String where, String source) {
+    private static Input centre(String key, String label, String where, SourceStanding standing, String source) {
         return Slots.declared(
                 Quantity.of(key, label, Unit.MILLIMETRE, "Centre of mass " + where + ".")
                         .within(-1000, 2000)
-                        .source(source),
+                        .source(DEFINITION, READ, MODEL)
+                        .source(DEFAULT, standing, source),
                 optional());
     }
 
@@ -110,7 +119,8 @@ public final class MassInputs {
                                 "Moment of inertia about " + axis + " through the centre of mass.")
                         .within(1e-6, 50)
                         .decimals(4)
-                        .source(source),
+                        .source(DEFINITION, READ, MODEL)
+                        .source(DEFAULT, READ, source),
                 optional());
     }
 
@@ -123,7 +133,8 @@ public final class MassInputs {
                                 "∫ x y dm about the centre of mass, forward and up.")
                         .within(-50, 50)
                         .decimals(4)
-                        .source(SPECIMEN_B),
+                        .source(DEFINITION, READ, MODEL)
+                        .source(DEFAULT, READ, SPECIMEN_B),
                 optional());
     }
 }

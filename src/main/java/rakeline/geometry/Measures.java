@@ -1,5 +1,12 @@
 package rakeline.geometry;
 
+import static rakeline.quantity.SourceNote.Part.FORMULA;
+import static rakeline.quantity.SourceNote.Part.LIMIT;
+import static rakeline.quantity.SourceNote.Part.UNCERTAINTY;
+import static rakeline.quantity.SourceStanding.COPY;
+import static rakeline.quantity.SourceStanding.DERIVED;
+import static rakeline.quantity.SourceStanding.PRACTICE;
+import static rakeline.quantity.SourceStanding.READ;
 import static rakeline.quantity.Unit.DEGREE;
 import static rakeline.quantity.Unit.METRE;
 import static rakeline.quantity.Unit.MILLIMETRE;
@@ -13,6 +20,7 @@ import rakeline.quantity.Input;
 import rakeline.quantity.Measure;
 import rakeline.quantity.Quantity;
 import rakeline.quantity.Reading;
+import rakeline.quantity.Unit;
 
 /** What follows from a bike file's numbers in the side view, the cockpit and the seat post; each declared once. */
 public final class Measures {
@@ -32,22 +40,26 @@ public final class Measures {
     public static final Measure<Geometry> BB_HEIGHT = side(
             mm("bbHeightMm", "BB height", "Rear wheel radius minus BB drop.")
                     .limit(240, "race rules from", Sources.RACE_RULES)
-                    .atMost(300, "race rules to", Sources.RACE_RULES),
+                    .atMost(300, "race rules to", Sources.RACE_RULES)
+                    .source(LIMIT, COPY, "UCI Part 1, an older edition"),
             SideView::bbHeightMm);
     public static final Measure<Geometry> FRONT_CENTRE = side(
             mm("frontCentreMm", "Front-centre", "BB to the front axle, true length.")
                     .limit(575, "designers' floor, often", "common practice, 622 wheels")
-                    .limit(560, "designers' floor, rarely", "common practice, 622 wheels"),
+                    .limit(560, "designers' floor, rarely", "common practice, 622 wheels")
+                    .source(LIMIT, PRACTICE, "622 wheels"),
             SideView::frontCentreMm);
     public static final Measure<Geometry> FRONT_CENTRE_X = side(
             mm("frontCentreXMm", "Front-centre, horizontal", "BB to the front axle, horizontal.")
                     .limit(540, "race rules from", Sources.RACE_RULES)
-                    .atMost(650, "race rules to", Sources.RACE_RULES),
+                    .atMost(650, "race rules to", Sources.RACE_RULES)
+                    .source(LIMIT, COPY, "UCI Part 1, an older edition"),
             SideView::frontAxleXMm);
     public static final Measure<Geometry> REAR_CENTRE_X = side(
             mm("rearCentreXMm", "Rear-centre, horizontal", "BB to the rear axle, horizontal.")
                     .limit(350, "race rules from", Sources.RACE_RULES)
-                    .atMost(500, "race rules to", Sources.RACE_RULES),
+                    .atMost(500, "race rules to", Sources.RACE_RULES)
+                    .source(LIMIT, COPY, "UCI Part 1, an older edition"),
             side -> -side.rearAxleXMm());
     public static final Measure<Geometry> WHEELBASE =
             side(mm("wheelbaseMm", "Wheelbase", "Horizontal, axle to axle."), SideView::wheelbaseMm);
@@ -59,7 +71,8 @@ public final class Measures {
                                     + " / sin α. "
                                     + NOMINAL_RADIUS)
                     .uncertainty(1.8)
-                    .source("Meijaard, Papadopoulos, Ruina and Schwab 2007"),
+                    .source(UNCERTAINTY, DERIVED, "head angle ± 0.2°, the others by their own")
+                    .source(FORMULA, READ, "Meijaard, Papadopoulos, Ruina and Schwab 2007"),
             SideView::trailMm);
     public static final Measure<Geometry> MECHANICAL_TRAIL = side(
             mm(
@@ -80,14 +93,15 @@ public final class Measures {
             List.of(Inputs.RIDE_STEER),
             geometry -> geometry.side().frontDropMm(rideRad(geometry, Inputs.RIDE_STEER)));
     public static final Measure<Geometry> AXIS_CROSSING = side(
-            Quantity.of(
+            quantity(
                             "axisCrossingPercent",
                             "Axis crossing",
                             PERCENT,
                             "Height at which the steering axis cuts the vertical through the front axle, in % of the"
                                     + " front wheel radius.")
                     .limit(15, "recommended from 15 %", Sources.ISO_4210)
-                    .atMost(60, "recommended to 60 %", Sources.ISO_4210),
+                    .atMost(60, "recommended to 60 %", Sources.ISO_4210)
+                    .source(LIMIT, COPY, "ISO 4210-2:2015 Annex A"),
             SideView::axisCrossingPercent);
     public static final Measure<Geometry> EFFECTIVE_TOP_TUBE = measure(
             mm(
@@ -107,7 +121,7 @@ public final class Measures {
                     .declared(),
             geometry -> ForkLength.impliedMm(geometry.bike(), geometry.side()));
     public static final Measure<Geometry> GROUND_STEER = measure(
-            Quantity.of(
+            quantity(
                             "groundSteerDeg",
                             "Ground steer",
                             DEGREE,
@@ -117,7 +131,7 @@ public final class Measures {
             List.of(Inputs.RIDE_STEER, Inputs.RIDE_LEAN),
             geometry -> Math.toDegrees(groundSteerRad(geometry)));
     public static final Measure<Geometry> TURN_RADIUS = new Measure<>(
-            Quantity.of(
+            quantity(
                             "turnRadiusM",
                             "Turn radius",
                             METRE,
@@ -135,7 +149,9 @@ public final class Measures {
                             "Front-centre minus front wheel radius minus crank: the paper-and-ruler rule for the"
                                     + " pedal.")
                     .caution(Cautions.TOE)
-                    .limit(40, "often kept, steering straight", "common practice"),
+                    .limit(40, "often kept, steering straight", "common practice")
+                    .source(FORMULA, PRACTICE, "paper and ruler")
+                    .source(LIMIT, PRACTICE, ""),
             List.of(Inputs.CRANK_LENGTH),
             Measures::pedalMarginFlat);
     public static final Measure<Geometry> TOE_MARGIN_FLAT = measure(
@@ -144,7 +160,8 @@ public final class Measures {
                             "Toe margin, flat rule",
                             "The pedal's flat margin minus the toe's length ahead of it.")
                     .caution(Cautions.TOE)
-                    .limit(0, "touching from here down", "by definition"),
+                    .limit(0, "touching from here down", "by definition")
+                    .source(LIMIT, DERIVED, "by definition"),
             List.of(Inputs.CRANK_LENGTH, Inputs.TOE_FORWARD),
             geometry -> pedalMarginFlat(geometry) - geometry.bike().get(Inputs.TOE_FORWARD));
 
@@ -163,7 +180,7 @@ public final class Measures {
             mm("handYMm", "Hand, y", "Hand point above BB."),
             (geometry, hand) -> hand.at().y());
     public static final Measure<Geometry> STEM_RISE = measure(
-            Quantity.of("stemRiseDeg", "Stem rise", DEGREE, "Stem above the horizontal: 90 − α + stem angle."),
+            quantity("stemRiseDeg", "Stem rise", DEGREE, "Stem above the horizontal: 90 − α + stem angle."),
             List.of(Inputs.STEM_ANGLE),
             geometry -> 90
                     - geometry.bike().get(Inputs.HEAD_ANGLE)
@@ -187,7 +204,7 @@ public final class Measures {
                     .decimals(2),
             (geometry, hand) -> Math.toRadians(hand.halfWidthMm()));
     public static final Measure<Geometry> TURN_PER_HAND_TRAVEL = hand(
-            Quantity.of(
+            quantity(
                             "turnPerHandTravelPerM2",
                             "Turn per hand travel",
                             PER_SQUARE_METRE,
@@ -198,7 +215,8 @@ public final class Measures {
     public static final Measure<Geometry> SPACERS_LEFT = measure(
             mm("spacersLeftMm", "Spacers left", "Spacer limit minus spacers; negative beyond the limit.")
                     .caution(PART_LIMIT_CAUTION)
-                    .limit(0, "the fork maker's limit", "fork.spacerLimitMm"),
+                    .limit(0, "the fork maker's limit", "fork.spacerLimitMm")
+                    .source(LIMIT, DERIVED, "by definition, from the maker\'s number"),
             List.of(Inputs.SPACERS, Inputs.SPACER_LIMIT),
             geometry ->
                     geometry.bike().get(Inputs.SPACER_LIMIT) - geometry.bike().get(Inputs.SPACERS));
@@ -209,7 +227,8 @@ public final class Measures {
                             "Steerer minus head tube, lower stack, cover, spacers and clamp height; negative where it"
                                     + " is too short.")
                     .caution(PART_LIMIT_CAUTION)
-                    .limit(0, "the steerer's end", "fork.steererLengthMm"),
+                    .limit(0, "the steerer's end", "fork.steererLengthMm")
+                    .source(LIMIT, DERIVED, "by definition, from the maker\'s number"),
             List.of(Inputs.STEERER_LENGTH, Inputs.HEAD_TUBE, Inputs.LOWER_STACK, Inputs.SPACERS),
             Measures::steererLeft);
 
@@ -217,7 +236,8 @@ public final class Measures {
 
     public static final Measure<Geometry> POST_EXTENSION = post(
             mm("postExtensionMm", "Post extension", "Seat tube's upper edge to the clamp's foot, along the axis.")
-                    .limit(0, "the clamp meets the tube", "frame.seatTubeMm"),
+                    .limit(0, "the clamp meets the tube", "frame.seatTubeMm")
+                    .source(LIMIT, DERIVED, "by definition, from the maker\'s number"),
             (geometry, saddle) -> saddle.extensionMm());
     public static final Measure<Geometry> RAIL_SHIFT = rails(
             mm("railShiftMm", "Rail shift", "Saddle moved on its rails to reach the sit point, positive forward."),
@@ -228,7 +248,8 @@ public final class Measures {
                     .limit(
                             0,
                             "the post's mark",
-                            "seatpost.minimumInsertionMm; " + Sources.INSERTION + " asks for a mark"),
+                            "seatpost.minimumInsertionMm; " + Sources.INSERTION + " asks for a mark")
+                    .source(LIMIT, READ, Sources.INSERTION),
             (geometry, saddle) -> geometry.bike().get(Inputs.POST_LENGTH)
                     - saddle.extensionMm()
                     - geometry.bike().get(Inputs.POST_MINIMUM_INSERTION));
@@ -238,7 +259,8 @@ public final class Measures {
                             "Post depth left",
                             "What is left before the post's lower end meets the seat tube's depth.")
                     .caution(PART_LIMIT_CAUTION)
-                    .limit(0, "the seat tube's depth", "frame.seatTubeDepthMm"),
+                    .limit(0, "the seat tube's depth", "frame.seatTubeDepthMm")
+                    .source(LIMIT, DERIVED, "by definition, from the maker\'s number"),
             List.of(
                     Inputs.CONTACT_SIT_X,
                     Inputs.POST_LENGTH,
@@ -249,7 +271,8 @@ public final class Measures {
     public static final Measure<Geometry> RAIL_LEFT = rails(
             mm("railLeftMm", "Rail left", "Half the rail travel minus the shift's size; negative beyond the rails.")
                     .caution(PART_LIMIT_CAUTION)
-                    .limit(0, "the rails' end", "saddle.railTravelMm"),
+                    .limit(0, "the rails' end", "saddle.railTravelMm")
+                    .source(LIMIT, DERIVED, "by definition, from the maker\'s number"),
             (geometry, saddle) -> geometry.bike().get(Inputs.RAIL_TRAVEL) / 2 - Math.abs(saddle.railShiftMm()));
     public static final Measure<Geometry> SADDLE_HEIGHT = measure(
             mm("saddleHeightMm", "Saddle height", "BB to the sit point."),
@@ -273,7 +296,11 @@ public final class Measures {
     private Measures() {}
 
     private static Quantity.Draft mm(String key, String label, String definition) {
-        return Quantity.of(key, label, MILLIMETRE, definition);
+        return quantity(key, label, MILLIMETRE, definition);
+    }
+
+    private static Quantity.Draft quantity(String key, String label, Unit unit, String definition) {
+        return Quantity.of(key, label, unit, definition).source(FORMULA, DERIVED, "plane geometry");
     }
 
     private static Measure<Geometry> side(Quantity.Draft quantity, ToDoubleFunction<SideView> formula) {
@@ -302,13 +329,7 @@ public final class Measures {
     private static Reading fromHand(Geometry geometry, ToDoubleFunction<HandPoint> formula) {
         return geometry.handPoint()
                 .map(hand -> Reading.of(formula.applyAsDouble(hand)))
-                .orElseGet(() -> Reading.lacking(missingForHands(geometry)));
-    }
-
-    private static String missingForHands(Geometry geometry) {
-        return geometry.bike().hasGroup("cockpit.bar")
-                ? "cockpit.bar.reachMm and cockpit.bar.dropMm"
-                : "the group cockpit.bar";
+                .orElseGet(() -> Reading.lacking(HandPoint.lacking(geometry)));
     }
 
     private static Measure<Geometry> post(
@@ -335,7 +356,7 @@ public final class Measures {
                 .map(tube -> tube.isStraddledOnTheTube()
                         ? Reading.of(tube.topEdgeMm() + geometry.side().bbHeightMm())
                         : Reading.nowhere("the straddle point lies off the top tube"))
-                .orElseGet(() -> Reading.lacking("the group frame.topTube"));
+                .orElseGet(() -> Reading.lacking(BikeGroups.words("frame.topTube")));
     }
 
     private static double rideRad(Geometry geometry, Input angle) {
@@ -350,7 +371,7 @@ public final class Measures {
     private static Reading turnRadius(Geometry geometry) {
         return geometry.bike().hasGroup("ride")
                 ? turnRadius(geometry.side(), groundSteerRad(geometry))
-                : Reading.lacking("the group ride");
+                : Reading.lacking(BikeGroups.words("ride"));
     }
 
     private static Reading turnRadius(SideView side, double groundSteerRad) {

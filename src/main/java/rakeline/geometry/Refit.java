@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import rakeline.quantity.Decimals;
 import rakeline.quantity.Input;
 import rakeline.quantity.Refusal;
 
@@ -34,14 +33,14 @@ public record Refit(Bike bike, double pitchDeg, Point sitMiss, Point handMiss) {
     public static void check(Bike bike, List<Input> inputs) {
         inputs.forEach(Refit::checkNotFrame);
         if (inputs.contains(Inputs.AXLE_TO_CROWN) || inputs.contains(Inputs.FORK_OFFSET)) {
-            knownLength(bike, SideView.of(bike));
+            knownLength(bike, bike.side());
         }
     }
 
     /**
      * Refits a bike. Changes that are neither fork nor wheel nor frame are taken as they are.
      *
-     * @throws Refusal for a number of the frame itself, an unknown fork length, or a result out of range
+     * @throws Refusal for a number of the frame itself, an unknown fork length, or a bicycle that cannot be built
      */
     public static Refit of(Bike before, Map<Input, Double> changes) {
         changes.keySet().forEach(Refit::checkNotFrame);
@@ -50,22 +49,26 @@ public record Refit(Bike bike, double pitchDeg, Point sitMiss, Point handMiss) {
         Map<Input, Double> others = new HashMap<>(changes);
         others.keySet().removeAll(exchanged.keySet());
         Bike base = before.redraw(others);
-        return turn(base, base.redraw(exchanged));
+        exchanged.forEach((input, value) -> input.quantity().check(value));
+        return turn(base, base.drawn(exchanged));
     }
 
     private static void checkNotFrame(Input input) {
         if (input.key().startsWith("frame.") || input.equals(Inputs.LOWER_STACK)) {
-            throw new Refusal(input.key() + " belongs to the frame, which a refit keeps rigid; accepted is a number of"
+            throw new Refusal(input.quantity().label() + " (" + input.key()
+                    + ") belongs to the frame, which a refit keeps rigid; accepted is a number of"
                     + " the fork, the wheels, or what is mounted on them.");
         }
     }
 
     private static Refit turn(Bike old, Bike drawn) {
-        SideView side = SideView.of(old);
+        SideView side = old.side();
         Point axle = exchangedAxle(old, drawn, side);
         Point rear = side.rearAxle();
-        double pitch = pitchRad(axle.minus(rear), drawn.get(Inputs.FRONT_RADIUS) - drawn.get(Inputs.REAR_RADIUS));
-        Bike turned = pitch == 0 ? drawn : drawn.replace(turnedNumbers(old, drawn, rear, pitch));
+        double rise = drawn.get(Inputs.FRONT_RADIUS) - drawn.get(Inputs.REAR_RADIUS);
+        Shape.checkApart(drawn, axle.minus(rear), rise);
+        double pitch = pitchRad(axle.minus(rear), rise);
+        Bike turned = drawn.withSolved(pitch == 0 ? Map.of() : turnedNumbers(old, drawn, rear, pitch));
         return new Refit(
                 turned,
                 Math.toDegrees(pitch),
@@ -112,16 +115,20 @@ public record Refit(Bike bike, double pitchDeg, Point sitMiss, Point handMiss) {
                 ? bike.get(Inputs.AXLE_TO_CROWN)
                 : ForkLength.impliedMm(bike, side).orNaN();
         if (Double.isNaN(length)) {
-            throw new Refusal("the present fork's length is not known, so another fork cannot be fitted; give"
-                    + " fork.axleToCrownMm, or frame.headTubeMm and fork.lowerStackMm.");
+            throw new Refusal(
+                    "the length of the fork that " + bike.name() + " has is not known, so another fork cannot be"
+                            + " fitted; give its axle to crown (fork.axleToCrownMm), or head tube and lower headset stack"
+                            + " (frame.headTubeMm, fork.lowerStackMm).");
         }
         return length;
     }
 
     private static double along(double axleToCrown, double offset) {
         if (axleToCrown <= Math.abs(offset)) {
-            throw new Refusal("fork.axleToCrownMm is " + Decimals.shortest(axleToCrown)
-                    + "; it must be longer than the fork offset, " + Decimals.shortest(offset) + " mm.");
+            throw new Refusal("Axle to crown (fork.axleToCrownMm) is "
+                    + Inputs.AXLE_TO_CROWN.quantity().said(axleToCrown)
+                    + "; it must be longer than the fork offset, "
+                    + Inputs.FORK_OFFSET.quantity().said(offset) + ".");
         }
         return Math.sqrt(axleToCrown * axleToCrown - offset * offset);
     }

@@ -36,10 +36,10 @@ public record Setting(Quantity quantity, List<Input> inputs) {
      *
      * @throws Refusal for an unknown key, naming the nearest
      */
-    public static Setting of(String key) {
-        Setting setting = BY_KEY.get(key);
+    public static Setting of(String inputKey) {
+        Setting setting = BY_KEY.get(inputKey);
         if (setting == null) {
-            throw new Refusal(key + " is not an input" + Nearest.hint(key, BY_KEY.keySet()));
+            throw new Refusal(inputKey + " is not an input" + Nearest.hint(inputKey, BY_KEY.keySet()));
         }
         return setting;
     }

@@ -1,5 +1,9 @@
 package rakeline.geometry;
 
+import static rakeline.quantity.SourceNote.Part.FORMULA;
+import static rakeline.quantity.SourceNote.Part.LIMIT;
+import static rakeline.quantity.SourceStanding.DERIVED;
+import static rakeline.quantity.SourceStanding.READ;
 import static rakeline.quantity.Unit.DEGREE;
 import static rakeline.quantity.Unit.KILOMETRE_PER_HOUR;
 import static rakeline.quantity.Unit.MILLIMETRE;
@@ -36,7 +40,8 @@ public final class ToeMeasures {
                             "From the pedal's centre forward, parallel to x, to tyre or guard: least over steering"
                                     + " angle and crank −90..90°.")
                     .limit(89, "without foot retention", REGULATION)
-                    .source(REGULATION),
+                    .source(FORMULA, READ, REGULATION)
+                    .source(LIMIT, READ, REGULATION),
             Foot::pedalToTyre,
             Place::valueMm);
     public static final Measure<Geometry> PEDAL_TO_TYRE_STEER = pedal(
@@ -54,7 +59,8 @@ public final class ToeMeasures {
                             MILLIMETRE,
                             "The same with the crank pointing straight forward.")
                     .limit(89, "without foot retention", REGULATION)
-                    .source(REGULATION),
+                    .source(FORMULA, READ, REGULATION)
+                    .source(LIMIT, READ, REGULATION),
             Foot::pedalToTyreLevel,
             Place::valueMm);
     public static final Measure<Geometry> TOE_ROOM = toe(
@@ -65,7 +71,8 @@ public final class ToeMeasures {
                             "How far the shoe could be moved straight forward before it first touches tyre or guard,"
                                     + " least over steering angle and crank; negative: how far back it would have to"
                                     + " go to clear. The front-centre to spare.")
-                    .limit(0, "touching from here down", "by definition"),
+                    .limit(0, "touching from here down", "by definition")
+                    .source(LIMIT, DERIVED, "by definition"),
             Foot::toeRoom,
             Place::valueMm);
     public static final Measure<Geometry> TOE_ROOM_STEER = toe(
@@ -124,14 +131,17 @@ public final class ToeMeasures {
                     .caution("A pedal that meets the ground can throw a rider; 25° (16 CFR 1512.17(c)) is measured"
                             + " with the crank lowest and the pedal level.")
                     .limit(25, "at least, crank lowest", "16 CFR 1512.17(c)")
-                    .source("16 CFR 1512.17(c)")
+                    .source(FORMULA, READ, "16 CFR 1512.17(c)")
+                    .source(LIMIT, READ, "16 CFR 1512.17(c)")
                     .declared(),
             geometry -> geometry.needing(PEDAL, ToeMeasures::pedalStrike));
 
     private ToeMeasures() {}
 
     private static Quantity.Draft quantity(String key, String label, Unit unit, String definition) {
-        return Quantity.of(key, label, unit, definition).caution(Cautions.TOE);
+        return Quantity.of(key, label, unit, definition)
+                .caution(Cautions.TOE)
+                .source(FORMULA, DERIVED, "a search through every steering and crank angle");
     }
 
     private static Measure<Geometry> pedal(

@@ -2,6 +2,8 @@ package rakeline.handling;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
 import rakeline.geometry.Bike;
 import rakeline.geometry.Geometry;
 import rakeline.geometry.Inputs;
@@ -24,6 +26,9 @@ final class BicycleMasses {
     private static final Ratios FRAME = Ratios.of(7.22, 0.373, 0.455, 0.717, -0.0383);
 
     private static final Ratios FORK = Ratios.of(3.04, 0.1768, 0.0446, 0.144, -0.0273);
+
+    /** Measured sets of moments miss what a rigid body can have by a few per cent. */
+    private static final double WITHIN_ERROR = 1.1;
 
     private final Bike bike;
     private final Geometry geometry;
@@ -75,6 +80,10 @@ final class BicycleMasses {
         return frame;
     }
 
+    double massKg() {
+        return rear.mass() + front.mass() + fork.mass() + frame.mass();
+    }
+
     /** Of forearms and hands that moves with the bar, 0..1. */
     double handShare() {
         return handShare;
@@ -82,6 +91,47 @@ final class BicycleMasses {
 
     List<MassUsed> used() {
         return List.copyOf(used);
+    }
+
+    /** What of the moments of inertia no body can have, in words; empty where each part is possible. */
+    Optional<String> impossible() {
+        return Stream.of(
+                        impossible("front", front),
+                        impossible("rear", rear),
+                        impossible("fork and bar", fork),
+                        impossible("the frame", frame))
+                .flatMap(Optional::stream)
+                .findFirst();
+    }
+
+    /** A wheel is flat, or thicker; all of its mass lies within its radius. */
+    private static Optional<String> impossible(String which, Wheel wheel) {
+        double most = Math.min(2 * wheel.ixx(), wheel.mass() * wheel.radius() * wheel.radius());
+        return wheel.iyy() <= most * WITHIN_ERROR
+                ? Optional.empty()
+                : Optional.of(
+                        "no wheel of " + MassInputs.FRONT_WHEEL_MASS.quantity().formatWithUnit(wheel.mass())
+                                + " and a radius of "
+                                + Inputs.FRONT_RADIUS.quantity().formatWithUnit(wheel.radius() * 1000)
+                                + " has the moments of inertia of the " + which + " wheel: "
+                                + moment("spin", wheel.iyy()) + " and " + moment("diametral", wheel.ixx()));
+    }
+
+    /** The principal moments of a body are above 0, and none exceeds the sum of the other two. */
+    private static Optional<String> impossible(String name, Lump part) {
+        double middle = (part.roll() + part.yaw()) / 2;
+        double half = Math.hypot((part.roll() - part.yaw()) / 2, part.product());
+        double largest = Math.max(middle + half, part.pitch());
+        boolean exists = middle > half && 2 * largest <= (2 * middle + part.pitch()) * WITHIN_ERROR;
+        return exists
+                ? Optional.empty()
+                : Optional.of("no body has the moments of inertia of " + name + ": " + moment("roll", part.roll())
+                        + ", " + moment("yaw", part.yaw()) + ", " + moment("pitch", part.pitch()) + " and "
+                        + moment("product", part.product()));
+    }
+
+    private static String moment(String name, double value) {
+        return name + " " + MassInputs.FORK_ROLL.quantity().formatWithUnit(value);
     }
 
     private Wheel wheel(String letter, double radiusMm, List<Input> inputs, double spinRatio, double diametralRatio) {

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import rakeline.quantity.Decimals;
 import rakeline.quantity.Refusal;
+import rakeline.quantity.Sentences;
 
 /**
  * The 25 numbers of the linear bicycle and gravity, in SI units and the axes of this package; the names are the
@@ -37,7 +38,8 @@ public record BicycleParameters(
         public Wheel {
             above(0, "r" + letter, radius, "a radius");
             notNegative("m" + letter, mass);
-            definite("I" + letter, ixx > 0 && iyy > 0, ixx, iyy);
+            Map<String, Double> moments = Map.of("xx", ixx, "yy", iyy);
+            possible(letter, moments, ixx > 0 && iyy > 0, "above 0");
         }
 
         private void put(Map<String, Double> numbers) {
@@ -66,7 +68,9 @@ public record BicycleParameters(
             finite("x" + letter, x);
             finite("z" + letter, z);
             notNegative("m" + letter, mass);
-            definite("I" + letter, ixx > 0 && iyy > 0 && ixx * izz > ixz * ixz, ixx, ixz, iyy, izz);
+            Map<String, Double> moments = Map.of("xx", ixx, "xz", ixz, "yy", iyy, "zz", izz);
+            boolean holds = ixx > 0 && iyy > 0 && ixx * izz > ixz * ixz;
+            possible(letter, moments, holds, "above 0, and xx times zz above xz squared, as of any body");
         }
 
         private void put(Map<String, Double> numbers) {
@@ -93,6 +97,7 @@ public record BicycleParameters(
     }
 
     public BicycleParameters {
+        above(0, "mR + mB + mH + mF", rear.mass() + frame.mass() + fork.mass() + front.mass(), "a mass in kg");
         above(0, "w", w, "a wheelbase");
         finite("c", c);
         above(0, "g", g, "gravity");
@@ -154,21 +159,14 @@ public record BicycleParameters(
         }
     }
 
-    private static void definite(String name, boolean holds, double... moments) {
-        for (double moment : moments) {
-            finite(name, moment);
-        }
+    private static void possible(String letter, Map<String, Double> moments, boolean holds, String accepted) {
+        moments.forEach((axes, moment) -> finite("I" + letter + axes, moment));
         if (!holds) {
-            throw new Refusal(name + " is not positive definite (" + shown(moments)
-                    + "); accepted are moments of inertia that a body with mass can have.");
+            List<String> each = moments.entrySet().stream()
+                    .sorted(Map.Entry.comparingByKey())
+                    .map(moment -> "I" + letter + moment.getKey() + " is " + Decimals.shown(moment.getValue()))
+                    .toList();
+            throw new Refusal(Sentences.list(each) + " kg m²; accepted are moments of inertia " + accepted + ".");
         }
-    }
-
-    private static String shown(double... moments) {
-        List<String> words = new ArrayList<>();
-        for (double moment : moments) {
-            words.add(Decimals.shortest(moment));
-        }
-        return String.join(", ", words);
     }
 }

@@ -1,9 +1,15 @@
 package rakeline.handling;
 
+import static rakeline.quantity.SourceNote.Part.FORMULA;
+import static rakeline.quantity.SourceStanding.DERIVED;
+import static rakeline.quantity.SourceStanding.READ;
+
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.function.Function;
+import java.util.function.Supplier;
 import java.util.function.ToDoubleFunction;
+import rakeline.geometry.BikeGroups;
 import rakeline.geometry.HandPoint;
 import rakeline.geometry.Inputs;
 import rakeline.quantity.Input;
@@ -19,8 +25,7 @@ public final class HandlingMeasures {
                     + " and no published measure predicts how a rider feels about a bicycle.";
     private static final String MODEL = "Meijaard, Papadopoulos, Ruina and Schwab 2007";
     private static final String DEFAULTS = " Masses that the bike file does not give are defaults.";
-    private static final String NO_POSTURE = "the rider's posture does not close, so that there is no body to weigh";
-    private static final String NO_SPEED = "a steady turn needs ride.speedKmh and ride.leanDeg above 0";
+    private static final String NO_SPEED = "a steady turn needs a speed and a lean above 0";
     private static final List<Input> TURN = List.of(Inputs.RIDE_SPEED, Inputs.RIDE_LEAN);
 
     // Hands off
@@ -90,6 +95,7 @@ public final class HandlingMeasures {
                             "Steady turn, steer",
                             Unit.DEGREE,
                             "Steering angle of a steady turn at ride.speedKmh and ride.leanDeg, kinematic.")
+                    .source(FORMULA, DERIVED, "kinematics of a turn without slip")
                     .decimals(2),
             SteadyTurn::steerDeg);
     public static final Measure<Ride> STEADY_GROUND_STEER = turn(
@@ -98,6 +104,7 @@ public final class HandlingMeasures {
                             "Steady turn, ground steer",
                             Unit.DEGREE,
                             "Angle between the tracks of front and rear wheel in that turn.")
+                    .source(FORMULA, DERIVED, "kinematics of a turn without slip")
                     .decimals(2),
             SteadyTurn::groundSteerDeg);
     public static final Measure<Ride> STEADY_RADIUS = turn(
@@ -106,6 +113,7 @@ public final class HandlingMeasures {
                             "Steady turn, radius",
                             Unit.METRE,
                             "Radius of the rear contact's track in that turn: v² / (g tan lean).")
+                    .source(FORMULA, DERIVED, "kinematics of a turn without slip")
                     .decimals(2),
             SteadyTurn::radiusM);
     public static final Measure<Ride> STEADY_BAR_TORQUE = turn(
@@ -117,7 +125,7 @@ public final class HandlingMeasures {
                                     + " about 10°." + DEFAULTS)
                     .decimals(2)
                     .caution(RESTS)
-                    .source(MODEL),
+                    .source(FORMULA, READ, MODEL),
             SteadyTurn::barTorqueNm);
     public static final Measure<Ride> STEADY_HAND_FORCE = hand(
             "steadyHandForceN",
@@ -138,28 +146,27 @@ public final class HandlingMeasures {
                 Quantity.of(key, label, Unit.METRE_PER_SECOND, definition + DEFAULTS)
                         .decimals(2)
                         .caution(RESTS)
-                        .source(MODEL)
+                        .source(FORMULA, READ, MODEL)
                         .declared(),
-                ride -> ride.canBeWeighed() ? read.apply(ride.stability()) : Reading.nowhere(NO_POSTURE));
+                ride -> weighed(ride, () -> read.apply(ride.stability())));
     }
 
     private static Quantity stiffness(String key, String label, String definition) {
         return Quantity.of(key, label, Unit.NEWTON_METRE_PER_RADIAN, definition + DEFAULTS)
                 .decimals(2)
                 .caution(RESTS)
-                .source(MODEL)
+                .source(FORMULA, READ, MODEL)
                 .declared();
     }
 
     private static Reading straight(Ride ride, StiffnessAt read) {
         if (!ride.bike().has(Inputs.RIDE_SPEED)) {
-            return Reading.lacking("the group ride");
-        }
-        if (!ride.canBeWeighed()) {
-            return Reading.nowhere(NO_POSTURE);
+            return Reading.lacking(BikeGroups.words("ride"));
         }
         double speedMps = ride.bike().get(Inputs.RIDE_SPEED) / 3.6;
-        return Reading.of(read.at(new SteerStiffness(ride.stability().bicycle()), speedMps));
+        return weighed(
+                ride,
+                () -> Reading.of(read.at(new SteerStiffness(ride.stability().bicycle()), speedMps)));
     }
 
     private static Measure<Ride> turn(Quantity.Draft quantity, ToDoubleFunction<SteadyTurn> read) {
@@ -171,27 +178,28 @@ public final class HandlingMeasures {
                 Quantity.of(key, label, Unit.NEWTON, definition)
                         .decimals(2)
                         .caution(RESTS)
-                        .source(MODEL)
+                        .source(FORMULA, READ, MODEL)
                         .declared(),
                 ride -> ride.geometry()
                         .handPoint()
                         .map(HandPoint::leverMm)
                         .map(lever -> turning(ride, turn -> Reading.of(read.at(turn, lever))))
-                        .orElseGet(() -> Reading.lacking("the group cockpit.bar with this place of the hands")));
+                        .orElseGet(() -> Reading.lacking(HandPoint.lacking(ride.geometry()))));
     }
 
     private static Reading turning(Ride ride, Function<SteadyTurn, Reading> read) {
         if (TURN.stream().anyMatch(input -> !ride.bike().has(input))) {
-            return Reading.lacking("the group ride");
-        }
-        if (!ride.canBeWeighed()) {
-            return Reading.nowhere(NO_POSTURE);
+            return Reading.lacking(BikeGroups.words("ride"));
         }
         double speedKmh = ride.bike().get(Inputs.RIDE_SPEED);
         double leanDeg = ride.bike().get(Inputs.RIDE_LEAN);
         return speedKmh > 0 && leanDeg > 0
-                ? read.apply(SteadyTurn.leaning(ride, speedKmh, leanDeg))
+                ? weighed(ride, () -> read.apply(SteadyTurn.leaning(ride, speedKmh, leanDeg)))
                 : Reading.nowhere(NO_SPEED);
+    }
+
+    private static Reading weighed(Ride ride, Supplier<Reading> reading) {
+        return ride.massKg() instanceof Reading.Known ? reading.get() : ride.massKg();
     }
 
     private static Reading of(OptionalDouble value, String otherwise) {

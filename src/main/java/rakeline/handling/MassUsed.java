@@ -1,6 +1,7 @@
 package rakeline.handling;
 
 import rakeline.quantity.Quantity;
+import rakeline.quantity.SourceNote;
 
 /**
  * A mass, a centre or a moment of inertia that a result rests on.
@@ -11,6 +12,6 @@ import rakeline.quantity.Quantity;
 public record MassUsed(Quantity quantity, double value, boolean given) {
     /** Where the number comes from, in words. */
     public String origin() {
-        return given ? "given" : quantity.source();
+        return given ? "given" : quantity.sourceOf(SourceNote.Part.DEFAULT);
     }
 }

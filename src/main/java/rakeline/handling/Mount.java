@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import rakeline.geometry.SideView;
+import rakeline.quantity.Reading;
 import rakeline.quantity.Refusal;
 import rakeline.rider.BodyPart;
 import rakeline.rider.Ridden;
@@ -28,14 +29,26 @@ public record Mount(BicycleParameters parameters, List<MassUsed> used, double ri
     /**
      * Weighs it.
      *
-     * @throws Refusal for a rider whose posture does not close
+     * @throws Refusal for a rider who cannot sit like this, or moments of inertia that no body has
      */
     static Mount of(Ridden ridden) {
-        if (ridden.rider().isPresent() && ridden.body().isEmpty()) {
-            throw new Refusal(ridden.rider().get().name() + " does not fit "
-                    + ridden.geometry().bike().name() + ": the posture does not close, and there is no body to weigh.");
+        Reading mass = massKg(ridden);
+        if (!(mass instanceof Reading.Known)) {
+            String who = ridden.rider()
+                    .map(rider -> " with " + rider.name() + " on it")
+                    .orElse("");
+            throw new Refusal(ridden.geometry().bike().name() + who + " cannot be weighed: " + mass.reason() + ".");
         }
         return of(ridden, ridden.body());
+    }
+
+    /** Mass of bicycle and rider, kg; where it cannot be said how it moves, why. */
+    static Reading massKg(Ridden ridden) {
+        Reading rider = ridden.rider().isEmpty() ? Reading.of(0) : ridden.posedKg();
+        BicycleMasses masses = BicycleMasses.of(ridden.geometry());
+        return rider instanceof Reading.Known known
+                ? masses.impossible().map(Reading::nowhere).orElseGet(() -> Reading.of(masses.massKg() + known.value()))
+                : rider;
     }
 
     static Mount of(Ridden ridden, List<BodyPart> body) {

@@ -7,6 +7,7 @@ import rakeline.geometry.Geometry;
 import rakeline.geometry.Hands;
 import rakeline.quantity.Input;
 import rakeline.quantity.Lazy;
+import rakeline.quantity.Reading;
 import rakeline.rider.Ridden;
 import rakeline.rider.Rider;
 
@@ -17,6 +18,7 @@ import rakeline.rider.Rider;
 public final class Ride implements BikeOrRide {
     private final Ridden ridden;
 
+    private final Lazy<Reading> mass = Lazy.of(() -> Mount.massKg(ridden()));
     private final Lazy<Mount> mount = Lazy.of(this::weigh);
     private final Lazy<Stability> stability = Lazy.of(this::linearise);
 
@@ -105,9 +107,12 @@ public final class Ride implements BikeOrRide {
         return mount.get();
     }
 
-    /** Whether every mass is known: no rider, or one whose posture closes. */
-    public boolean canBeWeighed() {
-        return ridden.rider().isEmpty() || !ridden.body().isEmpty();
+    /**
+     * Mass of bicycle and rider, kg; where it cannot be said how it moves, why: a rider who cannot sit like this, or
+     * moments of inertia that no body has.
+     */
+    public Reading massKg() {
+        return mass.get();
     }
 
     /** What the bicycle with its rider does hands off. */

@@ -25,7 +25,7 @@ import rakeline.figure.paint.Typefaces;
 /** The typefaces of one PDF: the program's own, and for letters that these lack, those of the machine. */
 final class Faces {
     private static final String TEXT = "Inter";
-    private static final String CODE = "JetBrains Mono";
+    private static final String CODE = "Roboto Mono";
     private static final String OTHER = "Other scripts ";
 
     private final Face regular;
@@ -83,7 +83,7 @@ final class Faces {
         return switch (font.getPSName()) {
             case "Inter-Regular" -> Optional.of(regular.font());
             case "Inter-SemiBold" -> Optional.of(strong.font());
-            case "JetBrainsMono-Regular" -> Optional.of(code);
+            case "RobotoMono-Regular" -> Optional.of(code);
             default -> Optional.empty();
         };
     }

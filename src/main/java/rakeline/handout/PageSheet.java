@@ -42,6 +42,7 @@ public final class PageSheet {
      */
     public static Sheet of(RunPage run, Knowledge knowledge, boolean code, Imprint imprint) {
         PageSheet sheet = new PageSheet(run, knowledge, code);
+        sheet.gaps();
         sheet.controls();
         run.page().rows().forEach(sheet::row);
         sheet.answers();
@@ -52,6 +53,15 @@ public final class PageSheet {
     /** What a quantity means: definition, drawing, unit, range, uncertainty, limits, caution, source. */
     public static Block.Entry entry(Quantity quantity, Optional<Figure> drawing) {
         return Grounds.entry(quantity, drawing);
+    }
+
+    /** What is missing is said before anything else, and once more at its place. */
+    private void gaps() {
+        List<String> gaps = run.gaps();
+        if (!gaps.isEmpty()) {
+            blocks.add(trouble("This page is not whole: of " + outcomes.size() + " rows that compute, " + gaps.size()
+                    + (gaps.size() == 1 ? " has" : " have") + " no result of now. " + String.join(" ", gaps)));
+        }
     }
 
     private void controls() {
@@ -132,8 +142,7 @@ public final class PageSheet {
     /** @param values where what is no figure goes */
     private void outcome(Outcome outcome, List<Block> values) {
         if (outcome.state() != State.FRESH || !outcome.message().isEmpty()) {
-            blocks.add(trouble("Row " + outcome.name().replaceFirst("^row ", "") + ", "
-                    + outcome.state().words() + (outcome.message().isEmpty() ? "." : ": " + outcome.message())));
+            blocks.add(trouble(RunPage.standing(outcome, outcome.message())));
         }
         if (!outcome.printed().isBlank()) {
             blocks.add(new Block.Lines(outcome.printed().stripTrailing()));

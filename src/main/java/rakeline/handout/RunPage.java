@@ -9,6 +9,7 @@ import java.util.stream.Stream;
 import rakeline.engine.Control;
 import rakeline.engine.Outcome;
 import rakeline.engine.Result;
+import rakeline.engine.State;
 import rakeline.figure.Figure;
 import rakeline.worksheet.Row;
 import rakeline.worksheet.Worksheet;
@@ -25,6 +26,21 @@ public record RunPage(Worksheet page, List<Outcome> outcomes) {
 
     Map<String, Outcome> byId() {
         return outcomes.stream().collect(Collectors.toMap(Outcome::id, Function.identity()));
+    }
+
+    /** For each row that has no result of now, which and why, in one sentence. */
+    public List<String> gaps() {
+        return outcomes.stream()
+                .filter(outcome -> outcome.state() != State.FRESH)
+                .map(outcome ->
+                        standing(outcome, outcome.message().lines().findFirst().orElse("")))
+                .toList();
+    }
+
+    /** How a row stands, and why. */
+    static String standing(Outcome outcome, String why) {
+        return "Row " + outcome.name().replaceFirst("^row ", "") + ", "
+                + outcome.state().words() + (why.isEmpty() ? "." : ": " + why);
     }
 
     List<Control> controls() {

@@ -64,7 +64,8 @@ public record Glossary(Map<String, Quantity> quantities, Map<String, String> con
         return List.copyOf(lines);
     }
 
-    private Optional<String> constant(String key) {
+    /** The name of the constant that stands for a key in a row; empty where there is none. */
+    public Optional<String> constant(String key) {
         return constants.entrySet().stream()
                 .filter(entry -> entry.getValue().equals(key))
                 .map(Map.Entry::getKey)

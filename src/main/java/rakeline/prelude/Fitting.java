@@ -23,9 +23,12 @@ import rakeline.study.fit.Wanted;
 public final class Fitting {
     private Fitting() {}
 
-    /** The stock parts of a file, looked for where bikes are. */
-    public static Stock parts(String path) {
-        return PartsFile.read(Surroundings.current().roots().read(path, PartsFile.SIZE_LIMIT), path);
+    /**
+     * The stock parts of a file, looked for in the worksheet's folder, your Rakeline folder and among what is
+     * bundled.
+     */
+    public static Stock parts(String partsFile) {
+        return PartsFile.read(Surroundings.current().roots().read(partsFile, PartsFile.SIZE_LIMIT), partsFile);
     }
 
     /** The stock parts to choose from, for {@code pick}: your own, then the bundled ones. */

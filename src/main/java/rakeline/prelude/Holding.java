@@ -23,12 +23,15 @@ public final class Holding<T> {
         this.value = value;
     }
 
-    /** Solves for the input with this key at each step. */
-    public T by(String key) {
-        return study.apply(new Hold(measure, value, Setting.of(key)));
+    /**
+     * Solves for the input with this key at each step, starting from the last solution, so that the measure keeps its
+     * value.
+     */
+    public T by(String inputKey) {
+        return study.apply(new Hold(measure, value, Setting.of(inputKey)));
     }
 
-    /** Solves for this input at each step. */
+    /** Solves for this input at each step, starting from the last solution, so that the measure keeps its value. */
     public T by(Input input) {
         return by(input.key());
     }

@@ -60,32 +60,46 @@ public final class Matching {
         return new Matching(rider.on(bike), Optional.of(Wanted.of(rider, today)), today, stock, Optional.of(rider));
     }
 
-    /** The parts at hand. */
+    /**
+     * The parts at hand, as {@code parts(…)} reads them or {@code pick(…, stocks())} offers them; every combination
+     * is tried.
+     */
     public Matching with(Stock parts) {
         return new Matching(bike, wanted, reference, Optional.of(parts), who);
     }
 
-    /** The ten best options. */
+    /**
+     * The ten best options as a table, best first: the parts, how far hands and seat are off in mm, what is left to
+     * each limit.
+     */
     public Table table() {
         return table(USUAL);
     }
 
-    /** The best options, up to a number of them. */
+    /**
+     * The best options, up to a number of them.
+     *
+     * @param most how many at most, 1 or more
+     */
     public Table table(int most) {
         return MatchTable.brief(best(most));
     }
 
-    /** The frame with the best option on it. */
+    /** The frame with the best option on it, parts, saddle and all; named after both. */
     public Bike bike() {
         return best(1).first().named();
     }
 
-    /** The same with the rider on it, if the match is to one. */
+    /** The frame with the best option on it, and the rider, if the match is to one. */
     public Ride ride() {
         return Ride.of(bike(), who, Hands.HOODS);
     }
 
-    /** The frames with the best options on them. */
+    /**
+     * The frames with the best options on them.
+     *
+     * @param most how many at most, 1 or more
+     */
     public List<Bike> bikes(int most) {
         return best(most).options().stream().map(Option::named).toList();
     }
@@ -95,7 +109,11 @@ public final class Matching {
         return BikeDrawing.sideView(List.of(ride(), Ride.of(reference)));
     }
 
-    /** The result as values. */
+    /**
+     * The best options as values, to go on with in Java.
+     *
+     * @param most how many at most, 1 or more
+     */
     public Matched best(int most) {
         Wanted points = wanted.orElseThrow(() -> new Refusal("the match does not say to whom; add .to(bike)."));
         Stock parts =

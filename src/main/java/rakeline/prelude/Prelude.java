@@ -64,11 +64,18 @@ public final class Prelude {
     private Prelude() {}
 
     /** The bike of a file, looked for in the worksheet's folder, your Rakeline folder and among what is bundled. */
-    public static Bike bike(String path) {
-        return BikeFile.read(Surroundings.current().roots().read(path, BikeFile.SIZE_LIMIT), path);
+    public static Bike bike(String bikeFile) {
+        return BikeFile.read(Surroundings.current().roots().read(bikeFile, BikeFile.SIZE_LIMIT), bikeFile);
     }
 
-    /** A dial: a number that a person moves, starting at {@code initial}; only as the whole initialiser of a variable. */
+    /**
+     * A dial: a number that a person moves, starting at {@code initial}; only as the whole initialiser of a variable.
+     *
+     * @param min the low end, in the unit
+     * @param max the high end, above the low one
+     * @param step from stop to stop, above 0
+     * @param initial where it stands at first, between the ends
+     */
     public static double dial(String label, String unit, double min, double max, double step, double initial) {
         return Surroundings.current().dial(DialRequest.free(label, unit, min, max, step, initial));
     }
@@ -76,22 +83,37 @@ public final class Prelude {
     /**
      * A dial bound to an input: label, unit and step from its declaration, starting at the bike's own value. Where the
      * range does not hold that, it is widened to it, and the row says so.
+     *
+     * @param min the low end, in the input's unit
+     * @param max the high end, above the low one
      */
     public static double dial(Input input, BikeOrRide bike, double min, double max) {
         return dial(Setting.of(input), bike, min, max);
     }
 
-    /** A dial bound to the input with this key. */
-    public static double dial(String key, BikeOrRide bike, double min, double max) {
-        return dial(Setting.of(key), bike, min, max);
+    /**
+     * A dial bound to the input with this key: label, unit and step from its declaration, starting at the bike's own
+     * value. Where the range does not hold that, it is widened to it, and the row says so.
+     *
+     * @param min the low end, in the input's unit
+     * @param max the high end, above the low one
+     */
+    public static double dial(String inputKey, BikeOrRide bike, double min, double max) {
+        return dial(Setting.of(inputKey), bike, min, max);
     }
 
-    /** Starts a sweep of a bike, or of a bike and who rides it. */
+    /**
+     * Starts a sweep of a bike, or of a bike and who rides it: {@code sweep(it).over(HEAD_ANGLE, 69,
+     * 74).hold(TRAIL).by(FORK_OFFSET).track(TOE_ROOM).chart()}.
+     */
     public static Sweeping sweep(BikeOrRide bike) {
         return Sweeping.of(Ride.of(bike));
     }
 
-    /** Every measure of one bike or ride, or of several side by side. */
+    /**
+     * Every measure that there are the inputs for, of one bike or ride, or of several side by side; lengths in mm,
+     * angles in degrees, other units with the name.
+     */
     public static Table measures(BikeOrRide... bikes) {
         return MeasureTable.of(Vocabulary.standard(), Asked.rides(bikes));
     }
@@ -121,22 +143,30 @@ public final class Prelude {
         return Surroundings.current().pick(new PickRequest<>(label, all)).item();
     }
 
-    /** One measure of a bike or ride by key; NaN where it has no value. */
+    /** One measure or input of a bike or ride by key, in the unit that the key ends in; NaN where it has no value. */
     public static double measure(BikeOrRide bike, String key) {
         return Vocabulary.standard().tracked(key).read(Ride.of(bike)).orNaN();
     }
 
-    /** One measure of a bike or ride; NaN where it has no value. */
+    /** One measure of a bike or ride, in its unit: lengths in mm, angles in degrees; NaN where it has no value. */
     public static double measure(BikeOrRide bike, Measure<?> measure) {
         return measure(bike, measure.key());
     }
 
-    /** The bike with another fork, wheel or tyre on its frame, which stays rigid and turns until both tyres touch. */
-    public static Bike refit(Bike bike, String key, double value) {
-        return Refit.of(bike, Setting.changes(Map.of(key, value))).bike();
+    /**
+     * The bike with another fork, wheel or tyre on its frame, which stays rigid and turns until both tyres touch.
+     *
+     * @param value the new value, in the input's unit
+     */
+    public static Bike refit(Bike bike, String inputKey, double value) {
+        return Refit.of(bike, Setting.changes(Map.of(inputKey, value))).bike();
     }
 
-    /** The same rider on the bike with another fork, wheel or tyre on its frame. */
+    /**
+     * The same rider on the bike with another fork, wheel or tyre on its frame.
+     *
+     * @param value the new value, in the input's unit
+     */
     public static Ride refit(Ride ride, String key, double value) {
         return ride.on(refit(ride.bike(), key, value));
     }
@@ -146,7 +176,11 @@ public final class Prelude {
         return BikeDrawing.sideView(Asked.rides(bikes));
     }
 
-    /** Shoe and turned wheel from above, at a steering angle in degrees. */
+    /**
+     * Shoe and turned wheel from above, at a steering angle in degrees.
+     *
+     * @param steerDeg degrees, 0 to 90
+     */
     public static Drawing drawFoot(BikeOrRide bike, double steerDeg) {
         return BikeDrawing.planView(Ride.of(bike), steerDeg);
     }

@@ -18,8 +18,8 @@ public final class Riders {
     private Riders() {}
 
     /** The rider of a file, looked for in the worksheet's folder, your Rakeline folder and among what is bundled. */
-    public static Rider rider(String path) {
-        return RiderFile.read(Surroundings.current().roots().read(path, RiderFile.SIZE_LIMIT), path);
+    public static Rider rider(String riderFile) {
+        return RiderFile.read(Surroundings.current().roots().read(riderFile, RiderFile.SIZE_LIMIT), riderFile);
     }
 
     /** The riders to choose from, for {@code pick}: your own, then the bundled ones. */
@@ -32,7 +32,7 @@ public final class Riders {
         return Ride.of(bike, Optional.of(rider), Hands.HOODS);
     }
 
-    /** A rider on a bike, hands on tops, hoods or drops. */
+    /** A rider on a bike, hands on {@code "tops"}, {@code "hoods"} or {@code "drops"}. */
     public static Ride ride(Bike bike, Rider rider, String hands) {
         return Ride.of(bike, Optional.of(rider), Hands.of(hands));
     }
@@ -47,12 +47,20 @@ public final class Riders {
         return PostureTable.assumed(rider);
     }
 
-    /** Other cranks for the same leg, one row each; the hands stay where they are. */
+    /**
+     * Other cranks for the same leg, one row each; the hands stay where they are.
+     *
+     * @param crankMm crank lengths, mm, 60 to 220
+     */
     public static Table cranks(Ride ride, double... crankMm) {
         return cranks(ride, false, crankMm);
     }
 
-    /** Other cranks for the same leg, one row each; the hands move with the saddle. */
+    /**
+     * Other cranks for the same leg, one row each; the hands move with the saddle.
+     *
+     * @param crankMm crank lengths, mm, 60 to 220
+     */
     public static Table cranksHandsMoving(Ride ride, double... crankMm) {
         return cranks(ride, true, crankMm);
     }

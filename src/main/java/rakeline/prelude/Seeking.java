@@ -46,36 +46,58 @@ public final class Seeking {
         return new Seeking(ride, Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty());
     }
 
-    /** Looks through a range of an input, ends included. */
-    public Seeking over(String key, double from, double to) {
-        Function<Optional<Mode>, Span> span = way -> new Span(Asked.varied(key, way), from, to);
+    /**
+     * Looks through a range of an input, ends included.
+     *
+     * @param from the first value, in the input's unit, within what it accepts
+     * @param to the last value, in the input's unit, within what it accepts
+     */
+    public Seeking over(String inputKey, double from, double to) {
+        Function<Optional<Mode>, Span> span = way -> new Span(Asked.varied(inputKey, way), from, to);
         return new Seeking(ride, Optional.of(span), target, hold, mode);
     }
 
-    /** Looks through a range of an input, ends included. */
+    /**
+     * Looks through a range of an input, ends included.
+     *
+     * @param from the first value, in the input's unit, within what it accepts
+     * @param to the last value, in the input's unit, within what it accepts
+     */
     public Seeking over(Input input, double from, double to) {
         return over(input.key(), from, to);
     }
 
-    /** For every value at which a measure, or an input, has this value. */
+    /**
+     * For every value at which a measure, or an input, has this value.
+     *
+     * @param value the value that is wanted, in its unit
+     */
     public Seeking where(String key, double value) {
         Target wanted = new Target(Vocabulary.standard().tracked(key), value);
         return new Seeking(ride, over, Optional.of(wanted), hold, mode);
     }
 
-    /** For every value at which a measure has this value. */
+    /**
+     * For every value at which a measure has this value.
+     *
+     * @param value the value that is wanted, in its unit
+     */
     public Seeking where(Measure<?> measure, double value) {
         return where(measure.key(), value);
     }
 
     /** Holds a measure at its starting value; {@link Holding#by} says what is solved for. */
-    public Holding<Seeking> hold(String key) {
-        return hold(key, Double.NaN);
+    public Holding<Seeking> hold(String measureKey) {
+        return hold(measureKey, Double.NaN);
     }
 
-    /** Holds a measure at a value; {@link Holding#by} says what is solved for. */
-    public Holding<Seeking> hold(String key, double value) {
-        return new Holding<>(this::holding, Vocabulary.standard().measure(key), value);
+    /**
+     * Holds a measure at a value; {@link Holding#by} says what is solved for.
+     *
+     * @param value the value to hold, in the measure's unit
+     */
+    public Holding<Seeking> hold(String measureKey, double value) {
+        return new Holding<>(this::holding, Vocabulary.standard().measure(measureKey), value);
     }
 
     /** Holds a measure at its starting value; {@link Holding#by} says what is solved for. */
@@ -83,37 +105,47 @@ public final class Seeking {
         return hold(measure.key());
     }
 
-    /** Holds a measure at a value; {@link Holding#by} says what is solved for. */
+    /**
+     * Holds a measure at a value; {@link Holding#by} says what is solved for.
+     *
+     * @param value the value to hold, in the measure's unit
+     */
     public Holding<Seeking> hold(Measure<?> measure, double value) {
         return hold(measure.key(), value);
     }
 
-    /** Keeps the frame one rigid body. */
+    /**
+     * Refits at each value: the frame stays one rigid body and turns about the ground until both tyres touch. Usual
+     * for wheels, fork length and sag.
+     */
     public Seeking asRefit() {
         return new Seeking(ride, over, target, hold, Optional.of(Mode.REFIT));
     }
 
-    /** Takes each number as drawn. */
+    /**
+     * Redraws at each value: the number as drawn, everything else as printed. Usual for all but wheels, fork length
+     * and sag.
+     */
     public Seeking asRedraw() {
         return new Seeking(ride, over, target, hold, Optional.of(Mode.REDRAW));
     }
 
-    /** Every solution, or the nearest where there is none. */
+    /** Every solution as a table, upward, or the nearest place where there is none. */
     public Table table() {
         return StudyTables.of(run());
     }
 
-    /** The values of the input at the solutions, upward. */
+    /** The values of the input at the solutions, upward, in its unit; empty where there is none. */
     public List<Double> values() {
         return run().values().stream().boxed().toList();
     }
 
-    /** The bikes of the solutions. */
+    /** The bikes of the solutions, in the order of their values; empty where there is none. */
     public List<Bike> bikes() {
         return run().solutions().stream().map(Sought.Solution::bike).toList();
     }
 
-    /** The result as it is. */
+    /** The result as values, to go on with in Java. */
     public Sought run() {
         Span span = over.orElseThrow(() -> new Refusal("the search does not say over what; add .over(key, from, to)."))
                 .apply(mode);

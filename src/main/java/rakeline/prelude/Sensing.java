@@ -30,32 +30,32 @@ public final class Sensing {
         return new Sensing(ride, List.of(), List.of());
     }
 
-    /** To these inputs; without, to those whose uncertainty is known. */
-    public Sensing by(String... keys) {
-        return new Sensing(ride, Asked.with(inputs, Arrays.asList(keys)), tracks);
+    /** How the measures answer to these inputs; where none is named, to those whose uncertainty is known. */
+    public Sensing by(String... inputKeys) {
+        return new Sensing(ride, Asked.with(inputs, Arrays.asList(inputKeys)), tracks);
     }
 
-    /** To these inputs. */
+    /** How the measures answer to these inputs. */
     public Sensing by(Keyed... declared) {
         return by(Asked.keys(declared));
     }
 
-    /** Of these measures; without, of all that the bike has the inputs for. */
+    /** How these measures, or inputs, answer; where none is named, all that the bike has the inputs for. */
     public Sensing of(String... keys) {
         return new Sensing(ride, inputs, Asked.with(tracks, Asked.tracked(keys)));
     }
 
-    /** Of these measures. */
+    /** How these measures, or inputs, answer. */
     public Sensing of(Keyed... declared) {
         return of(Asked.keys(declared));
     }
 
-    /** Measures under one another, an input a column. */
+    /** Measures under one another, an input a column: how much each measure changes per mm or degree of the input. */
     public Table table() {
         return StudyTables.of(run());
     }
 
-    /** The result as it is. */
+    /** The result as values, to go on with in Java. */
     public Sensitivities run() {
         List<String> keys = inputs.isEmpty()
                 ? Doubt.about(ride.bike(), true).stream().map(Doubt::key).toList()

@@ -35,13 +35,21 @@ public final class Sizing {
         return new Sizing(sizes, Optional.empty(), holding("trailMm", Double.NaN), List.of());
     }
 
-    /** The least that a measure may have. */
+    /**
+     * The least that a measure, or an input, may have.
+     *
+     * @param value the least value, in the measure's unit
+     */
     public Sizing floor(String key, double value) {
         Target target = new Target(Vocabulary.standard().tracked(key), value);
         return new Sizing(sizes, Optional.of(target), holding, tracks);
     }
 
-    /** The least that a measure may have. */
+    /**
+     * The least that a measure, or an input, may have.
+     *
+     * @param value the least value, in the measure's unit
+     */
     public Sizing floor(Measure<?> measure, double value) {
         return floor(measure.key(), value);
     }
@@ -51,7 +59,11 @@ public final class Sizing {
         return hold(key, Double.NaN);
     }
 
-    /** Holds a measure at a value by the offset, or the offset itself. */
+    /**
+     * Holds a measure at a value by the offset, or the offset itself.
+     *
+     * @param value the value to hold, in the measure's unit
+     */
     public Sizing hold(String key, double value) {
         return new Sizing(sizes, floor, holding(key, value), tracks);
     }
@@ -61,17 +73,21 @@ public final class Sizing {
         return hold(declared.key());
     }
 
-    /** Holds a measure at a value by the offset, or the offset itself. */
+    /**
+     * Holds a measure at a value by the offset, or the offset itself.
+     *
+     * @param value the value to hold, in the measure's unit
+     */
     public Sizing hold(Keyed declared, double value) {
         return hold(declared.key(), value);
     }
 
-    /** What follows, side by side; without, the usual. */
+    /** Measures, or inputs, that follow for each size, side by side; where none is named, the usual ones. */
     public Sizing track(String... keys) {
         return new Sizing(sizes, floor, holding, Asked.with(tracks, Asked.tracked(keys)));
     }
 
-    /** What follows, side by side. */
+    /** Measures, or inputs, that follow for each size, side by side. */
     public Sizing track(Keyed... declared) {
         return track(Asked.keys(declared));
     }
@@ -86,7 +102,7 @@ public final class Sizing {
         return run().bikes();
     }
 
-    /** The result as it is. */
+    /** The result as values, to go on with in Java. */
     public Sized run() {
         Target least = floor.orElseThrow(() -> new Refusal("the size run has no floor; add .floor(measure, value)."));
         List<Measure<Ride>> asked = tracks.isEmpty() ? SizeRun.usualTracks(Vocabulary.standard(), sizes) : tracks;

@@ -38,43 +38,67 @@ public final class Solving {
         return new Solving(ride, List.of(), List.of(), Optional.empty());
     }
 
-    /** Solves for an input, within all that is accepted. */
-    public Solving by(String key) {
-        return spanning(way -> Span.of(Asked.varied(key, way)));
+    /** Solves for an input, anywhere within what it accepts. */
+    public Solving by(String inputKey) {
+        return spanning(way -> Span.of(Asked.varied(inputKey, way)));
     }
 
-    /** Solves for an input within a range. */
-    public Solving by(String key, double from, double to) {
-        return spanning(way -> new Span(Asked.varied(key, way), from, to));
+    /**
+     * Solves for an input within a range.
+     *
+     * @param from the first value, in the input's unit, within what it accepts
+     * @param to the last value, in the input's unit, within what it accepts
+     */
+    public Solving by(String inputKey, double from, double to) {
+        return spanning(way -> new Span(Asked.varied(inputKey, way), from, to));
     }
 
-    /** Solves for an input, within all that is accepted. */
+    /** Solves for an input, anywhere within what it accepts. */
     public Solving by(Input input) {
         return by(input.key());
     }
 
-    /** Solves for an input within a range. */
+    /**
+     * Solves for an input within a range.
+     *
+     * @param from the first value, in the input's unit, within what it accepts
+     * @param to the last value, in the input's unit, within what it accepts
+     */
     public Solving by(Input input, double from, double to) {
         return by(input.key(), from, to);
     }
 
-    /** So that a measure, or an input, has this value. */
+    /**
+     * So that a measure, or an input, has this value.
+     *
+     * @param value the value that is wanted, in its unit
+     */
     public Solving where(String key, double value) {
         Target target = new Target(Vocabulary.standard().tracked(key), value);
         return new Solving(ride, spans, Asked.with(targets, List.of(target)), mode);
     }
 
-    /** So that a measure has this value. */
+    /**
+     * So that a measure has this value.
+     *
+     * @param value the value that is wanted, in its unit
+     */
     public Solving where(Measure<?> measure, double value) {
         return where(measure.key(), value);
     }
 
-    /** Keeps the frame one rigid body. */
+    /**
+     * Refits at each value: the frame stays one rigid body and turns about the ground until both tyres touch. Usual
+     * for wheels, fork length and sag.
+     */
     public Solving asRefit() {
         return new Solving(ride, spans, targets, Optional.of(Mode.REFIT));
     }
 
-    /** Takes each number as drawn. */
+    /**
+     * Redraws at each value: the number as drawn, everything else as printed. Usual for all but wheels, fork length
+     * and sag.
+     */
     public Solving asRedraw() {
         return new Solving(ride, spans, targets, Optional.of(Mode.REDRAW));
     }
@@ -94,7 +118,7 @@ public final class Solving {
         return solved.bike().orElseThrow(() -> new Refusal(solved.sentence()));
     }
 
-    /** The result as it is. */
+    /** The result as values, to go on with in Java. */
     public Solved run() {
         return new Solve(ride, spans.stream().map(span -> span.apply(mode)).toList(), targets).run();
     }

@@ -34,17 +34,21 @@ public final class Spreading {
         return new Spreading(ride, Asked.with(tracks, Asked.tracked(keys)), draws, wheelsShare);
     }
 
-    /** Carries them to these measures. */
+    /** Carries the uncertainties to these measures. */
     public Spreading of(Keyed... declared) {
         return of(Asked.keys(declared));
     }
 
-    /** Draws so often, an even number. */
+    /**
+     * Draws the inputs so often.
+     *
+     * @param count how many, even, 2 or more; 10,000 where nothing is said
+     */
     public Spreading draws(int count) {
         return new Spreading(ride, tracks, count, wheelsShare);
     }
 
-    /** Lets each wheel's radius be off by itself. */
+    /** Lets each wheel's radius be off by itself, instead of both by the same. */
     public Spreading wheelsApart() {
         return new Spreading(ride, tracks, draws, false);
     }
@@ -54,12 +58,12 @@ public final class Spreading {
         return StudyTables.of(run());
     }
 
-    /** What each input alone contributes. */
+    /** What the uncertainty of each input alone contributes to each measure, in the measure's unit. */
     public Table parts() {
         return StudyTables.parts(run());
     }
 
-    /** The result as it is. */
+    /** The result as values, to go on with in Java. */
     public Scatter run() {
         List<Measure<Ride>> asked = tracks.isEmpty() ? Vocabulary.standard().chosen(List.of(), ride) : tracks;
         return new Spread(ride, Doubt.about(ride.bike(), wheelsShare), asked, draws, Spread.USUAL_SEED).run();

@@ -20,8 +20,8 @@ public final class Studies {
     }
 
     /**
-     * Starts solving for several numbers at once: {@code
-     * solve(it).by(HEAD_ANGLE).by(FORK_OFFSET).where(TRAIL, 58).where(TOE_ROOM, 0).table()}.
+     * Starts solving for several numbers at once: {@code solve(it).by(HEAD_ANGLE).by(FORK_OFFSET).where(TRAIL,
+     * 58).where(TOE_ROOM, 0).table()}.
      */
     public static Solving solve(BikeOrRide bike) {
         return Solving.of(Ride.of(bike));

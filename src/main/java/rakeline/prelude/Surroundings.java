@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.concurrent.atomic.AtomicReference;
 import rakeline.catalogue.Roots;
 
-/** What a running row is given from outside. */
+/** What a running row is given from outside; where none are put in force, those of a place without a worksheet. */
 public interface Surroundings {
     /**
      * The value that the dial being initialised stands at.
@@ -41,7 +41,7 @@ public interface Surroundings {
 
     /** Where the one value in force is kept. */
     final class Holder {
-        private static final AtomicReference<Surroundings> CURRENT = new AtomicReference<>();
+        private static final AtomicReference<Surroundings> CURRENT = new AtomicReference<>(new OutsideAWorksheet());
 
         private Holder() {}
     }

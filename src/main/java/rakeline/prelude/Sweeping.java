@@ -59,34 +59,60 @@ public final class Sweeping {
                 ride, Optional.empty(), Numbers.none(), Optional.empty(), Optional.empty(), List.of(), false);
     }
 
-    /** Sweeps an input over 201 values, ends included. */
-    public Sweeping over(String key, double from, double to) {
-        return over(Setting.of(key), Steps.of(from, to));
+    /**
+     * Sweeps an input over 201 values, ends included.
+     *
+     * @param from the first value, in the input's unit, within what it accepts
+     * @param to the last value, in the input's unit, within what it accepts
+     */
+    public Sweeping over(String inputKey, double from, double to) {
+        return over(Setting.of(inputKey), Steps.of(from, to));
     }
 
-    /** Sweeps an input over values a step apart, ends included. */
-    public Sweeping over(String key, double from, double to, double step) {
-        return over(Setting.of(key), Steps.of(from, to, step));
+    /**
+     * Sweeps an input over values a step apart, ends included.
+     *
+     * @param from the first value, in the input's unit, within what it accepts
+     * @param to the last value, in the input's unit, within what it accepts
+     * @param step from value to value, above 0; at most 100,000 values
+     */
+    public Sweeping over(String inputKey, double from, double to, double step) {
+        return over(Setting.of(inputKey), Steps.of(from, to, step));
     }
 
-    /** Sweeps an input over 201 values, ends included. */
+    /**
+     * Sweeps an input over 201 values, ends included.
+     *
+     * @param from the first value, in the input's unit, within what it accepts
+     * @param to the last value, in the input's unit, within what it accepts
+     */
     public Sweeping over(Input input, double from, double to) {
         return over(Setting.of(input), Steps.of(from, to));
     }
 
-    /** Sweeps an input over values a step apart, ends included. */
+    /**
+     * Sweeps an input over values a step apart, ends included.
+     *
+     * @param from the first value, in the input's unit, within what it accepts
+     * @param to the last value, in the input's unit, within what it accepts
+     * @param step from value to value, above 0; at most 100,000 values
+     */
     public Sweeping over(Input input, double from, double to, double step) {
         return over(Setting.of(input), Steps.of(from, to, step));
     }
 
     /** Holds a measure at its starting value; {@link Holding#by} says what is solved for. */
-    public Holding<Sweeping> hold(String key) {
-        return hold(key, Double.NaN);
+    public Holding<Sweeping> hold(String measureKey) {
+        return hold(measureKey, Double.NaN);
     }
 
-    /** Holds a measure at a value; {@link Holding#by} says what is solved for. */
-    public Holding<Sweeping> hold(String key, double value) {
-        return new Holding<>(this::holding, Vocabulary.standard().measure(key), value);
+    /**
+     * Holds a measure at a value; {@link Holding#by} says what is solved for.
+     *
+     * @param value the value to hold, in the measure's unit
+     */
+    public Holding<Sweeping> hold(String measureKey, double value) {
+        return new Holding<>(this::holding, Vocabulary.standard().measure(measureKey), value);
     }
 
     /** Holds a measure at its starting value; {@link Holding#by} says what is solved for. */
@@ -94,34 +120,44 @@ public final class Sweeping {
         return hold(measure.key());
     }
 
-    /** Holds a measure at a value; {@link Holding#by} says what is solved for. */
+    /**
+     * Holds a measure at a value; {@link Holding#by} says what is solved for.
+     *
+     * @param value the value to hold, in the measure's unit
+     */
     public Holding<Sweeping> hold(Measure<?> measure, double value) {
         return hold(measure.key(), value);
     }
 
-    /** Tracks measures, or inputs, by key. */
+    /** Tracks measures, or inputs, by key: a curve and a column each. */
     public Sweeping track(String... keys) {
         return tracking(Arrays.stream(keys).map(Vocabulary.standard()::tracked).toList());
     }
 
-    /** Tracks measures, or inputs. */
+    /** Tracks measures, or inputs, by constant: a curve and a column each. */
     public Sweeping track(Keyed... declared) {
         return track(Arrays.stream(declared).map(Keyed::key).toArray(String[]::new));
     }
 
-    /** Keeps the frame one rigid body. */
+    /**
+     * Refits at each value: the frame stays one rigid body and turns about the ground until both tyres touch. Usual
+     * for wheels, fork length and sag.
+     */
     public Sweeping asRefit() {
         return with(Mode.REFIT);
     }
 
-    /** Takes each number as drawn. */
+    /**
+     * Redraws at each value: the number as drawn, everything else as printed. Usual for all but wheels, fork length
+     * and sag.
+     */
     public Sweeping asRedraw() {
         return with(Mode.REDRAW);
     }
 
-    /** Measures hands on tops, hoods or drops. */
-    public Sweeping hands(String word) {
-        return new Sweeping(ride.with(Hands.of(word)), vary, steps, mode, hold, tracks, uncertain);
+    /** Measures with the hands on {@code "tops"}, {@code "hoods"} or {@code "drops"}; hoods where nothing is said. */
+    public Sweeping hands(String hands) {
+        return new Sweeping(ride.with(Hands.of(hands)), vary, steps, mode, hold, tracks, uncertain);
     }
 
     /** What is tracked so far is given as its change against a present bike, under whoever rides it, in per cent. */
@@ -137,17 +173,17 @@ public final class Sweeping {
         return new Sweeping(ride, vary, steps, mode, hold, tracks, true);
     }
 
-    /** The result as a chart. */
+    /** The result as a chart, one curve a measure, with gaps where a step has no solution. */
     public Chart chart() {
         return SweepChart.of(run());
     }
 
-    /** The result as a table. */
+    /** The result as a table, one line a step, the input first. */
     public Table table() {
         return chart().table();
     }
 
-    /** The result as numbers. */
+    /** The result as numbers: the values of the input, and for each measure one value a step, NaN in a gap. */
     public Swept run() {
         Setting swept =
                 vary.orElseThrow(() -> new Refusal("the sweep does not say over what; add .over(key, from, to)."));

@@ -1,5 +1,6 @@
 package rakeline.quantity;
 
+import java.util.List;
 import java.util.function.ToDoubleFunction;
 
 /**
@@ -37,6 +38,15 @@ public record Input(Quantity quantity, Presence presence, int slot) implements K
 
     public static Presence derived(String from, ToDoubleFunction<Entries> formula) {
         return new Presence.Derived(from, formula);
+    }
+
+    /** The refusal of something that is not whole: all that is missing in words, with its keys and what is accepted. */
+    public static Refusal notWhole(String name, List<Input> missing) {
+        List<String> each = missing.stream()
+                .map(Input::quantity)
+                .map(quantity -> quantity.inSentence() + " (" + quantity.key() + ", " + quantity.acceptedWords() + ")")
+                .toList();
+        return new Refusal(name + " is not whole; missing: " + Sentences.list(each) + ".");
     }
 
     @Override

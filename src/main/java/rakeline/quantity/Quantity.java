@@ -2,7 +2,7 @@ package rakeline.quantity;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
@@ -17,7 +17,7 @@ import java.util.stream.Stream;
  * @param definition one sentence
  * @param caution what stands next to the number where it can hurt someone, or empty
  * @param limits lines drawn beside it, each with its source
- * @param source of the definition, or empty where the definition is our own
+ * @param sources what definition, default, limits, formula and uncertainty rest on
  */
 public record Quantity(
         String key,
@@ -30,10 +30,11 @@ public record Quantity(
         String definition,
         String caution,
         List<Limit> limits,
-        String source) {
+        List<SourceNote> sources) {
 
     public Quantity {
         limits = List.copyOf(limits);
+        sources = List.copyOf(sources);
         if (!key.endsWith(unit.keySuffix()) && !key.contains("Per")) {
             throw new Refusal(key + " does not end in its unit, " + unit.keySuffix());
         }
@@ -42,7 +43,7 @@ public record Quantity(
     /** Starts a declaration. */
     public static Draft of(String key, String label, Unit unit, String definition) {
         Draft.Head head = new Draft.Head(key, label, unit, definition);
-        return new Draft(head, "", Range.ANY, unit.decimals(), Double.NaN, "", List.of(), "");
+        return new Draft(head, "", Range.ANY, unit.decimals(), Double.NaN, "", List.of(), List.of());
     }
 
     /** The same quantity under another key and label. */
@@ -58,7 +59,7 @@ public record Quantity(
                 definition,
                 caution,
                 limits,
-                source);
+                sources);
     }
 
     /** The cautions that belong to quantities, each once. */
@@ -85,25 +86,45 @@ public record Quantity(
         return unit.attach(Decimals.shown(value, decimals + 2));
     }
 
+    /** The label inside a sentence: {@code head angle}. */
+    public String inSentence() {
+        return Sentences.lower(label);
+    }
+
+    /** The accepted range as people read it: {@code 50..85°}. */
+    public String acceptedWords() {
+        return unit.attach(Decimals.signed(accepted.toString()));
+    }
+
     /** Label and unit, as a table heading: {@code Trail, mm}. */
     public String heading() {
         return label + ", " + unit.symbol();
+    }
+
+    /** What a part rests on, in words; empty where nothing is said. */
+    public String sourceOf(SourceNote.Part part) {
+        return sources.stream()
+                .filter(note -> note.part() == part)
+                .map(SourceNote::source)
+                .collect(Collectors.joining());
     }
 
     /** What is known of it besides its definition, a line each: range, uncertainty, limits, caution, source. */
     public List<String> facts() {
         List<String> facts = new ArrayList<>();
         if (!accepted.equals(Range.ANY)) {
-            facts.add("Accepted: " + unit.attach(Decimals.signed(accepted.toString())));
+            facts.add("Accepted: " + acceptedWords());
         }
         if (!Double.isNaN(uncertaintyOrNaN)) {
             facts.add("Usual standard uncertainty: " + unit.attach(Decimals.shortest(uncertaintyOrNaN)));
         }
         limits.forEach(limit -> facts.add((limit.bounds() ? "Limit: " : "Compare: ")
                 + unit.attach(Decimals.shown(limit.value())) + ", " + limit.label() + " (" + limit.source() + ")"));
-        Stream.of(Map.entry("Caution: ", caution), Map.entry("Source: ", source))
-                .filter(fact -> !fact.getValue().isBlank())
-                .forEach(fact -> facts.add(fact.getKey() + fact.getValue()));
+        Stream.of(caution).filter(words -> !words.isBlank()).forEach(words -> facts.add("Caution: " + words));
+        Stream.of(sources)
+                .filter(notes -> !notes.isEmpty())
+                .map(notes -> notes.stream().map(SourceNote::words).collect(Collectors.joining("; ", "Sources: ", ".")))
+                .forEach(facts::add);
         return facts;
     }
 
@@ -114,10 +135,18 @@ public record Quantity(
      */
     public double check(double value) {
         if (!accepted.contains(value)) {
-            throw new Refusal(
-                    key + " is " + Decimals.shortest(value) + "; accepted is " + accepted + " " + unit.symbol() + ".");
+            throw new Refusal(label + " (" + key + ") is " + refused(value) + "; accepted is " + acceptedWords() + ".");
         }
         return value;
+    }
+
+    /** With its usual digits, unless these would make it look as if it were accepted. */
+    private String refused(double value) {
+        if (!Double.isFinite(value)) {
+            return Decimals.shown(value);
+        }
+        double rounded = Double.parseDouble(Decimals.shortest(value, decimals + 2));
+        return accepted.contains(rounded) ? unit.attach(Decimals.shown(value)) : said(value);
     }
 
     /** A declaration being written down; what is not said keeps its usual value. Each word returns a new one. */
@@ -129,33 +158,34 @@ public record Quantity(
             double uncertainty,
             String caution,
             List<Limit> limits,
-            String source) {
+            List<SourceNote> sources) {
 
         record Head(String key, String label, Unit unit, String definition) {}
 
         public Draft {
             limits = List.copyOf(limits);
+            sources = List.copyOf(sources);
         }
 
         public Draft symbol(String value) {
-            return new Draft(head, value, accepted, decimals, uncertainty, caution, limits, source);
+            return new Draft(head, value, accepted, decimals, uncertainty, caution, limits, sources);
         }
 
         public Draft within(double from, double to) {
-            return new Draft(head, symbol, new Range(from, to), decimals, uncertainty, caution, limits, source);
+            return new Draft(head, symbol, new Range(from, to), decimals, uncertainty, caution, limits, sources);
         }
 
         public Draft decimals(int value) {
-            return new Draft(head, symbol, accepted, value, uncertainty, caution, limits, source);
+            return new Draft(head, symbol, accepted, value, uncertainty, caution, limits, sources);
         }
 
         /** The default standard uncertainty, in the unit. */
         public Draft uncertainty(double value) {
-            return new Draft(head, symbol, accepted, decimals, value, caution, limits, source);
+            return new Draft(head, symbol, accepted, decimals, value, caution, limits, sources);
         }
 
         public Draft caution(String value) {
-            return new Draft(head, symbol, accepted, decimals, uncertainty, value, limits, source);
+            return new Draft(head, symbol, accepted, decimals, uncertainty, value, limits, sources);
         }
 
         /** A floor. */
@@ -176,11 +206,15 @@ public record Quantity(
         private Draft limit(Limit limit) {
             List<Limit> more = new ArrayList<>(limits);
             more.add(limit);
-            return new Draft(head, symbol, accepted, decimals, uncertainty, caution, more, source);
+            return new Draft(head, symbol, accepted, decimals, uncertainty, caution, more, sources);
         }
 
-        public Draft source(String value) {
-            return new Draft(head, symbol, accepted, decimals, uncertainty, caution, limits, value);
+        /** What a part rests on; a later note on the same part takes the place of an earlier one. */
+        public Draft source(SourceNote.Part part, SourceStanding standing, String text) {
+            List<SourceNote> more = new ArrayList<>(sources);
+            more.removeIf(note -> note.part() == part);
+            more.add(new SourceNote(part, standing, text));
+            return new Draft(head, symbol, accepted, decimals, uncertainty, caution, limits, more);
         }
 
         public Quantity declared() {
@@ -195,7 +229,7 @@ public record Quantity(
                     head.definition(),
                     caution,
                     limits,
-                    source);
+                    sources);
         }
     }
 }

@@ -8,11 +8,11 @@ public sealed interface Reading {
     /** Everything is known, and the measure still has no value, as the steering angle of a contact that never comes. */
     record Nowhere(String reason) implements Reading {}
 
-    /** A group or an optional key that the measure needs is not given. */
+    /** Something that the measure needs is not given: which, in words. */
     record Lacking(String what) implements Reading {
         @Override
         public String reason() {
-            return "needs " + what + ", which is not given";
+            return "needs what is not given: " + what;
         }
     }
 

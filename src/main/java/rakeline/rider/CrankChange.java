@@ -1,8 +1,10 @@
 package rakeline.rider;
 
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import rakeline.geometry.Bike;
+import rakeline.geometry.BikeGroups;
 import rakeline.geometry.Inputs;
 import rakeline.geometry.Point;
 import rakeline.quantity.Input;
@@ -18,11 +20,13 @@ public record CrankChange(double crankMm, boolean handsMove) {
     /**
      * The bike with the other crank.
      *
-     * @throws Refusal for a bike without cranks or contact points, or where a number leaves its range
+     * @throws Refusal for a bike without cranks or contact points, or a length of crank that is not accepted
      */
     public Bike on(Bike bike) {
         if (!bike.hasGroup("crank") || !bike.hasGroup("contact")) {
-            throw new Refusal(bike.name() + " has no crank or no contact points; another crank needs both groups.");
+            throw new Refusal(bike.name() + " lacks "
+                    + BikeGroups.missingWords(bike, List.of(Inputs.CRANK_LENGTH, Inputs.CONTACT_SIT_X))
+                    + "; another crank needs cranks and contact points.");
         }
         Point sit = new Point(bike.get(Inputs.CONTACT_SIT_X), bike.get(Inputs.CONTACT_SIT_Y));
         Point shift = sit.times((bike.get(Inputs.CRANK_LENGTH) - crankMm) / sit.length());
@@ -33,7 +37,8 @@ public record CrankChange(double crankMm, boolean handsMove) {
         if (handsMove) {
             moveHands(bike, shift, changes);
         }
-        return bike.redraw(changes);
+        Inputs.CRANK_LENGTH.quantity().check(crankMm);
+        return bike.withSolved(changes);
     }
 
     /** What is done with the hands, in words. */
@@ -56,7 +61,15 @@ public record CrankChange(double crankMm, boolean handsMove) {
         double ahead = shift.x() * Math.sin(head) + shift.y() * Math.cos(head);
         double up = -shift.x() * Math.cos(head) + shift.y() * Math.sin(head);
         double longer = ahead / Math.cos(stem);
-        changes.put(Inputs.STEM_LENGTH, bike.get(Inputs.STEM_LENGTH) + longer);
-        changes.put(Inputs.SPACERS, bike.get(Inputs.SPACERS) + up - longer * Math.sin(stem));
+        put(changes, Inputs.STEM_LENGTH, bike.get(Inputs.STEM_LENGTH) + longer);
+        put(changes, Inputs.SPACERS, bike.get(Inputs.SPACERS) + up - longer * Math.sin(stem));
+    }
+
+    private static void put(Map<Input, Double> changes, Input part, double mm) {
+        if (mm < 0) {
+            throw new Refusal("the hands cannot move as the saddle does: that takes "
+                    + part.quantity().inSentence() + " of " + part.quantity().formatWithUnit(mm) + ".");
+        }
+        changes.put(part, mm);
     }
 }

@@ -6,6 +6,7 @@ import java.util.function.DoubleSupplier;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.Stream;
 import rakeline.geometry.Bike;
+import rakeline.geometry.BikeGroups;
 import rakeline.geometry.Geometry;
 import rakeline.geometry.HandPoint;
 import rakeline.geometry.Hands;
@@ -80,13 +81,18 @@ public final class Ridden {
                 .toList();
     }
 
+    /** The rider's mass, kg, in this posture; where it cannot be taken, why. */
+    public Reading posedKg() {
+        return ofBody(parts -> parts.stream().mapToDouble(BodyPart::massKg).sum());
+    }
+
     Reading ofRider(ToDoubleFunction<Rider> formula) {
         return rider.map(who -> Reading.of(formula.applyAsDouble(who))).orElseGet(() -> Reading.lacking(A_RIDER));
     }
 
     Reading ofLegs(ToDoubleFunction<Legs> formula) {
         return legs().map(legs -> unless(legs.miss(), () -> formula.applyAsDouble(legs)))
-                .orElseGet(() -> Reading.lacking(hasCranks() ? whatLacks() : lackOr("the group crank")));
+                .orElseGet(() -> Reading.lacking(hasCranks() ? whatLacks() : lackOr(BikeGroups.words("crank"))));
     }
 
     Reading ofTorso(ToDoubleFunction<Torso> formula) {
@@ -109,7 +115,7 @@ public final class Ridden {
     }
 
     private String whatLacks() {
-        return lackOr(bike().hasGroup("contact") ? "a hand point" : "the group contact");
+        return lackOr(bike().hasGroup("contact") ? HandPoint.lacking(geometry) : BikeGroups.words("contact"));
     }
 
     private String lackOr(String other) {

@@ -7,7 +7,6 @@ import rakeline.geometry.Bike;
 import rakeline.quantity.Decimals;
 import rakeline.quantity.Entries;
 import rakeline.quantity.Input;
-import rakeline.quantity.Refusal;
 
 /** A body, and the shoe and contact points that go with it. Never changes. */
 public final class Rider {
@@ -30,24 +29,20 @@ public final class Rider {
      *
      * @param given numbers of {@link RiderInputs}
      * @param own shoe and contact numbers of the bike's inputs, which win over the bike's
-     * @throws Refusal for a missing key or a number out of its range
+     * @throws rakeline.quantity.Refusal for a missing key or a number out of its range
      */
     public static Rider of(String name, Entries given, BodyTable table, Map<Input, Double> own) {
-        for (Input input : RiderInputs.all()) {
-            if (given.has(input)) {
-                input.quantity().check(given.get(input));
-            } else if (input.presence() instanceof Input.Presence.Required) {
-                throw missing(input);
-            }
+        RiderInputs.all().stream()
+                .filter(given::has)
+                .forEach(input -> input.quantity().check(given.get(input)));
+        List<Input> missing = RiderInputs.all().stream()
+                .filter(input -> input.presence() instanceof Input.Presence.Required && !given.has(input))
+                .toList();
+        if (!missing.isEmpty()) {
+            throw Input.notWhole(name, missing);
         }
         own.forEach((input, value) -> input.quantity().check(value));
         return new Rider(name, given, table, own);
-    }
-
-    /** The refusal of a key that is needed and not there. */
-    public static Refusal missing(Input input) {
-        return new Refusal(input.key() + " is missing; accepted is "
-                + input.quantity().accepted() + " " + input.quantity().unit().symbol() + ".");
     }
 
     public String name() {

@@ -4,6 +4,12 @@ import static rakeline.quantity.Input.byDefault;
 import static rakeline.quantity.Input.derived;
 import static rakeline.quantity.Input.optional;
 import static rakeline.quantity.Input.required;
+import static rakeline.quantity.SourceNote.Part.DEFAULT;
+import static rakeline.quantity.SourceNote.Part.DEFINITION;
+import static rakeline.quantity.SourceStanding.COPY;
+import static rakeline.quantity.SourceStanding.MEMORY;
+import static rakeline.quantity.SourceStanding.PRACTICE;
+import static rakeline.quantity.SourceStanding.READ;
 import static rakeline.quantity.Unit.DEGREE;
 import static rakeline.quantity.Unit.KILOGRAM;
 import static rakeline.quantity.Unit.MILLIMETRE;
@@ -19,9 +25,9 @@ import rakeline.quantity.Quantity;
 /** The numbers of a body that a rider file may give; each is declared here and nowhere else. */
 public final class RiderInputs {
     private static final AtomicInteger NEXT_SLOT = new AtomicInteger();
-    private static final String DRILLIS = "Drillis and Contini 1966 in Winter, read in a secondary copy";
+    private static final String DRILLIS = "Drillis and Contini 1966 in Winter";
     private static final String ANSUR = "ANSUR II 2012 survey, means of men and women";
-    private static final String MEMORY = "from memory, not verified: measure it where it matters";
+    private static final String MEASURE = "measure it where it matters";
 
     // The body as measured
 
@@ -31,12 +37,13 @@ public final class RiderInputs {
             input(mm("inseamMm", "Inseam", "Ground to crotch, without shoes.").within(300, 1300), required());
     public static final Input MASS = input(
             Quantity.of("massKg", "Body mass", KILOGRAM, "Mass of the rider, clothes and shoes included.")
+                    .source(DEFINITION, PRACTICE, "")
                     .within(10, 250),
             required());
     public static final Input FOOT = input(
             mm("footMm", "Foot length", "Heel to the longest toe.")
                     .within(100, 400)
-                    .source(DRILLIS),
+                    .source(DEFAULT, COPY, DRILLIS),
             ofStature(0.152));
 
     // Segments, joint to joint
@@ -49,14 +56,15 @@ public final class RiderInputs {
     public static final Input FOREARM = input(segment("forearmMm", "Forearm", "Elbow to wrist.", 50), ofStature(0.146));
     public static final Input HAND = input(
             segment("handMm", "Hand", "Wrist to fingertip; the grip is at half of it.", 40)
-                    .source(MEMORY),
+                    .source(DEFAULT, MEMORY, MEASURE),
             ofStature(0.108));
     public static final Input SHOULDER_WIDTH = input(
             segment("shoulderWidthMm", "Shoulder width", "Biacromial breadth.", 100)
-                    .source(ANSUR),
+                    .source(DEFAULT, READ, ANSUR),
             ofStature(0.231));
     public static final Input HIP_WIDTH = input(
-            segment("hipWidthMm", "Hip width", "Hip joint to hip joint.", 50).source(MEMORY), ofStature(0.1));
+            segment("hipWidthMm", "Hip width", "Hip joint to hip joint.", 50).source(DEFAULT, MEMORY, MEASURE),
+            ofStature(0.1));
 
     // The posture
 
@@ -67,17 +75,17 @@ public final class RiderInputs {
                             "Bend of the elbow. Below 90 it is counted from the straight arm, above from the closed"
                                     + " one: 15 and 165 are the same elbow.")
                     .within(0, 180)
-                    .source(MEMORY),
+                    .source(DEFAULT, MEMORY, MEASURE),
             byDefault(15));
     public static final Input HIP_UP = input(
             mm("hipUpMm", "Hip above the sit point", "Hip joint above the sit point.")
                     .within(0, 200)
-                    .source(MEMORY),
+                    .source(DEFAULT, MEMORY, MEASURE),
             byDefault(85));
     public static final Input HIP_AHEAD = input(
             mm("hipAheadMm", "Hip ahead of the sit point", "Hip joint ahead of the sit point.")
                     .within(-150, 150)
-                    .source(MEMORY),
+                    .source(DEFAULT, MEMORY, MEASURE),
             byDefault(0));
     public static final Input FOOT_PITCH = input(
             deg(
@@ -86,27 +94,26 @@ public final class RiderInputs {
                             "How far the toes point down while pedalling; separate from shoe.pitchDeg, which moves the"
                                     + " shoe alone.")
                     .within(-45, 60)
-                    .source(MEMORY),
+                    .source(DEFAULT, MEMORY, MEASURE),
             byDefault(15));
     public static final Input BALL_TO_ANKLE = input(
             mm("ballToAnkleMm", "Ball to ankle", "Pedal axis back to the ankle, along the foot.")
                     .within(50, 300)
-                    .source(MEMORY),
+                    .source(DEFAULT, MEMORY, MEASURE),
             derived("0.7 × footMm", given -> 0.7 * footOf(given)));
     public static final Input ANKLE_HEIGHT = input(
             mm("ankleHeightMm", "Ankle height", "Ankle above the pedal axis, square to the foot, shoe included.")
                     .within(20, 200)
-                    .source(MEMORY),
+                    .source(DEFAULT, MEMORY, MEASURE),
             derived("0.039 × statureMm + 25", given -> 0.039 * given.get(STATURE) + 25));
     public static final Input SHOE_AHEAD = input(
             mm("shoeAheadMm", "Shoe ahead of the toes", "What the shoe adds ahead of the longest toe.")
                     .within(0, 60)
-                    .source("common practice, 15 to 20"),
+                    .source(DEFAULT, PRACTICE, "15 to 20 mm"),
             byDefault(17.5));
     public static final Input CLEAT_SETBACK = input(
             mm("cleatSetbackMm", "Cleat setback", "Pedal axis behind the ball of the foot.")
-                    .within(-40, 120)
-                    .source("common practice"),
+                    .within(-40, 120),
             optional());
 
     private static final List<Input> ALL = Declared.listIn(RiderInputs.class, Input.class);
@@ -131,14 +138,14 @@ public final class RiderInputs {
     }
 
     private static Quantity.Draft segment(String name, String label, String definition, double least) {
-        return mm("segments." + name, label, definition).within(least, 900).source(DRILLIS);
+        return mm("segments." + name, label, definition).within(least, 900).source(DEFAULT, COPY, DRILLIS);
     }
 
     private static Quantity.Draft mm(String key, String label, String definition) {
-        return Quantity.of(key, label, MILLIMETRE, definition);
+        return Quantity.of(key, label, MILLIMETRE, definition).source(DEFINITION, PRACTICE, "");
     }
 
     private static Quantity.Draft deg(String key, String label, String definition) {
-        return Quantity.of(key, label, DEGREE, definition);
+        return Quantity.of(key, label, DEGREE, definition).source(DEFINITION, PRACTICE, "");
     }
 }

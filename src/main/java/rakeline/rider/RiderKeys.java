@@ -39,7 +39,7 @@ public final class RiderKeys {
                 quantity.named(key, "Rider: " + quantity.label()),
                 ridden -> ridden.rider()
                         .filter(who -> Double.isNaN(who.get(input)))
-                        .map(who -> Reading.lacking(key))
+                        .map(who -> Reading.lacking(quantity.inSentence() + " of the rider"))
                         .orElseGet(() -> ridden.ofRider(who -> who.get(input))));
     }
 

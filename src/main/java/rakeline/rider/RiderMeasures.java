@@ -1,5 +1,12 @@
 package rakeline.rider;
 
+import static rakeline.quantity.SourceNote.Part.DEFAULT;
+import static rakeline.quantity.SourceNote.Part.FORMULA;
+import static rakeline.quantity.SourceNote.Part.LIMIT;
+import static rakeline.quantity.SourceStanding.DERIVED;
+import static rakeline.quantity.SourceStanding.MEMORY;
+import static rakeline.quantity.SourceStanding.PRACTICE;
+import static rakeline.quantity.SourceStanding.READ;
 import static rakeline.quantity.Unit.DEGREE;
 import static rakeline.quantity.Unit.MILLIMETRE;
 import static rakeline.quantity.Unit.PERCENT;
@@ -8,6 +15,7 @@ import java.util.List;
 import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
 import rakeline.geometry.Bike;
+import rakeline.geometry.BikeGroups;
 import rakeline.geometry.Geometry;
 import rakeline.geometry.Inputs;
 import rakeline.geometry.Measures;
@@ -24,6 +32,8 @@ public final class RiderMeasures {
     private static final String HOLLIDAY = "Holliday and Swart 2021, measured on 50 riders";
     private static final String OTHER_LANDMARKS = "The trunk is the straight line from hip to shoulder; the published"
             + " means of hip and shoulder do not both belong to such a trunk, so compare changes with them, not values.";
+    private static final String SEGMENTS = "plane geometry of straight segments";
+    private static final String TABLES = "Dempster in Winter, de Leva 1996, as the rider's file chooses";
     private static final String MANUALS = "makers' manuals, by common practice";
     private static final String STATIC_KNEE = "common fit rule, knee 25 to 35° at the bottom, static";
 
@@ -31,7 +41,8 @@ public final class RiderMeasures {
             deg("kneeFlexionBottomDeg", "Knee flexion, crank down", "180° − the knee's angle, crank straight down.")
                     .limit(25, "static from", STATIC_KNEE)
                     .atMost(35, "static to", STATIC_KNEE)
-                    .about(36, "mean of measured riders, ± 7", HOLLIDAY),
+                    .about(36, "mean of measured riders, ± 7", HOLLIDAY)
+                    .source(LIMIT, READ, "fit rule in Peveler et al. 2005; " + HOLLIDAY),
             legs -> legs.kneeFlexionDeg(-Math.PI / 2));
     public static final Measure<Ridden> KNEE_FLEXION_LEAST = legs(
             deg("kneeFlexionLeastDeg", "Knee flexion, least", "180° − the knee's angle where the leg is longest."),
@@ -42,7 +53,8 @@ public final class RiderMeasures {
                             "Hip angle, crank up",
                             "Trunk to thigh, crank straight up; a right angle opens to more, a folded hip to less."
                                     + " " + OTHER_LANDMARKS)
-                    .about(77, "mean of measured riders, ± 5", HOLLIDAY),
+                    .about(77, "mean of measured riders, ± 5", HOLLIDAY)
+                    .source(LIMIT, READ, HOLLIDAY),
             legs -> legs.thighRad(Math.PI / 2));
     public static final Measure<Ridden> HIP_ANGLE_LEAST = hip(
             deg("hipAngleLeastDeg", "Hip angle, least", "Trunk to thigh, least over the crank's turn."),
@@ -54,13 +66,16 @@ public final class RiderMeasures {
                             "shoulderAngleDeg",
                             "Shoulder angle",
                             "Trunk to upper arm; 0 with the arm along the trunk. " + OTHER_LANDMARKS)
-                    .about(112, "mean of measured riders, ± 7", HOLLIDAY),
+                    .about(112, "mean of measured riders, ± 7", HOLLIDAY)
+                    .source(LIMIT, READ, HOLLIDAY),
             Torso::shoulderAngleRad);
     public static final Measure<Ridden> MASS_CENTRE_X = body(
-            mm("massCentreXMm", "Mass centre, x", "The rider's mass centre ahead of BB, cranks level."),
+            mm("massCentreXMm", "Mass centre, x", "The rider's mass centre ahead of BB, cranks level.")
+                    .source(FORMULA, READ, TABLES),
             body -> mean(body, BodyPart::xMm));
     public static final Measure<Ridden> MASS_CENTRE_Y = body(
-            mm("massCentreYMm", "Mass centre, y", "The rider's mass centre above BB, cranks level."),
+            mm("massCentreYMm", "Mass centre, y", "The rider's mass centre above BB, cranks level.")
+                    .source(FORMULA, READ, TABLES),
             body -> mean(body, BodyPart::yMm));
     public static final Measure<Ridden> FRONT_SHARE = new Measure<>(
             Quantity.of(
@@ -70,7 +85,11 @@ public final class RiderMeasures {
                             "Share of rider and bicycle on the front wheel, standing level, cranks level; the bicycle"
                                     + " counts with its masses group, and where that says nothing with 9.2 kg in four"
                                     + " parts at their usual places.")
-                    .source("bicycle: the defaults of the masses keys, from memory and specimen B of Moore 2012")
+                    .source(FORMULA, READ, TABLES)
+                    .source(
+                            DEFAULT,
+                            MEMORY,
+                            "the defaults of the masses keys, whose places are those of specimen B of Moore 2012")
                     .declared(),
             ridden -> ridden.ofBody(body -> frontShare(ridden.geometry(), body)));
     public static final Measure<Ridden> STANDOVER_CLEARANCE = new Measure<>(
@@ -78,19 +97,22 @@ public final class RiderMeasures {
                     .limit(50, "on the road", MANUALS)
                     .limit(75, "unpaved", MANUALS)
                     .limit(100, "off road", MANUALS)
+                    .source(LIMIT, PRACTICE, "makers' manuals")
                     .caution(Measures.STANDOVER.quantity().caution())
                     .declared(),
             ridden -> plus(ridden.ofRider(who -> who.get(RiderInputs.INSEAM)), ridden.geometry()));
     public static final Measure<Ridden> SADDLE_HEIGHT_OF_INSEAM = saddle(
             percent("saddleHeightOfInseamPercent", "Saddle height of inseam", "BB to sit point, in % of the inseam.")
-                    .about(88.3, "0.883 × inseam", "in Peveler et al. 2005"),
+                    .about(88.3, "0.883 × inseam", "in Peveler et al. 2005")
+                    .source(LIMIT, READ, "in Peveler et al. 2005"),
             bike -> 0);
     public static final Measure<Ridden> SADDLE_TO_PEDAL_OF_INSEAM = saddle(
             percent(
                             "saddleToPedalOfInseamPercent",
                             "Saddle to pedal of inseam",
                             "Sit point to the pedal axis in line with BB, in % of the inseam.")
-                    .about(109, "1.09 × inseam", "Hamley and Thomas 1967"),
+                    .about(109, "1.09 × inseam", "Hamley and Thomas 1967")
+                    .source(LIMIT, READ, "Hamley and Thomas 1967"),
             bike -> bike.get(Inputs.CRANK_LENGTH));
     public static final Measure<Ridden> TOE_FORWARD_FROM_BODY = new Measure<>(
             mm(
@@ -98,7 +120,7 @@ public final class RiderMeasures {
                             "Toe ahead of the pedal, from the body",
                             "0.26 × foot + what the shoe adds + cleat setback; shoe.toeForwardMm, where measured, is"
                                     + " what counts.")
-                    .source("common practice; ANSUR II 2012 for the ball of the foot")
+                    .source(FORMULA, PRACTICE, "ANSUR II 2012 for the ball of the foot")
                     .declared(),
             ridden -> ridden.ofRider(Rider::toeForwardMm));
 
@@ -132,7 +154,7 @@ public final class RiderMeasures {
             double height = Math.hypot(bike.get(Inputs.CONTACT_SIT_X), bike.get(Inputs.CONTACT_SIT_Y))
                     + crankMm.applyAsDouble(bike);
             return Double.isNaN(height)
-                    ? Reading.lacking("the group contact or crank")
+                    ? Reading.lacking(BikeGroups.missingWords(bike, List.of(Inputs.CONTACT_SIT_X, Inputs.CRANK_LENGTH)))
                     : ridden.ofRider(who -> 100 * height / who.get(RiderInputs.INSEAM));
         });
     }
@@ -162,14 +184,14 @@ public final class RiderMeasures {
     }
 
     private static Quantity.Draft deg(String key, String label, String definition) {
-        return Quantity.of(key, label, DEGREE, definition).caution(CLINICIAN);
+        return Quantity.of(key, label, DEGREE, definition).caution(CLINICIAN).source(FORMULA, DERIVED, SEGMENTS);
     }
 
     private static Quantity.Draft mm(String key, String label, String definition) {
-        return Quantity.of(key, label, MILLIMETRE, definition);
+        return Quantity.of(key, label, MILLIMETRE, definition).source(FORMULA, DERIVED, SEGMENTS);
     }
 
     private static Quantity.Draft percent(String key, String label, String definition) {
-        return Quantity.of(key, label, PERCENT, definition);
+        return Quantity.of(key, label, PERCENT, definition).source(FORMULA, DERIVED, SEGMENTS);
     }
 }

@@ -2,9 +2,13 @@ package rakeline.shell;
 
 import java.awt.BorderLayout;
 import java.awt.Component;
+import java.awt.Container;
 import java.awt.Dimension;
 import java.awt.event.KeyEvent;
+import java.util.Arrays;
+import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.stream.Stream;
 import javax.swing.BorderFactory;
 import javax.swing.ButtonGroup;
 import javax.swing.JButton;
@@ -200,6 +204,61 @@ final class Face extends JPanel {
 
     Shelf shelf() {
         return shelf;
+    }
+
+    /**
+     * What a person has open and is looking at, so that another face shows the same.
+     *
+     * @param focus the name of the part that has the keys, or none
+     */
+    record Stand(
+            boolean wide,
+            boolean shelfOpen,
+            boolean sideOpen,
+            boolean drawing,
+            Ledger.Sight sight,
+            Optional<String> focus) {}
+
+    /** @param focused the part that had the keys last, but for menus */
+    Stand stand(Optional<Component> focused) {
+        Optional<String> focus = focused.map(Component::getName);
+        return new Stand(wide, shelfOpen, sideOpen, drawingTab.isSelected(), ledger.sight(focused), focus);
+    }
+
+    /** Shows what another face showed; to be called once this one is laid out. */
+    void take(Stand before) {
+        if (wide == before.wide()) {
+            shelfOpen = before.shelfOpen();
+        }
+        sideOpen = before.sideOpen();
+        if (before.drawing()) {
+            drawingTab.setSelected(true);
+        }
+        arrange(false);
+        validate();
+        ledger.look(before.sight());
+        if (!ledger.typeOn(before.sight())) {
+            before.focus().flatMap(this::named).ifPresentOrElse(Component::requestFocusInWindow, ledger::leaveText);
+        }
+        SwingUtilities.invokeLater(() -> ledger.look(before.sight()));
+    }
+
+    private Optional<Component> named(String name) {
+        return parts(this).filter(part -> name.equals(part.getName())).findFirst();
+    }
+
+    private static Stream<Component> parts(Container whole) {
+        return Arrays.stream(whole.getComponents())
+                .flatMap(part -> Stream.concat(
+                        Stream.of(part), part instanceof Container inner ? parts(inner) : Stream.empty()));
+    }
+
+    /** Lets the author type in the selected row, also where something else stood in the page's place. */
+    void write() {
+        if (!wide) {
+            pageTab.setSelected(true);
+        }
+        ledger.editSelected();
     }
 
     /** Opens the shelf and goes to it, or closes it. */

@@ -12,18 +12,21 @@ final class FileDeeds {
     private final Rescue rescue;
     private final HandoutMaker handouts;
     private final Questions questions;
+    private final Runnable edit;
 
-    FileDeeds(Bench bench, Filing filing, Rescue rescue, HandoutMaker handouts, Questions questions) {
+    /** @param edit lets the author type in the selected row */
+    FileDeeds(Bench bench, Filing filing, Rescue rescue, HandoutMaker handouts, Questions questions, Runnable edit) {
         this.bench = bench;
         this.filing = filing;
         this.rescue = rescue;
         this.handouts = handouts;
         this.questions = questions;
+        this.edit = edit;
     }
 
     List<Deed> all() {
         return List.of(
-                Deed.of(MENU, "New page", "ctrl N", filing::openNew),
+                Deed.of(MENU, "New page", "ctrl N", () -> filing.openNew(edit)),
                 Deed.of(MENU, "Open…", "ctrl O", filing::open),
                 Deed.of(MENU, "Save", "ctrl S", filing::save),
                 Deed.of(MENU, "Save as…", "ctrl shift S", filing::saveAs),

@@ -14,6 +14,7 @@ import rakeline.shell.page.Background;
 import rakeline.shell.page.Bench;
 import rakeline.shell.page.Origin;
 import rakeline.shell.page.PageModel;
+import rakeline.worksheet.Row;
 import rakeline.worksheet.Worksheet;
 import rakeline.worksheet.WorksheetFile;
 
@@ -47,7 +48,7 @@ final class Filing implements Bench.View {
     /** Remembers what was allowed to run, once it stands in a file. */
     @Override
     public void show(PageModel now) {
-        if (now.allowed() && now.history().isSaved() && now.origin() instanceof Origin.OnDisk onDisk) {
+        if (now.allowed() && now.isSaved() && now.origin() instanceof Origin.OnDisk onDisk) {
             remember(onDisk.stored());
         }
     }
@@ -65,8 +66,17 @@ final class Filing implements Bench.View {
         return trust.now().isIn(page);
     }
 
-    void openNew() {
-        whenSettled(() -> bench.open(Worksheet.empty("Untitled"), new Origin.New(), true));
+    /**
+     * Opens a page with one empty row.
+     *
+     * @param then called once it is there
+     */
+    void openNew(Runnable then) {
+        Worksheet page = Worksheet.empty("Untitled").insert(0, Row.Snippet.of("r1", ""));
+        whenSettled(() -> {
+            bench.open(page, new Origin.New(), true);
+            then.run();
+        });
     }
 
     void openBundled(String name) {
@@ -103,16 +113,19 @@ final class Filing implements Bench.View {
         bench.commit();
         if (bench.model().origin() instanceof Origin.OnDisk onDisk) {
             Worksheet page = bench.model().page();
+            Worksheet whole = bench.model().choosing(page);
             background.run(
-                    () -> vault.saving().save(onDisk.stored(), page), outcome -> take(outcome, then), bench::notice);
+                    () -> vault.saving().save(onDisk.stored(), whole),
+                    outcome -> take(outcome, page, then),
+                    bench::notice);
         } else {
             saveAs(then);
         }
     }
 
-    private void take(Saving.Outcome outcome, Runnable then) {
+    private void take(Saving.Outcome outcome, Worksheet page, Runnable then) {
         if (outcome instanceof Saving.Saved saved) {
-            saved(saved, then);
+            saved(saved, page, then);
         } else if (outcome instanceof Saving.Changed changed) {
             ask(changed.theirs(), then);
         }
@@ -148,7 +161,7 @@ final class Filing implements Bench.View {
 
     /** What the window had stays among the earlier versions. */
     private void load(Saving.Theirs theirs, Worksheet mine, Runnable then) {
-        boolean saved = bench.model().history().isSaved();
+        boolean saved = bench.model().isSaved();
         background.run(
                 () -> {
                     if (!saved) {
@@ -185,15 +198,17 @@ final class Filing implements Bench.View {
                 bench::notice);
     }
 
-    /** Writes the page to a file and goes on from there. */
+    /** Writes the page to a file, with all that its pickers stand at, and goes on from there. */
     void write(Path file, Worksheet page, Runnable then) {
         Optional<Path> before = bench.model().origin().folder();
-        background.run(() -> vault.overwrite(file, page, before), saved -> saved(saved, then), bench::notice);
+        Worksheet whole = bench.model().choosing(page);
+        background.run(() -> vault.overwrite(file, whole, before), saved -> saved(saved, page, then), bench::notice);
     }
 
-    private void saved(Saving.Saved saved, Runnable then) {
+    /** @param page as it stands here, where what nobody has chosen yet need not be stored */
+    private void saved(Saving.Saved saved, Worksheet page, Runnable then) {
         PageFile stored = saved.stored();
-        bench.saved(new Origin.OnDisk(stored), stored.page(), "saved as " + stored.file());
+        bench.saved(new Origin.OnDisk(stored), page, "saved as " + stored.file());
         bench.notice(saved.said());
         used.accept(stored.file());
         then.run();
@@ -202,7 +217,7 @@ final class Filing implements Bench.View {
     /** Goes on once nothing unsaved stands in the way: saved, or not to be saved. */
     void whenSettled(Runnable then) {
         bench.commit();
-        if (bench.model().history().isSaved()) {
+        if (bench.model().isSaved()) {
             then.run();
             return;
         }

@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
+import javax.swing.SwingUtilities;
 import rakeline.catalogue.Assumptions;
 import rakeline.catalogue.Roots;
 import rakeline.desk.Version;
@@ -126,14 +127,24 @@ final class HandoutMaker implements Bench.View {
         if (pending.isPresent() && now.allowed() && now.isSettled()) {
             Consumer<Laid> then = pending.get();
             pending = Optional.empty();
-            background.run(
-                    () -> lay(now),
-                    laid -> {
-                        bench.say("");
-                        then.accept(laid);
-                    },
-                    bench::notice);
+            SwingUtilities.invokeLater(() -> askThenLay(now, then));
         }
+    }
+
+    /** A page with gaps is handed out only where the person says so. */
+    private void askThenLay(PageModel now, Consumer<Laid> then) {
+        List<String> gaps = new RunPage(now.page(), now.outcomes()).gaps();
+        if (!gaps.isEmpty() && !questions.mayHandOut(gaps)) {
+            bench.say("no handout is made");
+            return;
+        }
+        background.run(
+                () -> lay(now),
+                laid -> {
+                    bench.say("");
+                    then.accept(laid);
+                },
+                bench::notice);
     }
 
     private Laid lay(PageModel now) {

@@ -16,6 +16,7 @@ final class KeyList {
     private static final List<List<String>> ON_CHARTS = List.of(
             List.of("Move the crosshair by a step, by ten", "Left, Right, Page Up, Page Down"),
             List.of("Look closer, or less close", "+, −, or Ctrl and the wheel, or drag a stretch"),
+            List.of("Take the next handle; move it; let it go", "H; arrow keys; Escape"),
             List.of("Look at the whole", "Escape, or double click"),
             List.of("Copy, write, or show as a table", "Shift+F10, or the menu button of the mouse"));
     private static final List<List<String>> ON_RACK = List.of(
@@ -39,13 +40,25 @@ final class KeyList {
             List.of("Another drawing beside the figure, or none", "D"),
             List.of("The ring around the pointer, or none", "P"),
             List.of("High contrast and back", "H"),
+            List.of("These keys", "F1"),
             List.of("Give the screen back", "Escape"));
 
     private KeyList() {}
 
+    /** All keys of the window. */
     static void show(Component over, List<Deed> deeds, Look look) {
+        show(over, lines(deeds, look), look);
+    }
+
+    /** The keys that answer while a figure fills the screen. */
+    static void inShow(Component over, Look look) {
+        JPanel lines = sheet(look);
+        group(lines, "Show", IN_SHOW, look);
+        show(over, lines, look);
+    }
+
+    private static void show(Component over, JPanel lines, Look look) {
         JDialog dialog = new JDialog(SwingUtilities.getWindowAncestor(over), "Keys");
-        JPanel lines = lines(deeds, look);
         lines.setFocusable(true);
         JScrollPane scroll = new JScrollPane(lines);
         scroll.setBorder(null);
@@ -62,10 +75,15 @@ final class KeyList {
         lines.requestFocusInWindow();
     }
 
-    private static JPanel lines(List<Deed> deeds, Look look) {
+    private static JPanel sheet(Look look) {
         JPanel lines = new JPanel(new MigLayout(
                 "insets " + look.space(5) + ", wrap 2, gapy " + look.space(1), "[]" + look.space(10) + "[]"));
         lines.setBackground(look.paper());
+        return lines;
+    }
+
+    private static JPanel lines(List<Deed> deeds, Look look) {
+        JPanel lines = sheet(look);
         deeds.stream().map(Deed::menu).distinct().forEach(menu -> {
             heading(lines, menu, look);
             deeds.stream()

@@ -188,6 +188,18 @@ final class Questions {
         return answer == 0;
     }
 
+    /** @param gaps for each row without a result which and why, in one sentence */
+    boolean mayHandOut(List<String> gaps) {
+        JTextArea list = Words.paragraph(
+                String.join("\n", gaps), look.get().body(), look.get().ink());
+        list.setName("gaps");
+        list.setSize(look.get().px(420), Integer.MAX_VALUE);
+        String words = gaps.size() == 1
+                ? "One row of this page has no result of now; its place says so."
+                : gaps.size() + " rows of this page have no result of now; their places say so.";
+        return ask(page(words, list), "The page is not whole", "Go back", "Make it all the same") == 1;
+    }
+
     Optional<String> title(String present) {
         JTextField field = new JTextField(present, TITLE);
         field.setName("title");

@@ -43,7 +43,7 @@ final class Rescue implements Bench.View {
 
     @Override
     public void show(PageModel now) {
-        if (now.history().isSaved()) {
+        if (now.isSaved()) {
             kept = Optional.empty();
             journal.forget();
         } else if (!isKept(now)) {

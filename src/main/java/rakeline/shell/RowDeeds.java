@@ -115,8 +115,8 @@ final class RowDeeds {
             List<Row> rows = model().rows();
             if (!rows.isEmpty()) {
                 bench.select(rows.get(Math.min(place, rows.size() - 1)).id());
-                leave.run();
             }
+            leave.run();
         }
     }
 

@@ -111,13 +111,14 @@ public final class Shell {
         Bench bench = new Bench(sessions, () -> taste.settings(places.worksheets()));
         bench.noticeWhenOpened(
                 String.join(" ", preferred.said(), opened.said(), stood.said()).strip());
+        Vault vault = Vault.in(DISK, places);
         return new Window(
                 bench,
                 taste,
                 new Remembered<>(Memory.recents(DISK, places), background, opened.value()),
                 new Remembered<>(Memory.bounds(DISK, places), background, stood.value()),
                 background,
-                Vault.in(DISK, places),
-                new CodeHelp(Vocabulary.standard(), Sessions::suggestions));
+                vault,
+                new CodeHelp(Vocabulary.standard(), Sessions::suggestions, vault::roots));
     }
 }

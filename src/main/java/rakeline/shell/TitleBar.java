@@ -117,7 +117,7 @@ final class TitleBar extends JPanel implements Bench.View {
     }
 
     private static String saved(PageModel now) {
-        boolean saved = now.history().isSaved();
+        boolean saved = now.isSaved();
         if (now.origin() instanceof Origin.Bundled) {
             return saved ? "bundled" : "bundled, changed: save a copy to keep it";
         }

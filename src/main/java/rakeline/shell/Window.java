@@ -1,11 +1,17 @@
 package rakeline.shell;
 
+import java.awt.Component;
 import java.awt.Dimension;
+import java.awt.KeyboardFocusManager;
 import java.awt.event.WindowAdapter;
 import java.awt.event.WindowEvent;
+import java.beans.PropertyChangeEvent;
+import java.beans.PropertyChangeListener;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 import javax.swing.JFrame;
 import javax.swing.SwingUtilities;
@@ -29,6 +35,9 @@ import rakeline.shell.show.Show;
 
 /** The one window: a page on a bench, its menus and keys, its look. To be used on the event thread. */
 public final class Window {
+    private static final Set<String> ON_EMPTY_PAGE = Set.of(
+            "Add a note below", "Add a snippet below", "Run the row", "Rack", "Title…", "Open…", "Keys", "First steps");
+
     private final JFrame frame = new JFrame("Rakeline");
     private final Bench bench;
     private final Taste taste;
@@ -45,6 +54,7 @@ public final class Window {
     private final HelpDeeds helps;
     private Face face;
     private Optional<Show> show = Optional.empty();
+    private Optional<Component> lastFocus = Optional.empty();
     private List<Deed> deeds = List.of();
 
     Window(
@@ -87,7 +97,17 @@ public final class Window {
         door.recall(background);
     }
 
+    /** The part of the face that has the keys; a menu, which takes them for a while, is none. */
+    private void followFocus(PropertyChangeEvent event) {
+        if (event.getNewValue() instanceof Component part && SwingUtilities.isDescendingFrom(part, face)) {
+            lastFocus = Optional.of(part);
+        }
+    }
+
     private void prepare() {
+        PropertyChangeListener follows = this::followFocus;
+        KeyboardFocusManager keys = KeyboardFocusManager.getCurrentKeyboardFocusManager();
+        keys.addPropertyChangeListener("permanentFocusOwner", follows);
         frame.setDefaultCloseOperation(WindowConstants.DO_NOTHING_ON_CLOSE);
         frame.setMinimumSize(new Dimension(800, 560));
         frame.setIconImages(Emblem.all());
@@ -100,6 +120,11 @@ public final class Window {
             @Override
             public void windowClosing(WindowEvent event) {
                 close();
+            }
+
+            @Override
+            public void windowClosed(WindowEvent event) {
+                keys.removePropertyChangeListener("permanentFocusOwner", follows);
             }
         });
         frame.addWindowFocusListener(new WindowAdapter() {
@@ -196,6 +221,7 @@ public final class Window {
         rack.unwatchAll();
         boolean rackOpen = face != null && face.isRackOpen();
         boolean inRack = face != null && face.isInRack(frame.getMostRecentFocusOwner());
+        Optional<Face.Stand> stand = Optional.ofNullable(face).map(before -> before.stand(lastFocus));
         face = new Face(look, bench, help, rack, door::turn, this::take, this::showFigure);
         library.show();
         FigureDeeds figures = new FigureDeeds(bench, look, face);
@@ -206,10 +232,21 @@ public final class Window {
         FigureView.whenAskedToHold(frame.getRootPane(), figures::hold);
         Handles.in(frame.getRootPane(), new DialHandles(bench));
         face.openRack(rackOpen);
-        face.ledger().leaveText();
+        face.ledger().offer(onEmptyPage());
+        frame.validate();
+        stand.ifPresentOrElse(face::take, face.ledger()::leaveText);
         SwingUtilities.invokeLater(() -> face.keepKeys(inRack));
         frame.revalidate();
         frame.repaint();
+    }
+
+    /** What can be done on a page that holds nothing yet, with its keys. */
+    private List<Map.Entry<String, String>> onEmptyPage() {
+        return deeds.stream()
+                .filter(deed ->
+                        ON_EMPTY_PAGE.contains(deed.words()) && deed.key().isPresent())
+                .map(deed -> Map.entry(deed.words(), Keys.words(deed.key().get())))
+                .toList();
     }
 
     private void watch() {
@@ -222,7 +259,7 @@ public final class Window {
     }
 
     private void showTitle(PageModel now) {
-        frame.setTitle((now.history().isSaved() ? "" : "• ") + now.page().title() + " – Rakeline");
+        frame.setTitle((now.isSaved() ? "" : "• ") + now.page().title() + " – Rakeline");
     }
 
     void take(Shelf.Item item) {
@@ -233,7 +270,7 @@ public final class Window {
     private List<Deed> deeds(FigureDeeds figures) {
         Steps steps = new Steps(bench, rack, () -> face.rack().isAtHand());
         return Stream.of(
-                        new FileDeeds(bench, filing, rescue, handouts, questions()).all(),
+                        new FileDeeds(bench, filing, rescue, handouts, questions(), () -> face.write()).all(),
                         figures.all(),
                         onProgram(),
                         new Deeds(bench, steps, () -> face).onPage(),
@@ -257,7 +294,12 @@ public final class Window {
         show.ifPresentOrElse(
                 Show::toFront,
                 () -> show = Optional.of(Show.on(
-                        frame.getGraphicsConfiguration(), bench, taste.look().palette(), this::shown)));
+                        frame.getGraphicsConfiguration(), bench, taste.look().palette(), this::shown, this::showKeys)));
+    }
+
+    /** The keys of Show, over it. */
+    private void showKeys(Component over) {
+        KeyList.inShow(over, taste.look());
     }
 
     private void shown() {

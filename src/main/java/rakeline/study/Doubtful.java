@@ -9,7 +9,7 @@ import rakeline.quantity.Input;
 import rakeline.quantity.Refusal;
 
 /**
- * A bike as it would be if its numbers were off. Each is redrawn; a radius that is not given is off from the nominal
+ * A bike as it would be if its numbers were off, also where that leaves the range of what is entered. Each is redrawn; a radius that is not given is off from the nominal
  * one of the bead seat and tyre drawn.
  */
 record Doubtful(Bike base, List<Doubt> doubts) {
@@ -48,6 +48,6 @@ record Doubtful(Bike base, List<Doubt> doubts) {
             double from = base.given().has(input) ? base.get(input) : bike.get(input);
             changes.put(input, from + off);
         });
-        return changes.isEmpty() ? bike : bike.redraw(changes);
+        return changes.isEmpty() ? bike : bike.withSolved(changes);
     }
 }

@@ -12,8 +12,8 @@ import rakeline.quantity.Refusal;
 
 /**
  * How much each measure changes per unit of each input, at the bike as it is, every other input as it is.
- * Steps belong to the size of each input and are shortened until slopes agree; where an input stands at an end of its range,
- * they go inward alone. What a slope is good to is told with it.
+ * Steps belong to the size of each input and are shortened until slopes agree; they may leave the range that is
+ * accepted from a person, but go to one side alone where no bicycle lies on the other. What a slope is good to is told with it.
  *
  * @param start the bike as it is, and who rides it
  */

@@ -62,12 +62,14 @@ final class SweepRun {
     static Hold settle(Hold hold, Ride start) {
         checkComplete(hold.measure(), start);
         if (Double.isNaN(hold.by().valueIn(start.bike()))) {
-            throw new Refusal(hold.by().key() + " is not given in "
-                    + start.bike().name() + ", so that " + hold.measure().key() + " cannot be held by it.");
+            throw new Refusal(start.bike().name() + " does not give "
+                    + hold.by().quantity().inSentence() + " (" + hold.by().key() + "), so that "
+                    + hold.measure().quantity().inSentence() + " cannot be held by it.");
         }
         Reading now = hold.measure().read(start);
         if (Double.isNaN(hold.target()) && !(now instanceof Reading.Known)) {
-            throw new Refusal(hold.measure().key() + " cannot be held at its starting value: " + now.reason() + ".");
+            throw new Refusal(hold.measure().quantity().label() + " ("
+                    + hold.measure().key() + ") cannot be held at its starting value: " + now.reason() + ".");
         }
         return Double.isNaN(hold.target()) ? hold.at(now.orNaN()) : hold;
     }
@@ -75,8 +77,8 @@ final class SweepRun {
     /** Refuses a measure that the bike lacks a number for. */
     static void checkComplete(Measure<Ride> measure, Ride start) {
         if (measure.read(start) instanceof Reading.Lacking lacking) {
-            throw new Refusal(measure.key() + " " + lacking.reason() + " in "
-                    + start.bike().name() + ".");
+            throw new Refusal(
+                    start.bike().name() + " does not give what " + measure.key() + " needs: " + lacking.what() + ".");
         }
     }
 

@@ -49,7 +49,7 @@ public record Variation(Bike base, List<Varied> varied) {
     public Bike at(double... values) {
         Map<Input, Double> drawn = changes(Mode.REDRAW, values);
         Map<Input, Double> exchanged = changes(Mode.REFIT, values);
-        Bike redrawn = drawn.isEmpty() ? base : base.redraw(drawn);
+        Bike redrawn = drawn.isEmpty() ? base : base.withSolved(drawn);
         return exchanged.isEmpty() ? redrawn : Refit.of(redrawn, exchanged).bike();
     }
 

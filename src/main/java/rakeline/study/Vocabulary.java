@@ -159,7 +159,7 @@ public record Vocabulary(Map<String, Measure<Ride>> measures, Map<String, String
 
     private static Reading readInput(Setting setting, Bike bike) {
         double value = setting.valueIn(bike);
-        return Double.isNaN(value) ? Reading.lacking(setting.key()) : Reading.of(value);
+        return Double.isNaN(value) ? Reading.lacking(setting.quantity().inSentence()) : Reading.of(value);
     }
 
     private static Map<String, String> constantsOfInputs(Class<?>... holders) {

@@ -1,11 +1,11 @@
 package rakeline.study;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import rakeline.quantity.Decimals;
 import rakeline.quantity.Quantity;
+import rakeline.quantity.Sentences;
 
 /** What the titles of all studies say alike. */
 final class Wording {
@@ -15,8 +15,7 @@ final class Wording {
 
     /** A label inside a sentence; an acronym keeps its capitals. */
     static String lower(String label) {
-        boolean acronym = label.length() > 1 && Character.isUpperCase(label.charAt(1));
-        return acronym ? label : label.substring(0, 1).toLowerCase(Locale.ROOT) + label.substring(1);
+        return Sentences.lower(label);
     }
 
     /** As in {@code head angle 69 to 74°}. */

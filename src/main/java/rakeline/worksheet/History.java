@@ -2,6 +2,7 @@ package rakeline.worksheet;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
 
 /**
@@ -107,6 +108,11 @@ public final class History {
     /** True where what stands equals what was saved, whichever way it came about. */
     public boolean isSaved() {
         return now.equals(saved);
+    }
+
+    /** The same of what an edit leaves of both. */
+    public boolean isSaved(UnaryOperator<Worksheet> edit) {
+        return edit.apply(now).equals(edit.apply(saved));
     }
 
     private static List<Worksheet> append(List<Worksheet> pages, Worksheet page) {

@@ -25,6 +25,7 @@ import org.openjdk.jmh.annotations.Setup;
 import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.TearDown;
 import org.openjdk.jmh.annotations.Warmup;
+import rakeline.catalogue.Roots;
 import rakeline.engine.Outcome;
 import rakeline.engine.Result;
 import rakeline.engine.Session;
@@ -66,7 +67,7 @@ public class WindowBenchmark {
 
     @Setup
     public void open() throws InterruptedException, InvocationTargetException {
-        help = new CodeHelp(Vocabulary.standard(), Sessions::suggestions);
+        help = new CodeHelp(Vocabulary.standard(), Sessions::suggestions, folder -> Roots.bundled());
         for (int i = 0; i < POSITIONS; i++) {
             var bike = DemoBikes.read("road-xs").with(Inputs.HEAD_ANGLE, 69 + 0.2 * i);
             charts.add(Prelude.sweep(bike)

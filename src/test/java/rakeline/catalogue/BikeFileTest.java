@@ -379,6 +379,6 @@ class BikeFileTest {
     }
 
     private static String range(Input input) {
-        return input.quantity().accepted().toString();
+        return input.quantity().acceptedWords();
     }
 }

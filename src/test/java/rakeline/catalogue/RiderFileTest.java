@@ -33,7 +33,7 @@ class RiderFileTest {
 
     @Test
     void aMissingNumberIsNamed() {
-        refused("\"statureMm\": 1780, \"massKg\": 78", "inseamMm is missing");
+        refused("\"statureMm\": 1780, \"massKg\": 78", "missing: inseam (inseamMm, 300..1300 mm)");
     }
 
     @Test
@@ -63,7 +63,7 @@ class RiderFileTest {
 
     @Test
     void contactPointsAreAllOrNothing() {
-        refused(BODY + ", \"contact\": {\"sitXMm\": -200}", "contact.", "is missing");
+        refused(BODY + ", \"contact\": {\"sitXMm\": -200}", "contact.", "hand point wanted, y");
     }
 
     @Test

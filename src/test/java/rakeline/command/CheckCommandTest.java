@@ -3,6 +3,7 @@ package rakeline.command;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -42,6 +43,21 @@ class CheckCommandTest {
     void riderPartsAndParametersAreRead(String file) {
         CommandLineRun run = CommandLineRun.of("check", "demo-data/" + file).isDone();
         assertThat(run.data() + run.messages()).isEmpty();
+    }
+
+    @Test
+    void momentsOfInertiaOfNoBodyAreSaid() throws IOException {
+        String text = Files.readString(Path.of("demo-data/bikes/road-xs.bike.json"), StandardCharsets.UTF_8)
+                .replaceFirst("\"provenance\"", "\"masses\": {\"fork\": {\"productKgM2\": 5}},\n  \"provenance\"");
+        String file = Files.writeString(folder.resolve("odd.bike.json"), text, StandardCharsets.UTF_8)
+                .toString();
+        CommandLineRun check = CommandLineRun.of("check", file);
+        assertThat(check.code()).isEqualTo(1);
+        assertThat(check.messages()).contains("odd.bike.json: no body has the moments of inertia of fork and bar");
+        CommandLineRun measure = CommandLineRun.of("measure", file, "--json").isDone();
+        assertThat(measure.messages()).contains("No body has the moments of inertia of fork and bar");
+        assertThat(measure.json().at("/measures/weaveSpeedMps").isNull()).isTrue();
+        assertThat(measure.json().at("/measures/trailMm").isNumber()).isTrue();
     }
 
     @ParameterizedTest

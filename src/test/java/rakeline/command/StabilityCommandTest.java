@@ -53,7 +53,7 @@ class StabilityCommandTest {
         "'\"mB\": 85', '\"mB\": -85', mB",
         "'\"w\": 1.02', '\"w\": 0', w is 0",
         "'\"rF\": 0.35', '\"rF\": 0', rF",
-        "'\"IBxz\": 2.4', '\"IBxz\": 6', IB is not positive definite",
+        "'\"IBxz\": 2.4', '\"IBxz\": 6', IBxz is 6",
         "'\"IRyy\": 0.12', '\"IRyy\": -0.12', IR",
         "'\"mH\": 4,', '', mH",
         "'\"mH\": 4', '\"mHH\": 4', mHH"

@@ -23,6 +23,8 @@ import rakeline.quantity.Limit;
 import rakeline.quantity.Numbers;
 import rakeline.quantity.Quantity;
 import rakeline.quantity.Range;
+import rakeline.quantity.SourceNote;
+import rakeline.quantity.SourceStanding;
 import rakeline.quantity.Unit;
 
 class ResultCodecTest {
@@ -37,7 +39,7 @@ class ResultCodecTest {
             "Ground to steering axis.",
             "Look out.",
             List.of(new Limit(45, "low", "Source A"), new Limit(75, "high", "")),
-            "Somewhere 1999");
+            List.of(new SourceNote(SourceNote.Part.FORMULA, SourceStanding.COPY, "Somewhere 1999")));
     private static final Quantity HEAD = new Quantity(
             "headAngleDeg",
             "Head angle",
@@ -49,7 +51,7 @@ class ResultCodecTest {
             "Ünï → °",
             "",
             List.of(),
-            "");
+            List.of());
 
     static List<Result> results() {
         Chart chart = new Chart(

@@ -19,11 +19,9 @@ import rakeline.catalogue.chart.ChartFile;
 import rakeline.catalogue.chart.ChartImport;
 import rakeline.geometry.Bike;
 import rakeline.geometry.Bikes;
-import rakeline.geometry.Inputs;
+import rakeline.geometry.ExtremeBikes;
 import rakeline.geometry.Provenance;
 import rakeline.quantity.Entries;
-import rakeline.quantity.Input;
-import rakeline.quantity.Range;
 
 /** Bikes as CSV under a header of keys: what reads it gets equal bikes. */
 class BikesTableTest {
@@ -66,7 +64,7 @@ class BikesTableTest {
         Random random = new Random(9);
         List<Bike> bikes = new ArrayList<>();
         for (int i = 0; i < 50; i++) {
-            bikes.add(Bike.of("Any " + i, any(random), Set.of(), Map.of()));
+            bikes.add(ExtremeBikes.anywhere(random).named("Any " + i));
         }
         assertThat(again(bikes)).isEqualTo(bikes);
     }
@@ -86,17 +84,6 @@ class BikesTableTest {
         ChartImport read = ChartFile.read(csv, "bikes.csv", new ChartImport.Wanted("bikes", "", Map.of()));
         assertThat(read.doubts()).isEmpty();
         return read.bikes();
-    }
-
-    private static Entries any(Random random) {
-        Entries entries = Bikes.whole().given();
-        for (Input input : Inputs.all()) {
-            Range range = input.quantity().accepted();
-            if (!input.equals(Inputs.BB_DROP)) {
-                entries = entries.with(input, range.from() + (range.to() - range.from()) * random.nextDouble());
-            }
-        }
-        return entries;
     }
 
     private static List<Bike> demoBikes() throws IOException {

@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.util.Map;
 import org.junit.jupiter.api.Test;
-import rakeline.quantity.Entries;
 import rakeline.quantity.Refusal;
 
 /** Redrawing, defaults and refusals of a bike. */
@@ -104,10 +103,10 @@ class BikeTest {
 
     @Test
     void aChainstayShorterThanTheDropIsRefused() {
-        Entries given = Bikes.plain().given().with(Map.of(Inputs.CHAINSTAY, 100.0, Inputs.BB_DROP, 120.0));
-        assertThatThrownBy(() -> Bike.of("Flat", given, Bikes.plain().groups(), Map.of()))
+        assertThatThrownBy(() -> Bikes.plain().withSolved(Map.of(Inputs.CHAINSTAY, 100.0, Inputs.BB_DROP, 120.0)))
                 .isInstanceOf(Refusal.class)
-                .hasMessageContaining("frame.chainstayMm is 100");
+                .hasMessageContaining("chainstay of 100 mm (frame.chainstayMm)")
+                .hasMessageContaining("BB drop of 120 mm (frame.bbDropMm)");
     }
 
     @Test
@@ -123,15 +122,65 @@ class BikeTest {
     void notANumberIsRefused() {
         assertThatThrownBy(() -> Bikes.plain().with(Inputs.HEAD_ANGLE, Double.NaN))
                 .isInstanceOf(Refusal.class)
-                .hasMessageContaining("frame.headAngleDeg is NaN");
+                .hasMessageContaining("(frame.headAngleDeg) is NaN");
     }
 
     @Test
-    void aTyreThatTakesTheRadiusOutOfRangeIsRefused() {
-        Bike large = Bikes.plain().with("wheels.front.radiusMm", 449);
-        assertThatThrownBy(() -> large.with("wheels.front.tyreMm", 40))
+    void aTyreMayTakeTheRadiusBeyondWhatIsEntered() {
+        Bike large = Bikes.plain().with("wheels.front.radiusMm", 449).with("wheels.front.tyreMm", 40);
+        assertThat(large.get(Inputs.FRONT_RADIUS)).isEqualTo(461);
+        assertThat(large.beyondEntry()).containsExactly(Inputs.FRONT_RADIUS);
+        assertThat(large.with(Inputs.REACH, 370).get(Inputs.FRONT_RADIUS)).isEqualTo(461);
+    }
+
+    @Test
+    void wheelsThatOverlapCannotBeBuilt() {
+        assertThatThrownBy(() -> Bikes.redrawn(
+                        Bikes.plain(),
+                        Map.of("frame.reachMm", 120.0, "frame.chainstayMm", 200.0, "frame.headAngleDeg", 85.0)))
                 .isInstanceOf(Refusal.class)
-                .hasMessageContaining("wheels.front.radiusMm is 461");
+                .hasMessageContaining("Fixture cannot be built: its wheels overlap")
+                .hasMessageContaining("678.0 mm");
+    }
+
+    @Test
+    void wheelsThatJustDoNotTouchCan() {
+        double touching = Bikes.value(Bikes.plain(), Measures.WHEELBASE) - 2 * 339;
+        assertThat(Bikes.plain().withSolved(Map.of(Inputs.REACH, 366 - touching + 1e-6)))
+                .isNotNull();
+        assertThatThrownBy(() -> Bikes.plain().withSolved(Map.of(Inputs.REACH, 366 - touching)))
+                .isInstanceOf(Refusal.class)
+                .hasMessageContaining("overlap");
+    }
+
+    @Test
+    void aCrownBelowTheAxleCannotBeBuilt() {
+        Bike known = Bikes.redrawn(Bikes.plain(), Map.of("frame.headTubeMm", 350.0, "fork.lowerStackMm", 20.0));
+        double axis = known.side().axisLengthMm();
+        assertThat(known.with(Inputs.STACK, 515 - (axis - 370.01) * known.side().sinHead()))
+                .isNotNull();
+        assertThatThrownBy(() -> known.with(
+                        Inputs.STACK, 515 - (axis - 369.99) * known.side().sinHead()))
+                .isInstanceOf(Refusal.class)
+                .hasMessageContaining("crown would not be above the front axle")
+                .hasMessageContaining("370.0 mm");
+    }
+
+    @Test
+    void aBottomBracketInTheGroundCannotBeBuilt() {
+        assertThatThrownBy(() ->
+                        Bikes.redrawn(Bikes.plain(), Map.of("frame.bbDropMm", 120.0, "wheels.both.radiusMm", 120.0)))
+                .isInstanceOf(Refusal.class)
+                .hasMessageContaining("BB would not be above the ground")
+                .hasMessageContaining("rear wheel radius of 120 mm");
+    }
+
+    @Test
+    void everythingThatIsMissingIsSaidAtOnceInWords() {
+        assertThatThrownBy(() -> Bikes.plain().with(Inputs.STEM_LENGTH, 80))
+                .isInstanceOf(Refusal.class)
+                .hasMessage("Fixture is not whole; missing: headset cover (cockpit.headsetCoverMm, 0..60 mm), spacers"
+                        + " (cockpit.spacersMm, 0..150 mm) and stem angle (cockpit.stemAngleDeg, −60..60°).");
     }
 
     @Test

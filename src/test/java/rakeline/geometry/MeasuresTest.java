@@ -117,24 +117,24 @@ class MeasuresTest {
         Geometry drops = Geometry.of(flat, Hands.DROPS);
         assertThat(Measures.HAND_X.read(drops)).isInstanceOf(Reading.Lacking.class);
         assertThat(Measures.SADDLE_TO_HAND.read(drops)).isInstanceOf(Reading.Lacking.class);
-        assertThat(Measures.SADDLE_TO_HAND.read(drops).reason()).contains("cockpit.bar.reachMm");
+        assertThat(Measures.SADDLE_TO_HAND.read(drops).reason()).contains("bar reach and bar drop");
     }
 
     @Test
     void anAbsentGroupIsNamed() {
-        lacks(Measures.BAR_X, "the group cockpit");
-        lacks(Measures.HAND_X, "the group cockpit.bar");
-        lacks(Measures.STANDOVER, "the group frame.topTube");
-        lacks(Measures.SADDLE_HEIGHT, "the group contact");
-        lacks(Measures.PEDAL_MARGIN_FLAT, "the group crank");
-        lacks(Measures.FRONT_DROP, "the group ride");
-        lacks(Measures.SADDLE_TO_HAND, "the group contact");
+        lacks(Measures.BAR_X, "stem and spacers");
+        lacks(Measures.HAND_X, "a handlebar");
+        lacks(Measures.STANDOVER, "the top tube");
+        lacks(Measures.SADDLE_HEIGHT, "contact points");
+        lacks(Measures.PEDAL_MARGIN_FLAT, "cranks");
+        lacks(Measures.FRONT_DROP, "speed, lean and steering angle");
+        lacks(Measures.SADDLE_TO_HAND, "contact points");
     }
 
     @Test
     void anAbsentKeyOfAPresentGroupIsNamed() {
-        lacks(Measures.AXLE_TO_CROWN_IMPLIED, "frame.headTubeMm");
-        lacks(Measures.STEERER_LEFT, "fork.steererLengthMm");
+        lacks(Measures.AXLE_TO_CROWN_IMPLIED, "head tube and lower headset stack");
+        lacks(Measures.STEERER_LEFT, "steerer length, head tube, lower headset stack and stem and spacers");
     }
 
     private static void lacks(Measure<Geometry> measure, String what) {

@@ -212,11 +212,38 @@ class RefitTest {
     }
 
     @Test
-    void aRefitThatLeavesTheAcceptedRangeIsRefusedWithTheNumber() {
-        Bike steep = Bikes.whole().with(Inputs.HEAD_ANGLE, 84.9);
-        assertThatThrownBy(() -> refit(steep, Map.of("fork.sagMm", 120.0)))
+    void whatATurnSolvesForMayLeaveTheRangeOfWhatIsEntered() {
+        Bike steep = Bikes.redrawn(
+                Bikes.whole(), Map.of("frame.headAngleDeg", 84.9, "frame.headTubeMm", 60.0, "cockpit.bar.dropMm", 0.0));
+        Bike turned = refit(steep, Map.of("fork.sagMm", 120.0)).bike();
+        assertThat(turned.get(Inputs.HEAD_ANGLE)).isGreaterThan(85);
+        assertThat(turned.beyondEntry()).contains(Inputs.HEAD_ANGLE);
+        assertThat(refit(turned, Map.of("fork.sagMm", 0.0)).bike().get(Inputs.HEAD_ANGLE))
+                .isCloseTo(84.9, within(1e-9));
+    }
+
+    @Test
+    void aNumberThatIsFittedIsStillWithinItsRange() {
+        assertThatThrownBy(() -> refit(Bikes.whole(), Map.of("wheels.front.tyreMm", 131.0)))
                 .isInstanceOf(Refusal.class)
-                .hasMessageContaining("frame.headAngleDeg");
+                .hasMessageContaining("wheels.front.tyreMm");
+    }
+
+    @Test
+    void aBarTurnedByATyreMayRiseAboveItsClamp() {
+        Bike flat = Bikes.whole().with(Inputs.BAR_DROP, 0);
+        Bike turned = refit(flat, Map.of("wheels.front.tyreMm", 32.0)).bike();
+        assertThat(turned.get(Inputs.BAR_DROP)).isBetween(-1.0, -0.1);
+    }
+
+    @Test
+    void wheelsThatCannotStandApartAreRefusedInWords() {
+        Bike shortest = Bikes.redrawn(
+                Bikes.plain(),
+                Map.of("frame.reachMm", 150.0, "frame.chainstayMm", 200.0, "wheels.both.radiusMm", 200.0));
+        assertThatThrownBy(() -> refit(shortest, Map.of("wheels.front.radiusMm", 450.0)))
+                .isInstanceOf(Refusal.class)
+                .hasMessageContaining("wheels overlap");
     }
 
     private static Map<String, Double> another() {

@@ -110,7 +110,7 @@ class SideViewTest {
     @Test
     void aBikeWithoutRidingConditionsLacksTheTurnRadius() {
         assertThat(Measures.TURN_RADIUS.read(Geometry.of(Bikes.plain())).reason())
-                .contains("the group ride");
+                .contains("speed, lean and steering angle");
     }
 
     @Test

@@ -134,13 +134,13 @@ class ToeMeasuresTest {
     @Test
     void aBikeWithoutCranksSaysWhichGroupItNeeds() {
         assertThat(ToeMeasures.TOE_ROOM.read(Geometry.of(Bikes.plain())).reason())
-                .contains("the group crank");
+                .contains("cranks");
     }
 
     @Test
     void aBikeWithoutAShoeSaysWhichGroupItNeeds() {
         Bike noShoe = Bikes.redrawn(Bikes.plain(), Map.of("crank.lengthMm", 165.0, "crank.stanceWidthMm", 230.0));
-        assertThat(ToeMeasures.TOE_ROOM.read(Geometry.of(noShoe)).reason()).contains("the group shoe");
+        assertThat(ToeMeasures.TOE_ROOM.read(Geometry.of(noShoe)).reason()).contains("a shoe");
     }
 
     /** The regulation's drawing: 580 mm from BB to the axle, horizontal; BB 270 mm up; pedal centre 120 mm out. */

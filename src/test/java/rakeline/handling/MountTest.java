@@ -1,17 +1,23 @@
 package rakeline.handling;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import rakeline.geometry.Bike;
 import rakeline.geometry.Bikes;
 import rakeline.geometry.Inputs;
 import rakeline.geometry.MassInputs;
+import rakeline.geometry.Measures;
 import rakeline.handling.BicycleParameters.Body;
+import rakeline.quantity.Reading;
+import rakeline.quantity.Refusal;
 import rakeline.rider.BodyPart;
 import rakeline.rider.BodyPart.Inertia;
 
@@ -86,7 +92,45 @@ class MountTest {
     void everyDefaultNamesItsSource() {
         assertThat(Ride.of(Bikes.plain()).mount().used())
                 .hasSize(21)
-                .allSatisfy(mass -> assertThat(mass.origin()).startsWith("default: "));
+                .allSatisfy(mass -> assertThat(mass.origin()).isNotBlank().isNotEqualTo("given"));
+    }
+
+    /** A product of inertia beyond √(roll · yaw), or a flat wheel with more spin than twice a diameter's moment (D). */
+    @ParameterizedTest
+    @CsvSource({
+        "masses.fork.productKgM2, 0.5, fork and bar",
+        "masses.frame.productKgM2, 5, the frame",
+        "masses.frame.pitchKgM2, 5, the frame",
+        "masses.frontWheel.spinKgM2, 0.3, front wheel",
+        "masses.rearWheel.diametralKgM2, 0.01, rear wheel"
+    })
+    void momentsThatNoBodyHasLeaveOutHandlingAlone(String key, double value, String part) {
+        Ride ride = Ride.of(BIKE.with(key, value));
+        assertThat(ride.massKg().reason()).contains(part).contains("kg m²").doesNotContain("definite");
+        assertThat(HandlingMeasures.WEAVE_SPEED.read(ride)).isEqualTo(ride.massKg());
+        assertThat(Measures.TRAIL.read(ride.geometry())).isInstanceOf(Reading.Known.class);
+        assertThatThrownBy(ride::mount)
+                .isInstanceOf(Refusal.class)
+                .hasMessageStartingWith("Fixture cannot be weighed: ");
+    }
+
+    /** Specimens A and B, Moore 2012 (S): A's frame is 2 % beyond the sum of two moments, as measured sets are. */
+    @Test
+    void aMeasuredSetIsTaken() {
+        Map<String, Double> frameOfA = Map.of(
+                "masses.frame.massKg", 9.86,
+                "masses.frame.rollKgM2", 0.530,
+                "masses.frame.yawKgM2", 0.757,
+                "masses.frame.pitchKgM2", 1.316,
+                "masses.frame.productKgM2", -0.116);
+        assertThat(Ride.of(Bikes.redrawn(BIKE, frameOfA)).massKg()).isInstanceOf(Reading.Known.class);
+    }
+
+    @Test
+    void noPartIsWithoutMass() {
+        assertThatThrownBy(() -> BIKE.with(MassInputs.FRONT_WHEEL_MASS, 0))
+                .isInstanceOf(Refusal.class)
+                .hasMessage("Front wheel mass (masses.frontWheel.massKg) is 0 kg; accepted is 0.01..60 kg.");
     }
 
     private static Mount mount(List<BodyPart> body) {

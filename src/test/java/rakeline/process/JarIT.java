@@ -3,13 +3,19 @@ package rakeline.process;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.jar.JarFile;
+import java.util.stream.Stream;
 import java.util.zip.ZipEntry;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** What the jar holds. */
 class JarIT {
@@ -30,12 +36,45 @@ class JarIT {
         assertThat(names()).contains("rakeline/licences/Apache-2.0.txt");
     }
 
+    /** Whatever the sources hold that the program shows or reads, file by file. */
+    @ParameterizedTest
+    @CsvSource({
+        "worksheets, rakeline/bundled/worksheets",
+        "demo-data, rakeline/bundled/demo-data",
+        "src/main/resources/rakeline/licences, rakeline/licences",
+        "src/main/resources/rakeline/shell/guide, rakeline/shell/guide",
+        "src/main/resources/rakeline/handout, rakeline/handout",
+        "src/main/resources/rakeline/catalogue, rakeline/catalogue"
+    })
+    void itHoldsEveryFileOfAFolder(Path folder, String inTheJar) throws IOException {
+        try (Stream<Path> files = Files.walk(folder)) {
+            List<String> wanted = files.filter(Files::isRegularFile)
+                    .map(file ->
+                            inTheJar + "/" + folder.relativize(file).toString().replace('\\', '/'))
+                    .toList();
+            assertThat(wanted).isNotEmpty();
+            assertThat(names()).containsAll(wanted);
+        }
+    }
+
     @Test
-    void itHoldsTheWorksheetsAndTheBikes() {
+    void itHoldsItsTypefaces() {
         assertThat(names())
-                .contains(
-                        "rakeline/bundled/worksheets/welcome.rakeline",
-                        "rakeline/bundled/demo-data/bikes/road-m.bike.json");
+                .anyMatch(name -> name.matches(".*inter/Inter-Regular\\.[ot]tf"))
+                .anyMatch(name -> name.matches(".*/RobotoMono-Regular\\.[ot]tf"))
+                .anyMatch(name -> name.matches(".*/RobotoMono-Bold\\.[ot]tf"))
+                .anyMatch(name -> name.matches(".*/RobotoMono-Italic\\.[ot]tf"));
+    }
+
+    @Test
+    void itHoldsThePageOfEveryInputAndMeasure() throws IOException {
+        assertThat(text("rakeline/help/keys.html")).contains("frame.headAngleDeg", "toeRoomMm", "<svg");
+    }
+
+    @Test
+    void itHoldsWhatHelpSaysOfTheWordsOfTheRows() throws IOException {
+        assertThat(text("rakeline/help/manual.tsv"))
+                .contains("Prelude.sweep(Bike)\t", "Sweeping.hold(String,double)\t");
     }
 
     @Test
@@ -67,6 +106,12 @@ class JarIT {
     @Test
     void noEntryIsThereTwice() {
         assertThat(names()).doesNotHaveDuplicates();
+    }
+
+    private static String text(String name) throws IOException {
+        try (InputStream in = jar.getInputStream(jar.getEntry(name))) {
+            return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+        }
     }
 
     private static List<String> names() {

@@ -1,5 +1,6 @@
 package rakeline.process;
 
+import java.io.File;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
@@ -53,12 +54,29 @@ record Program(Path jar, List<String> javaOptions, String locale, Path folder, O
 
     /** Runs a command to its end. */
     Ended run(String... arguments) {
+        return ended(command(arguments), Optional.empty());
+    }
+
+    /** Runs a class of the tests to its end, with the built jar and the tests' own classes on its class path. */
+    Ended runTest(Class<?> main, String... arguments) {
+        String classPath =
+                jar + File.pathSeparator + Path.of("target", "test-classes").toAbsolutePath();
+        return ended(tool("java", List.of("-cp", classPath, main.getName()), arguments), Optional.empty());
+    }
+
+    /** Runs the JDK's own jshell on the built jar to its end, with lines as they are typed. */
+    Ended runInJShell(String... lines) {
+        List<String> options = List.of("--class-path", jar.toString(), "-s");
+        return ended(tool("jshell", options, "-"), Optional.of(String.join("\n", lines) + "\n/exit\n"));
+    }
+
+    private Ended ended(List<String> command, Optional<String> typed) {
         try {
             Path streams = Files.createTempDirectory("rakeline-streams");
-            Process process = start(streams, arguments);
+            Process process = start(streams, command, typed);
             if (!process.waitFor(PATIENCE_SECONDS, TimeUnit.SECONDS)) {
                 process.destroyForcibly();
-                throw new AssertionError(String.join(" ", arguments) + " has not ended");
+                throw new AssertionError(String.join(" ", command) + " has not ended");
             }
             return new Ended(process.exitValue(), text(streams.resolve("out")), text(streams.resolve("err")));
         } catch (IOException e) {
@@ -71,7 +89,12 @@ record Program(Path jar, List<String> javaOptions, String locale, Path folder, O
 
     /** Starts a command whose streams go into two files of a folder. */
     Process start(Path streams, String... arguments) throws IOException {
-        ProcessBuilder builder = new ProcessBuilder(command(arguments))
+        return start(streams, command(arguments), Optional.empty());
+    }
+
+    private Process start(Path streams, List<String> command, Optional<String> typed) throws IOException {
+        Path input = Files.writeString(streams.resolve("in"), typed.orElse(""));
+        ProcessBuilder builder = new ProcessBuilder(command)
                 .directory(folder.toFile())
                 .redirectOutput(streams.resolve("out").toFile())
                 .redirectError(streams.resolve("err").toFile());
@@ -79,6 +102,7 @@ record Program(Path jar, List<String> javaOptions, String locale, Path folder, O
         List.of("DISPLAY", "LANG", "JAVA_TOOL_OPTIONS", "JDK_JAVA_OPTIONS").forEach(environment::remove);
         environment.put("LC_ALL", locale);
         display.ifPresent(name -> environment.put("DISPLAY", name));
+        typed.ifPresent(text -> builder.redirectInput(input.toFile()));
         return builder.start();
     }
 
@@ -88,6 +112,14 @@ record Program(Path jar, List<String> javaOptions, String locale, Path folder, O
         command.add("-Drakeline.home=" + System.getProperty("rakeline.home"));
         command.addAll(javaOptions);
         command.addAll(List.of("-jar", jar.toString()));
+        command.addAll(List.of(arguments));
+        return command;
+    }
+
+    private static List<String> tool(String name, List<String> options, String... arguments) {
+        List<String> command = new ArrayList<>();
+        command.add(Path.of(System.getProperty("java.home"), "bin", name).toString());
+        command.addAll(options);
         command.addAll(List.of(arguments));
         return command;
     }

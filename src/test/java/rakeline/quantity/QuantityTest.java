@@ -25,7 +25,7 @@ class QuantityTest {
     void aValueOutsideIsRefusedWithKeyAndRange(double value) {
         assertThatThrownBy(() -> HEAD_ANGLE.check(value))
                 .isInstanceOf(Refusal.class)
-                .hasMessageContaining("headAngleDeg is " + Decimals.shortest(value))
+                .hasMessageContaining("(headAngleDeg) is " + Decimals.shown(value))
                 .hasMessageContaining("50..85");
     }
 

@@ -220,7 +220,7 @@ class EditingTest {
     @Test
     void theListOfWordsIsLegibleWhereOneFits() {
         type("r3", 0, text("r3").length());
-        window.robot().enterText("wheelbaseM");
+        window.robot().enterText("drawFo");
         press(KeyEvent.VK_CONTROL, KeyEvent.VK_SPACE);
         window.await(
                 "the list and what the word means are there", () -> heights().size() == 2);

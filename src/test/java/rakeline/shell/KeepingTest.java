@@ -118,7 +118,7 @@ class KeepingTest {
                 "it is saved", () -> window.window().bench().model().history().isSaved());
         window.choose("Page", "Earlier versions…");
         answer("Bring it back");
-        awaitPage(PAGE);
+        awaitPage(PAGE.withPick("xs", "bikes/xs.bike.json"));
         window.choose("Edit", "Undo");
         assertThat(window.model().page()).isEqualTo(later);
     }

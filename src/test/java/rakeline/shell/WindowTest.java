@@ -252,7 +252,8 @@ class WindowTest {
     @Test
     void aSavedPageSaysSoAndStandsInItsFile() {
         Path file = savedPage();
-        assertThat(PageFile.open(SafeFile.onDisk(), file).page()).isEqualTo(Samples.slackHeadAngles());
+        assertThat(PageFile.open(SafeFile.onDisk(), file).page())
+                .isEqualTo(Samples.slackHeadAngles().withPick("xs", "bikes/xs.bike.json"));
         assertThat(window.label("about")).isEqualTo("for the educator · saved");
     }
 

@@ -141,7 +141,9 @@ class SeekTest {
     @Test
     void aMeasureThatLacksANumberIsRefused() {
         Seek seek = new Seek(Ride.of(Bikes.plain()), HEAD, Rides.target("toeRoomMm", 0), Optional.empty());
-        assertThatThrownBy(seek::run).isInstanceOf(Refusal.class).hasMessageContaining("needs the group crank");
+        assertThatThrownBy(seek::run)
+                .isInstanceOf(Refusal.class)
+                .hasMessageContaining("does not give what toeRoomMm needs: cranks and a shoe");
     }
 
     @Test

@@ -274,7 +274,7 @@ class SweepTest {
         refused(
                 () -> sweep(Bikes.plain(), "frame.headAngleDeg", Steps.of(70, 74, 1), "toeRoomMm"),
                 "toeRoomMm",
-                "group crank");
+                "cranks and a shoe");
     }
 
     @Test
@@ -302,7 +302,7 @@ class SweepTest {
                         measure("trailMm"),
                         "wheels.front.mudguardGapMm"),
                 "wheels.front.mudguardGapMm",
-                "not given");
+                "does not give");
     }
 
     @Test

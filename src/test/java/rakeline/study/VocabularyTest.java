@@ -178,7 +178,7 @@ class VocabularyTest {
                         .tracked("crank.lengthMm")
                         .read(Ride.of(Bikes.plain()))
                         .reason())
-                .contains("crank.lengthMm");
+                .contains("crank length");
     }
 
     @Test

@@ -23,7 +23,7 @@ import rakeline.quantity.Input;
  */
 final class Closing {
     /** Stands in while a number is looked for; what is solved does not depend on it. */
-    private static final Map<Input, Double> STAND_IN = Map.of(Inputs.STACK, 500.0, Inputs.REACH, 380.0);
+    private static final Map<Input, Double> STAND_IN = Map.of(Inputs.STACK, 800.0, Inputs.REACH, 500.0);
 
     /** What is assumed where a chart gives other numbers of its group. Source: common practice, road cranks 230 to 270 mm. */
     static final Map<Input, Double> ASSUMED = Map.of(Inputs.STANCE_WIDTH, 250.0);

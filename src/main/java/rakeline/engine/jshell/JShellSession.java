@@ -151,6 +151,7 @@ final class JShellSession implements Session {
         }
         for (Runnable next = asked.poll(); next != null; next = asked.poll()) {
             onlyDials = false;
+            idle = false;
             next.run();
         }
         if (!page.hasWork() || !onlyDials) {
@@ -175,6 +176,7 @@ final class JShellSession implements Session {
     }
 
     private void takeMoves(PageRun page) {
+        idle &= !hasMoved();
         onlyDials = !page.hasWork();
         for (String name : List.copyOf(movedDials.keySet())) {
             page.dial(name, movedDials.remove(name));

@@ -98,8 +98,8 @@ public final class Svg {
         if (family.contains("Inter")) {
             element.setAttribute("font-family", FALLBACKS);
             element.setAttribute("font-weight", family.contains("Semi") ? "600" : "400");
-        } else if (family.contains("JetBrains")) {
-            element.setAttribute("font-family", "'JetBrains Mono', Consolas, 'DejaVu Sans Mono', monospace");
+        } else if (family.contains("Roboto Mono")) {
+            element.setAttribute("font-family", "'Roboto Mono', Consolas, 'DejaVu Sans Mono', monospace");
         } else if (!family.isEmpty()) {
             element.setAttribute("font-family", family.contains("mono") ? "monospace" : "sans-serif");
         }

@@ -5,22 +5,28 @@ import java.awt.FontFormatException;
 import java.io.IOException;
 import java.io.InputStream;
 
-/** The typefaces of page and figures, read from the libraries that carry them; no window toolkit is started. */
+/** The typefaces of page and figures, which come with the program; no window toolkit is started. */
 public final class Typefaces {
-    private static final String FOLDER = "/com/formdev/flatlaf/fonts/";
+    private static final String INTER = "/com/formdev/flatlaf/fonts/inter/Inter-";
+    private static final String MONO = "RobotoMono-";
 
     /** Running text. */
-    public static final Typefaces TEXT = new Typefaces("inter/Inter-Regular.otf", Font.SANS_SERIF, Font.PLAIN);
+    public static final Typefaces TEXT = new Typefaces(INTER + "Regular.otf", Font.SANS_SERIF, Font.PLAIN);
 
     /** Titles, labels, headings. */
-    public static final Typefaces STRONG = new Typefaces("inter/Inter-SemiBold.otf", Font.SANS_SERIF, Font.BOLD);
+    public static final Typefaces STRONG = new Typefaces(INTER + "SemiBold.otf", Font.SANS_SERIF, Font.BOLD);
 
     /** Code, and figures that must be of one width. */
-    public static final Typefaces FIGURES =
-            new Typefaces("jetbrains_mono/JetBrainsMono-Regular.ttf", Font.MONOSPACED, Font.PLAIN);
+    public static final Typefaces FIGURES = new Typefaces(MONO + "Regular.ttf", Font.MONOSPACED, Font.PLAIN);
+
+    /** What stands out in code. */
+    public static final Typefaces CODE_STRONG = new Typefaces(MONO + "Bold.ttf", Font.MONOSPACED, Font.BOLD);
+
+    /** What is said in code, not done. */
+    public static final Typefaces CODE_SLANTED = new Typefaces(MONO + "Italic.ttf", Font.MONOSPACED, Font.ITALIC);
 
     /** What is said in passing. */
-    public static final Typefaces SLANTED = new Typefaces("inter/Inter-Italic.otf", Font.SANS_SERIF, Font.ITALIC);
+    public static final Typefaces SLANTED = new Typefaces(INTER + "Italic.otf", Font.SANS_SERIF, Font.ITALIC);
 
     private final String resource;
     private final Font font;
@@ -49,7 +55,7 @@ public final class Typefaces {
     }
 
     private static InputStream open(String resource) {
-        InputStream in = Typefaces.class.getResourceAsStream(FOLDER + resource);
+        InputStream in = Typefaces.class.getResourceAsStream(resource);
         if (in == null) {
             throw new IllegalStateException("The typeface " + resource + " is missing.");
         }

@@ -45,7 +45,8 @@ public final class DialHandles implements Handles {
             Scale scale = Scale.of(dial);
             double to = scale.at(scale.nearest(Math.max(dial.min(), Math.min(dial.max(), value))));
             if (to != dial.value()) {
-                bench.dial(dial.name(), to, dial.label() + " " + shown(dial, to));
+                String end = to == dial.min() || to == dial.max() ? ", an end of its range" : "";
+                bench.dial(dial.name(), to, dial.label() + " " + shown(dial, to) + end);
             }
         });
     }

@@ -8,12 +8,16 @@ import javax.swing.JSlider;
 import rakeline.engine.Control;
 import rakeline.shell.look.Look;
 
-/** The slider of a dial: it stands only at min + n·step and at both ends; the bike's own value is a tick. */
+/**
+ * The slider of a dial: it stands only at min + n·step and at both ends; the bike's own value is a tick. A value between
+ * two places stays as it is until the slider is moved.
+ */
 final class DialSlider extends JSlider {
     private final transient Look look;
     private transient Scale scale;
     private double own = Double.NaN;
     private boolean showing;
+    private int place;
 
     DialSlider(Look look, DoubleConsumer moved, Runnable letGo) {
         super(0, 1);
@@ -22,7 +26,10 @@ final class DialSlider extends JSlider {
         setUI(new OwnTick());
         addChangeListener(event -> {
             if (!showing) {
-                moved.accept(scale.at(getValue()));
+                if (getValue() != place) {
+                    place = getValue();
+                    moved.accept(scale.at(place));
+                }
                 if (!getValueIsAdjusting()) {
                     letGo.run();
                 }
@@ -38,7 +45,8 @@ final class DialSlider extends JSlider {
         setMaximum(scale.last());
         setExtent(0);
         if (!getValueIsAdjusting()) {
-            setValue(scale.nearest(dial.value()));
+            place = scale.nearest(dial.value());
+            setValue(place);
         }
         showing = false;
         repaint();

@@ -39,6 +39,9 @@ public final class FigureView extends JPanel implements Heights.Flowing {
 
     private static final int TALLEST_DRAWING = 420;
 
+    /** How much of a figure that is not of now is covered, of 255. */
+    private static final int VEIL = 165;
+
     private final transient Look look;
     private transient Optional<Figure> figure = Optional.empty();
     private transient Optional<FigurePainter> painter = Optional.empty();
@@ -49,6 +52,7 @@ public final class FigureView extends JPanel implements Heights.Flowing {
     private final transient DrawingHand closer = new DrawingHand(this);
     private final transient GripHand gripping = new GripHand(this);
     private final transient GripKeys handle = new GripKeys(this, gripping);
+    private boolean faded;
     private int measuredWidth = -1;
     private int measuredHeight;
 
@@ -225,6 +229,18 @@ public final class FigureView extends JPanel implements Heights.Flowing {
         return figure instanceof Table ? "Table" : "Drawing";
     }
 
+    /** Fades what is not of now; the words that say so are its owner's. */
+    public void fade(boolean old) {
+        if (old != faded) {
+            faded = old;
+            repaint();
+        }
+    }
+
+    public boolean isFaded() {
+        return faded;
+    }
+
     /** The figure shown. */
     public Optional<Figure> figure() {
         return figure;
@@ -312,6 +328,10 @@ public final class FigureView extends JPanel implements Heights.Flowing {
         });
         painter.ifPresent(some -> draw(some, (Graphics2D) pen.create()));
         gripping.draw(pen, look, handle.taken());
+        if (faded) {
+            pen.setColor(new Color(ground.getRed(), ground.getGreen(), ground.getBlue(), VEIL));
+            pen.fillRect(0, 0, getWidth(), getHeight());
+        }
         if (isFocusOwner()) {
             pen.setColor(look.edge());
             pen.drawRect(0, 0, getWidth() - 1, getHeight() - 1);

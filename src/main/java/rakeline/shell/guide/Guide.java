@@ -141,7 +141,7 @@ public final class Guide {
 
     private void find() {
         found.clear();
-        topics.stream().filter(topic -> topic.has(search.getText().strip())).forEach(found::addElement);
+        Topic.find(topics, search.getText()).forEach(found::addElement);
         if (!found.isEmpty()) {
             list.setSelectedIndex(0);
         }

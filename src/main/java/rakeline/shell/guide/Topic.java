@@ -89,11 +89,25 @@ record Topic(List<String> names, String title, String text) {
         return names.contains(name);
     }
 
-    /** Whether title or names have these words in them. */
-    boolean has(String words) {
-        String wanted = words.toLowerCase(Locale.ROOT);
+    /** Those that have words in their title or names, then those that have them, or each of them, in their text. */
+    static List<Topic> find(List<Topic> all, String words) {
+        String wanted = words.strip().toLowerCase(Locale.ROOT);
+        List<Topic> called =
+                all.stream().filter(topic -> topic.isCalledLike(wanted)).toList();
+        Stream<Topic> said =
+                all.stream().filter(topic -> !called.contains(topic) && topic.says(List.of(wanted.split("\\s+"))));
+        return Stream.concat(called.stream(), said).toList();
+    }
+
+    private boolean isCalledLike(String wanted) {
         return Stream.concat(Stream.of(title), names.stream())
                 .anyMatch(each -> each.toLowerCase(Locale.ROOT).contains(wanted));
+    }
+
+    /** Whether title and text have each of these words in them. */
+    private boolean says(List<String> words) {
+        String all = (title + "\n" + text.replace("\\", "")).toLowerCase(Locale.ROOT);
+        return words.stream().allMatch(all::contains);
     }
 
     @Override

@@ -2,6 +2,7 @@ package rakeline.shell.ledger;
 
 import java.lang.reflect.Method;
 import java.lang.reflect.Modifier;
+import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
@@ -10,15 +11,19 @@ import java.util.TreeMap;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.function.Consumer;
+import java.util.function.Function;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import javax.swing.SwingUtilities;
+import rakeline.catalogue.Roots;
 import rakeline.engine.Suggestions;
 import rakeline.help.Glossary;
 import rakeline.help.Manual;
+import rakeline.prelude.NamedText;
 import rakeline.prelude.Prelude;
 import rakeline.quantity.Lazy;
+import rakeline.quantity.Quantity;
 import rakeline.study.Vocabulary;
 import rakeline.worksheet.Row;
 import rakeline.worksheet.Worksheet;
@@ -42,14 +47,17 @@ public final class CodeHelp implements AutoCloseable {
     private final Supplier<Suggestions> opens;
     private Optional<Suggestions> suggestions = Optional.empty();
     private final Lazy<Manual> manual = Lazy.of(Manual::load);
-    private final Lazy<List<Word>> words = Lazy.of(this::collect);
+
+    private final Function<Optional<Path>, Roots> roots;
 
     /**
      * @param suggestions opens what knows Java and the rows above; called off the event thread
+     * @param roots where the rows of a page find files, by the folder that the page is in
      */
-    public CodeHelp(Vocabulary vocabulary, Supplier<Suggestions> suggestions) {
+    public CodeHelp(Vocabulary vocabulary, Supplier<Suggestions> suggestions, Function<Optional<Path>, Roots> roots) {
         glossary = Glossary.of(vocabulary.quantities(), vocabulary.constants());
         opens = suggestions;
+        this.roots = roots;
     }
 
     /** On the thread of the words alone. */
@@ -81,29 +89,10 @@ public final class CodeHelp implements AutoCloseable {
                                 Collectors.toList())));
     }
 
-    /** Keys, constants and the words of the prelude. */
-    List<Word> words() {
-        return words.get();
-    }
-
-    private List<Word> collect() {
-        Stream<Word> named = glossary.beginning("").entrySet().stream()
-                .map(entry -> new Word(entry.getKey(), entry.getValue().heading(), glossary.entry(entry.getValue())));
-        return Stream.concat(named, methods().map(this::word)).toList();
-    }
-
     private static Stream<Method> methods() {
         return Prelude.FACADES.stream()
                 .flatMap(facade -> Arrays.stream(facade.getDeclaredMethods()))
                 .filter(method -> Modifier.isPublic(method.getModifiers()) && !method.isSynthetic());
-    }
-
-    private Word word(Method method) {
-        String signature = signature(method);
-        return new Word(
-                method.getName() + "(",
-                signature,
-                Stream.concat(Stream.of(signature), about(method).stream()).toList());
     }
 
     private static String signature(Method method) {
@@ -128,19 +117,49 @@ public final class CodeHelp implements AutoCloseable {
         return parameter.isVarArgs() ? simple.replaceFirst("\\[\\]$", "...") : simple;
     }
 
-    /** Asks for what fits at a place; the answer comes on the event thread. */
-    void ask(Worksheet page, String row, int caret, Consumer<Offered> answer) {
+    /**
+     * Asks for what fits at a place; the answer comes on the event thread.
+     *
+     * @param folder that of the page, where it has one
+     */
+    void ask(Worksheet page, Optional<Path> folder, String row, int caret, Consumer<Offered> answer) {
         thread.execute(() -> {
-            Suggestions.Offer offer = suggestions().at(page, row, caret);
-            List<Word> found = offer.words().stream().map(this::word).toList();
-            SwingUtilities.invokeLater(() -> answer.accept(new Offered(offer.from(), found)));
+            Offered found = offered(page, folder, row, caret);
+            SwingUtilities.invokeLater(() -> answer.accept(found));
         });
     }
 
-    /** Words for what is typed from a place of the text on. */
-    record Offered(int from, List<Word> words) {}
+    /** What fits at a place; takes its time. */
+    Offered offered(Worksheet page, Optional<Path> folder, String row, int caret) {
+        Suggestions.Offer offer = suggestions().at(page, row, caret);
+        Stream<Word> named = offer.parameters().stream()
+                .flatMap(name -> NamedText.of(name).stream())
+                .flatMap(text -> text.texts(roots.apply(folder)).stream())
+                .distinct()
+                .map(this::text);
+        return new Offered(
+                offer.from(),
+                Stream.concat(offer.words().stream().map(this::word), named).toList());
+    }
+
+    /** Words for what is typed from a place of the text on, best first. */
+    record Offered(int from, List<Word> words) {
+        Offered {
+            words = List.copyOf(words);
+        }
+    }
+
+    private Word text(String text) {
+        return glossary.find(text)
+                .map(quantity -> new Word(text, quantity.heading(), glossary.entry(quantity)))
+                .orElse(new Word(text, "", List.of()));
+    }
 
     private Word word(Suggestions.Suggestion suggestion) {
+        Optional<Quantity> constant = glossary.find(suggestion.word());
+        if (constant.isPresent()) {
+            return text(suggestion.word());
+        }
         List<String> entry = suggestion.signatures().stream()
                 .flatMap(signature -> Stream.concat(Stream.of(signature), manual.get().signature(signature).stream()))
                 .toList();

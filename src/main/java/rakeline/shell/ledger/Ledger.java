@@ -5,9 +5,13 @@ import java.awt.Dimension;
 import java.awt.Graphics;
 import java.awt.KeyboardFocusManager;
 import java.awt.Rectangle;
+import java.awt.event.KeyAdapter;
+import java.awt.event.KeyEvent;
+import java.awt.event.MouseAdapter;
+import java.awt.event.MouseEvent;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
@@ -15,6 +19,9 @@ import java.util.function.Consumer;
 import javax.swing.JPanel;
 import javax.swing.Scrollable;
 import javax.swing.SwingUtilities;
+import javax.swing.text.Caret;
+import javax.swing.text.DefaultCaret;
+import javax.swing.text.JTextComponent;
 import rakeline.engine.Outcome;
 import rakeline.engine.State;
 import rakeline.shell.look.Heights;
@@ -35,9 +42,10 @@ public final class Ledger extends JPanel implements Scrollable, Bench.View {
     private final transient CodeHelp help;
     private final transient RowDrag drag = new RowDrag(new Dropping());
     private final transient List<RowView> rows = new ArrayList<>();
+    private final Beginning beginning;
     private double share = SHARE_AT_FIRST;
     private boolean wide = true;
-    private Optional<String> lastSelected = Optional.empty();
+    private Optional<String> lastSelected;
     private transient Optional<Typed> typed = Optional.empty();
     private transient OptionalInt dropAt = OptionalInt.empty();
 
@@ -46,14 +54,73 @@ public final class Ledger extends JPanel implements Scrollable, Bench.View {
         this.look = look;
         this.bench = bench;
         this.help = help;
+        lastSelected = bench.model().selected();
+        beginning = new Beginning(look);
+        add(beginning);
         setBackground(look.paper());
         setFocusable(true);
         getAccessibleContext().setAccessibleName("Page");
+        addMouseListener(new MouseAdapter() {
+            @Override
+            public void mousePressed(MouseEvent event) {
+                if (isBlank()) {
+                    begin("");
+                }
+            }
+        });
+        addKeyListener(new KeyAdapter() {
+            @Override
+            public void keyTyped(KeyEvent event) {
+                if (isBlank() && isPrintable(event)) {
+                    begin(String.valueOf(event.getKeyChar()));
+                }
+            }
+        });
+    }
+
+    private static boolean isPrintable(KeyEvent event) {
+        return !Character.isISOControl(event.getKeyChar())
+                && event.getKeyChar() != KeyEvent.CHAR_UNDEFINED
+                && !event.isControlDown()
+                && !event.isMetaDown();
+    }
+
+    /** Whether the page holds nothing yet: no row, or rows without a word. */
+    private boolean isBlank() {
+        return bench.model().rows().stream().allMatch(row -> row.text().isBlank());
+    }
+
+    /** Lets the author type in the selected row of an empty page, or in a first one. */
+    private void begin(String typed) {
+        bench.view(Worksheet.View.WRITE);
+        if (bench.model().rows().isEmpty()) {
+            Row first = Row.Snippet.of(bench.model().page().freshId(), typed);
+            bench.act("snippet added", page -> page.insert(0, first));
+            bench.select(first.id());
+        }
+        editSelected();
+        selectedView().ifPresent(view -> caret(view, typed.length(), typed.length()));
+    }
+
+    /** Puts the caret into what is typed in, with a selection from a mark on. */
+    private static void caret(RowView view, int mark, int dot) {
+        if (view.author().editor() instanceof JTextComponent text) {
+            int end = text.getDocument().getLength();
+            text.setCaretPosition(Math.min(mark, end));
+            text.moveCaretPosition(Math.min(dot, end));
+        }
+    }
+
+    /** Lists what can be done on an empty page, with its keys. */
+    public void offer(List<Map.Entry<String, String>> wordsAndKeys) {
+        beginning.offer(wordsAndKeys);
     }
 
     @Override
     public void show(PageModel now) {
         matchRows(now.rows());
+        beginning.setVisible(now.allowed() && isBlank());
+        beginning.say(!rows.isEmpty());
         Columns columns = columns();
         Set<String> selection = Set.copyOf(now.selection());
         for (int i = 0; i < rows.size(); i++) {
@@ -120,14 +187,20 @@ public final class Ledger extends JPanel implements Scrollable, Bench.View {
         }
     }
 
-    /** Once the row at hand has run because it was typed in, what it came to is brought in sight. */
+    /**
+     * Once the row at hand has run because it was typed in, what it came to is brought in sight; where it came to nothing
+     * and the figure of before stays, nothing moves.
+     */
     private void follow(PageModel now) {
         Optional<String> pending = now.selected().filter(now::isPending);
         if (pending.isPresent()) {
             typed = pending.map(row -> Typed.in(now, row));
         } else if (typed.filter(row -> row.hasRun(now)).isPresent()) {
+            boolean isNew = !now.isOld(typed.get().row());
             typed = Optional.empty();
-            SwingUtilities.invokeLater(() -> selectedView().ifPresent(this::scrollToResult));
+            if (isNew) {
+                SwingUtilities.invokeLater(() -> selectedView().ifPresent(this::scrollToResult));
+            }
         }
         typed = typed.filter(row -> now.selected().equals(Optional.of(row.row())));
     }
@@ -158,9 +231,60 @@ public final class Ledger extends JPanel implements Scrollable, Bench.View {
         selectedView().ifPresent(view -> view.author().edit());
     }
 
-    /** Puts the focus on the selected row itself, out of its text. */
+    /** Puts the focus on the selected row itself, out of its text; on the page where it has none. */
     public void leaveText() {
-        selectedView().ifPresent(Component::requestFocusInWindow);
+        selectedView().ifPresentOrElse(Component::requestFocusInWindow, this::requestFocusInWindow);
+    }
+
+    /**
+     * Where a reader or author is on the page, so that it can be shown again as it was.
+     *
+     * @param row the row at the upper edge of what is in sight, or none
+     * @param share how much of that row lies above the edge, as a part of its height
+     * @param typing in which row someone types, or none
+     * @param dot where the caret stands in it
+     * @param mark where the selection began there
+     */
+    public record Sight(Optional<String> row, double share, Optional<String> typing, int dot, int mark) {}
+
+    /**
+     * What is in sight now, and where someone types.
+     *
+     * @param focused the part of the window that had the keys last
+     */
+    public Sight sight(Optional<Component> focused) {
+        int top = getVisibleRect().y;
+        Optional<RowView> first = rows.stream()
+                .filter(view -> view.getY() + view.getHeight() > top)
+                .findFirst();
+        double share = first.map(view -> (top - view.getY()) / (double) Math.max(1, view.getHeight()))
+                .orElse(0.0);
+        Optional<RowView> typing = rows.stream()
+                .filter(view -> focused.equals(Optional.of(view.author().editor())))
+                .findFirst();
+        Caret caret = typing.map(view -> view.author().editor()).filter(JTextComponent.class::isInstance).stream()
+                .map(editor -> ((JTextComponent) editor).getCaret())
+                .findFirst()
+                .orElseGet(DefaultCaret::new);
+        return new Sight(first.map(RowView::id), share, typing.map(RowView::id), caret.getDot(), caret.getMark());
+    }
+
+    /** Lets someone type on where they typed; false: nobody did. */
+    public boolean typeOn(Sight sight) {
+        Optional<RowView> typing = sight.typing().flatMap(this::view);
+        typing.ifPresent(view -> {
+            view.author().edit();
+            caret(view, sight.mark(), sight.dot());
+        });
+        return typing.isPresent();
+    }
+
+    /** Brings in sight what was; to be called once the page is laid out. */
+    public void look(Sight sight) {
+        sight.row().flatMap(this::view).ifPresent(view -> {
+            int top = view.getY() + (int) Math.round(sight.share() * view.getHeight());
+            scrollRectToVisible(new Rectangle(0, top, 1, Math.max(1, getVisibleRect().height)));
+        });
     }
 
     /** The selected row's figure, if it shows one. */
@@ -248,6 +372,8 @@ public final class Ledger extends JPanel implements Scrollable, Bench.View {
             row.setBounds(0, y, getWidth(), height);
             y += height;
         }
+        Dimension size = beginning.getPreferredSize();
+        beginning.setBounds(columns.textX(), y + look.space(6), size.width, size.height);
     }
 
     @Override
@@ -263,10 +389,10 @@ public final class Ledger extends JPanel implements Scrollable, Bench.View {
     public Dimension getPreferredSize() {
         Columns columns = columns();
         rows.forEach(row -> row.resize(columns));
-        int height = Arrays.stream(getComponents())
-                .mapToInt(row -> Heights.of(row, columns.width()))
-                .sum();
-        return new Dimension(columns.width(), height + look.space(10));
+        int height =
+                rows.stream().mapToInt(row -> Heights.of(row, columns.width())).sum();
+        int below = beginning.isVisible() ? beginning.getPreferredSize().height : 0;
+        return new Dimension(columns.width(), height + below + look.space(10));
     }
 
     @Override

@@ -1,8 +1,10 @@
 package rakeline.shell.ledger;
 
+import java.awt.Component;
 import java.awt.event.MouseListener;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import javax.swing.JTextArea;
 import rakeline.engine.Outcome;
 import rakeline.engine.Result;
@@ -12,6 +14,7 @@ import rakeline.figure.Figure;
 import rakeline.figure.Table;
 import rakeline.shell.figures.FigureView;
 import rakeline.shell.figures.TableKeys;
+import rakeline.shell.look.Heights;
 import rakeline.shell.look.Look;
 import rakeline.shell.look.Pile;
 import rakeline.shell.look.Words;
@@ -25,10 +28,13 @@ final class ResultView extends Pile {
     private final JTextArea printed;
     private final JTextArea value;
     private final TableKeys keys;
+    private final JTextArea age;
+    private final Pile said;
     private Optional<FigureView> figure = Optional.empty();
     private static final Outcome NOTHING = Outcome.bare("", State.OUT_OF_DATE, "");
 
     private transient Outcome shown = NOTHING;
+    private boolean old;
 
     /**
      * @param pressed hears of a press anywhere on it
@@ -38,25 +44,79 @@ final class ResultView extends Pile {
         this.look = look;
         this.pressed = pressed;
         message = Words.paragraph("", look.body(), look.ink());
+        age = Words.paragraph("", look.body(), look.ink());
         keys = new TableKeys(look, part -> figure.ifPresent(view -> view.show(part)));
         details = Words.paragraph("", look.digits(12), look.soft());
         printed = Words.paragraph("", look.digits(12), look.ink());
         value = Words.paragraph("", look.body(), look.ink());
-        for (JTextArea words : List.of(message, details, printed, value)) {
-            words.addMouseListener(pressed);
-            add(words);
-        }
-        show(NOTHING);
+        said = new Pile(look.space(1));
+        said.setBackground(look.card());
+        age.setName("age of the figure");
+        List.of(age, message, details).forEach(said::add);
+        List.of(said, printed, value).forEach(this::add);
+        List.of(age, message, details, printed, value).forEach(words -> words.addMouseListener(pressed));
+        show(NOTHING, Optional.empty(), false);
     }
 
-    /** Shows how the row stands. */
-    void show(Outcome standing) {
+    /**
+     * Shows how the row stands.
+     *
+     * @param before the figure of its last run, where it has no result now
+     * @param nowOld whether what is shown is not of now
+     */
+    void show(Outcome standing, Optional<Figure> before, boolean nowOld) {
         shown = standing;
         String[] parts = standing.message().split("\n", 2);
         put(message, sentence(standing));
         put(details, parts.length > 1 ? parts[1].strip() : "");
         put(printed, standing.printed().stripTrailing());
-        standing.result().ifPresentOrElse(result -> showResult(standing.name(), result), this::showNone);
+        standing.result()
+                .or(() -> before.map(Result.Shown::new))
+                .ifPresentOrElse(result -> showResult(standing.name(), result), this::showNone);
+        age(nowOld && hasFigure());
+    }
+
+    /** A figure that is not of now stays in its place, faded, and what is said of it stands upon it. */
+    private void age(boolean nowOld) {
+        old = nowOld;
+        figure.ifPresent(view -> view.fade(old));
+        put(age, old ? Words.ofBefore(shown.state().words()) : "");
+        said.setOpaque(old);
+        said.setBorder(old ? look.room(1, 2, 1, 2) : null);
+        revalidate();
+        repaint();
+    }
+
+    @Override
+    protected boolean isApart(Component component) {
+        return old && component == said || component == said && sayings().noneMatch(Component::isVisible);
+    }
+
+    private Stream<JTextArea> sayings() {
+        return Stream.of(age, message, details);
+    }
+
+    @Override
+    public int heightFor(int width) {
+        return old ? Math.max(super.heightFor(width), Heights.of(said, width)) : super.heightFor(width);
+    }
+
+    @Override
+    public void doLayout() {
+        super.doLayout();
+        if (old) {
+            int top = figure.map(Component::getY).orElse(0);
+            int height = Heights.of(said, getWidth());
+            said.setBounds(0, Math.min(top, Math.max(0, getHeight() - height)), getWidth(), height);
+        } else if (isApart(said)) {
+            said.setBounds(0, 0, 0, 0);
+        }
+    }
+
+    /** What is said of an old figure stands upon it. */
+    @Override
+    public boolean isOptimizedDrawingEnabled() {
+        return false;
     }
 
     private static String sentence(Outcome standing) {

@@ -120,7 +120,7 @@ final class RowView extends JPanel implements Heights.Flowing {
         selected = selection.contains(id);
         boolean reading = now.view() == Worksheet.View.READ;
         if (row instanceof Row.Snippet) {
-            result.show(now.seen(row));
+            result.show(now.seen(row), now.figureBefore(id), now.isOld(id));
             gutter.show(now.standing(id));
             reshape(RowShape.of(result, columns));
         } else {

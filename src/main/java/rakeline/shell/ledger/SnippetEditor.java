@@ -1,7 +1,5 @@
 package rakeline.shell.ledger;
 
-import java.awt.Color;
-import java.awt.Font;
 import java.awt.event.ActionEvent;
 import javax.swing.InputMap;
 import javax.swing.KeyStroke;
@@ -105,29 +103,27 @@ final class SnippetEditor extends RSyntaxTextArea {
         SwingUtilities.replaceUIInputMap(this, WHEN_FOCUSED, plain);
     }
 
+    /** Names stand in ink; numbers by weight, texts by slant and colour, words of Java and comments step back. */
     private static SyntaxScheme scheme(Look look) {
         SyntaxScheme scheme = new SyntaxScheme(false);
-        Font plain = look.code();
         for (int type = 0; type < scheme.getStyleCount(); type++) {
-            scheme.setStyle(type, new Style(colour(type, look), null, font(type, plain)));
+            scheme.setStyle(type, style(type, look));
         }
         return scheme;
     }
 
-    private static Color colour(int type, Look look) {
+    private static Style style(int type, Look look) {
         return switch (type) {
             case TokenTypes.LITERAL_STRING_DOUBLE_QUOTE, TokenTypes.LITERAL_CHAR, TokenTypes.LITERAL_BACKQUOTE ->
-                look.quoted();
+                new Style(look.quoted(), null, look.codeSlanted());
             case TokenTypes.LITERAL_NUMBER_DECIMAL_INT,
                     TokenTypes.LITERAL_NUMBER_FLOAT,
-                    TokenTypes.LITERAL_NUMBER_HEXADECIMAL -> look.number();
-            case TokenTypes.COMMENT_EOL, TokenTypes.COMMENT_MULTILINE, TokenTypes.COMMENT_DOCUMENTATION -> look.soft();
-            default -> look.ink();
+                    TokenTypes.LITERAL_NUMBER_HEXADECIMAL -> new Style(look.ink(), null, look.codeStrong());
+            case TokenTypes.COMMENT_EOL, TokenTypes.COMMENT_MULTILINE, TokenTypes.COMMENT_DOCUMENTATION ->
+                new Style(look.soft(), null, look.codeSlanted());
+            case TokenTypes.RESERVED_WORD, TokenTypes.RESERVED_WORD_2, TokenTypes.DATA_TYPE ->
+                new Style(look.soft(), null, look.code());
+            default -> new Style(look.ink(), null, look.code());
         };
-    }
-
-    private static Font font(int type, Font plain) {
-        boolean keyword = type == TokenTypes.RESERVED_WORD || type == TokenTypes.RESERVED_WORD_2;
-        return keyword || type == TokenTypes.DATA_TYPE ? plain.deriveFont(Font.BOLD) : plain;
     }
 }

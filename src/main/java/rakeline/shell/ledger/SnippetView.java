@@ -23,6 +23,7 @@ final class SnippetView extends AuthorView {
     private final transient TypedText typed;
     private boolean folded;
     private boolean pointed;
+    private boolean awaitsKeys;
 
     SnippetView(Look look, Bench bench, CodeHelp help, String id) {
         super();
@@ -66,7 +67,7 @@ final class SnippetView extends AuthorView {
     }
 
     private void settle() {
-        Component wanted = folded && !pointed && !editor.hasFocus() ? firstLine : editor;
+        Component wanted = folded && !pointed && !awaitsKeys && !editor.hasFocus() ? firstLine : editor;
         if (getComponent(0) != wanted) {
             removeAll();
             add(wanted, BorderLayout.CENTER);
@@ -106,7 +107,7 @@ final class SnippetView extends AuthorView {
             add(editor, BorderLayout.CENTER);
             revalidate();
         }
-        editor.requestFocusInWindow();
+        awaitsKeys = editor.requestFocusInWindow();
     }
 
     @Override
@@ -129,6 +130,7 @@ final class SnippetView extends AuthorView {
 
         @Override
         public void focusGained(FocusEvent event) {
+            awaitsKeys = false;
             bench.select(id);
         }
 

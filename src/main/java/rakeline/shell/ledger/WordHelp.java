@@ -5,11 +5,7 @@ import java.awt.event.KeyEvent;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
-import java.util.Optional;
-import java.util.TreeMap;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import javax.swing.KeyStroke;
 import javax.swing.text.JTextComponent;
 import org.commonmark.node.Text;
@@ -21,8 +17,9 @@ import org.fife.ui.autocomplete.DefaultCompletionProvider;
 import org.fife.ui.rsyntaxtextarea.RSyntaxTextArea;
 import rakeline.shell.look.Look;
 import rakeline.shell.page.Bench;
+import rakeline.shell.page.PageModel;
 
-/** Completes what is typed in a snippet: keys, constants, the words of the prelude, Java, the names of the rows above. */
+/** Completes what is typed in a snippet: in code what Java accepts there, in quotes the keys and files that exist. */
 final class WordHelp extends AutoCompletion {
     static final KeyStroke COMPLETE = KeyStroke.getKeyStroke(KeyEvent.VK_SPACE, InputEvent.CTRL_DOWN_MASK);
 
@@ -45,7 +42,7 @@ final class WordHelp extends AutoCompletion {
     }
 
     static void install(RSyntaxTextArea editor, Look look, CodeHelp help, Bench bench, String row) {
-        WordHelp completion = new WordHelp(help, bench, row, new Words(help.words()));
+        WordHelp completion = new WordHelp(help, bench, row, new Words());
         completion.setTriggerKey(COMPLETE);
         completion.setChoicesWindowSize(look.px(WIDTH), look.px(HEIGHT));
         completion.setShowDescWindow(true);
@@ -55,16 +52,17 @@ final class WordHelp extends AutoCompletion {
         help.warmUp();
     }
 
-    /** Offers what is known at once; what Java and the rows above add comes as soon as it is known. */
+    /** Asks where what was offered last does not hold any more; the answer is shown if it still fits what is typed. */
     @Override
     protected int refreshPopupWindow() {
         JTextComponent editor = getTextComponent();
         String before = Words.upToCaret(editor);
         if (!words.isFor(before)) {
             int caret = editor.getCaretPosition();
-            help.ask(bench.model().page().withText(row, editor.getText()), row, caret, offered -> {
-                if (Words.upToCaret(editor).equals(before) && editor.isShowing()) {
-                    words.take(before, offered);
+            PageModel now = bench.model();
+            help.ask(now.page().withText(row, editor.getText()), now.origin().folder(), row, caret, offered -> {
+                words.take(before, offered);
+                if (words.isFor(Words.upToCaret(editor)) && editor.isShowing()) {
                     super.refreshPopupWindow();
                     sayWhereNoneFits();
                 }
@@ -79,22 +77,21 @@ final class WordHelp extends AutoCompletion {
         }
     }
 
-    /** What completes the word before the caret. Words as keys have them: with dots. */
+    /** What was offered last, as far as it still fits what is typed. */
     static final class Words extends DefaultCompletionProvider {
         private String offeredFor = "";
-        private Optional<CodeHelp.Offered> offered = Optional.empty();
+        private CodeHelp.Offered offered = new CodeHelp.Offered(Integer.MAX_VALUE, List.of());
 
-        Words(List<CodeHelp.Word> anywhere) {
-            anywhere.forEach(word -> addCompletion(completion(word, word.text())));
-        }
-
-        private Completion completion(CodeHelp.Word word, String inserted) {
-            return new BasicCompletion(this, inserted, word.brief().isEmpty() ? null : word.brief()) {
-                @Override
-                public String getSummary() {
-                    return html(word.entry());
-                }
-            };
+        private Completion completion(CodeHelp.Word word) {
+            BasicCompletion completion =
+                    new BasicCompletion(this, word.text(), word.brief().isEmpty() ? null : word.brief()) {
+                        @Override
+                        public String getSummary() {
+                            return html(word.entry());
+                        }
+                    };
+            completion.setRelevance(-offered.words().indexOf(word));
+            return completion;
         }
 
         static String upToCaret(JTextComponent editor) {
@@ -104,51 +101,39 @@ final class WordHelp extends AutoCompletion {
                             Math.min(editor.getCaretPosition(), editor.getText().length()));
         }
 
-        /** Whether what was offered still holds: no more than letters of the same word were typed since. */
+        /** Whether what was offered still holds: no more was typed since than a word that was offered begins with. */
         boolean isFor(String before) {
-            return offered.filter(some -> before.length() >= some.from()
-                            && offeredFor.length() >= some.from()
-                            && before.substring(0, some.from()).equals(offeredFor.substring(0, some.from()))
-                            && before.substring(some.from()).chars().allMatch(Character::isJavaIdentifierPart))
-                    .isPresent();
+            int from = offered.from();
+            return before.length() >= from
+                    && offeredFor.length() >= from
+                    && before.substring(0, from).equals(offeredFor.substring(0, from))
+                    && (before.equals(offeredFor) || !fitting(before).isEmpty());
         }
 
         void take(String before, CodeHelp.Offered some) {
             offeredFor = before;
-            offered = Optional.of(some);
+            offered = some;
+        }
+
+        private List<CodeHelp.Word> fitting(String before) {
+            String typed = before.substring(offered.from()).toLowerCase(Locale.ROOT);
+            return offered.words().stream()
+                    .filter(word -> word.text().toLowerCase(Locale.ROOT).startsWith(typed))
+                    .toList();
         }
 
         @Override
-        protected boolean isValidChar(char letter) {
-            return Character.isJavaIdentifierPart(letter) || letter == '.';
+        public String getAlreadyEnteredText(JTextComponent editor) {
+            String before = upToCaret(editor);
+            return isFor(before) ? before.substring(offered.from()) : super.getAlreadyEnteredText(editor);
         }
 
         @Override
         protected List<Completion> getCompletionsImpl(JTextComponent editor) {
             String before = upToCaret(editor);
-            List<Completion> known = super.getCompletionsImpl(editor);
-            if (!isFor(before) || isQuoted(before)) {
-                return known;
-            }
-            Map<String, Completion> all = new TreeMap<>();
-            offered(before, getAlreadyEnteredText(editor)).forEach(one -> all.put(one.getReplacementText(), one));
-            known.forEach(one -> all.put(one.getReplacementText(), one));
-            return new ArrayList<>(all.values());
-        }
-
-        private Stream<Completion> offered(String before, String entered) {
-            int from = offered.orElseThrow().from();
-            String typed = before.substring(from).toLowerCase(Locale.ROOT);
-            String path = entered.substring(0, Math.max(0, entered.length() - typed.length()));
-            return offered.orElseThrow().words().stream()
-                    .filter(word -> word.text().toLowerCase(Locale.ROOT).startsWith(typed))
-                    .map(word -> completion(word, path + word.text()));
-        }
-
-        /** Inside a text only keys make sense. */
-        private static boolean isQuoted(String before) {
-            String line = before.substring(before.lastIndexOf('\n') + 1);
-            return line.chars().filter(letter -> letter == '"').count() % 2 == 1;
+            return isFor(before)
+                    ? fitting(before).stream().map(this::completion).collect(Collectors.toList())
+                    : new ArrayList<>();
         }
     }
 

@@ -15,6 +15,8 @@ import rakeline.figure.paint.Typefaces;
  * @param scale 1 to 2; every length and every letter grows with it
  */
 public record Look(Palette palette, double scale) {
+    private static final double CODE_PX = 12.5;
+
     public boolean dark() {
         return palette.equals(Palette.DARK);
     }
@@ -55,14 +57,9 @@ public record Look(Palette palette, double scale) {
         return palette.caution();
     }
 
-    /** Strings in a snippet. */
+    /** Texts in a snippet. */
     public Color quoted() {
-        return either(0x00714F, 0x2FC49A);
-    }
-
-    /** Numbers in a snippet. */
-    public Color number() {
-        return either(0x005B94, 0x56B4E9);
+        return palette.equals(Palette.CONTRAST) ? new Color(0x6E2A10) : either(0x8F3B1B, 0xE3A587);
     }
 
     /** The edge of a field: 3:1 against what it stands on, where contrast is to be high twice that. */
@@ -124,7 +121,17 @@ public record Look(Palette palette, double scale) {
     }
 
     public Font code() {
-        return digits(12.5);
+        return digits(CODE_PX);
+    }
+
+    /** What stands out in code: numbers, which are there to be tried. */
+    public Font codeStrong() {
+        return Typefaces.CODE_STRONG.at(CODE_PX * scale);
+    }
+
+    /** What code says and does not do: texts and comments. */
+    public Font codeSlanted() {
+        return Typefaces.CODE_SLANTED.at(CODE_PX * scale);
     }
 
     /** The face whose letters are all of one width, at a size in pixels at scale 1. */

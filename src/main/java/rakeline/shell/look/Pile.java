@@ -54,6 +54,13 @@ public class Pile extends JPanel implements Heights.Flowing {
     }
 
     private List<Component> shown() {
-        return Arrays.stream(getComponents()).filter(Component::isVisible).toList();
+        return Arrays.stream(getComponents())
+                .filter(component -> component.isVisible() && !isApart(component))
+                .toList();
+    }
+
+    /** Whether it has a place of its own, apart from the others. */
+    protected boolean isApart(Component component) {
+        return false;
     }
 }

@@ -2,6 +2,7 @@ package rakeline.shell.look;
 
 import java.awt.Color;
 import java.awt.Font;
+import java.util.Locale;
 import javax.swing.BorderFactory;
 import javax.swing.JLabel;
 import javax.swing.JTextArea;
@@ -40,5 +41,11 @@ public final class Words {
         DefaultCaret caret = new DefaultCaret();
         caret.setUpdatePolicy(DefaultCaret.NEVER_UPDATE);
         component.setCaret(caret);
+    }
+
+    /** What stands upon a figure that is not of now, as in {@code Failed: this is the figure of the last good run.} */
+    public static String ofBefore(String state) {
+        return state.substring(0, 1).toUpperCase(Locale.ROOT) + state.substring(1)
+                + ": this is the figure of the last good run.";
     }
 }

@@ -97,6 +97,7 @@ public final class Bench {
             leftAlone = false;
             notice("");
         }
+        become(model.resting(false));
         tell(what);
     }
 
@@ -168,9 +169,14 @@ public final class Bench {
 
     /** One action on the rows, one step to undo. */
     public void act(String words, UnaryOperator<Worksheet> edit) {
-        become(model.with(model.history().pause().edit(edit.apply(model.page())))
-                .saying(words));
+        become(model.with(model.history().pause().edit(edited(edit))).saying(words));
         commit();
+    }
+
+    /** An edit of the rack leaves every picker of bikes where it stands. */
+    private Worksheet edited(UnaryOperator<Worksheet> edit) {
+        Worksheet next = edit.apply(model.page());
+        return next.rack().equals(model.page().rack()) ? next : edit.apply(model.choosingBikes(model.page()));
     }
 
     public void undo() {
@@ -296,7 +302,7 @@ public final class Bench {
         @Override
         public void failed(Throwable failure) {
             String why = failure.getMessage() == null ? failure.toString() : failure.getMessage();
-            become(model.at(Optional.empty()).noticing("The page cannot run: " + why));
+            become(model.at(Optional.empty()).resting(true).noticing("The page cannot run: " + why));
         }
 
         private PageModel after(PageModel before, Session.Event event) {
@@ -304,17 +310,17 @@ public final class Bench {
                 return before.after(row.outcome());
             }
             if (event instanceof Session.Event.Progress progress) {
-                return before.at(
-                        progress.done() < progress.total()
-                                ? Optional.of(new PageModel.Progress(progress.done(), progress.total()))
-                                : Optional.empty());
+                return progress.done() < progress.total()
+                        ? before.resting(false)
+                                .at(Optional.of(new PageModel.Progress(progress.done(), progress.total())))
+                        : before.at(Optional.empty());
             }
             if (event instanceof Session.Event.Broken broken) {
-                return before.at(Optional.empty()).noticing(broken.sentence());
+                return before.at(Optional.empty()).resting(true).noticing(broken.sentence());
             }
             return event instanceof Session.Event.Replaced replaced
                     ? before.noticing(replaced.sentence())
-                    : before.at(Optional.empty());
+                    : before.at(Optional.empty()).resting(true);
         }
     }
 }

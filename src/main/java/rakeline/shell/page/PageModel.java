@@ -6,10 +6,14 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
+import rakeline.catalogue.Bundled;
 import rakeline.engine.Control;
 import rakeline.engine.Outcome;
+import rakeline.engine.Result;
 import rakeline.engine.State;
+import rakeline.figure.Figure;
 import rakeline.worksheet.History;
 import rakeline.worksheet.Row;
 import rakeline.worksheet.Worksheet;
@@ -25,6 +29,8 @@ import rakeline.worksheet.Worksheet;
  * @param progress how far the rows that are to run have run; none when nothing runs
  * @param said what changed last, in a few words
  * @param notice one sentence that stays until it is put away, or empty
+ * @param figures what each row showed when it last ran to its end, of those that showed a figure
+ * @param rested whether the session has nothing left to do of what it was told
  */
 public record PageModel(
         Origin origin,
@@ -36,13 +42,16 @@ public record PageModel(
         boolean allowed,
         Optional<Progress> progress,
         String said,
-        String notice) {
+        String notice,
+        Map<String, Figure> figures,
+        boolean rested) {
 
     /** So many of the rows that are to run have run. */
     public record Progress(int done, int total) {}
 
     public PageModel {
         standings = Collections.unmodifiableMap(new HashMap<>(standings));
+        figures = Map.copyOf(figures);
     }
 
     /** A page just opened. */
@@ -57,7 +66,9 @@ public record PageModel(
                 allowed,
                 Optional.empty(),
                 "",
-                "");
+                "",
+                Map.of(),
+                false);
     }
 
     public Worksheet page() {
@@ -142,11 +153,38 @@ public record PageModel(
                 .toList();
     }
 
-    /** Whether every row stands as it will stay: run, failed, stopped, waiting or without what it needs. */
+    /** Whether every row stands as it will stay: run, failed, stopped, waiting, given up or without what it needs. */
     public boolean isSettled() {
-        return !isRunning()
-                && outcomes().stream()
-                        .noneMatch(row -> row.state() == State.OUT_OF_DATE || row.state() == State.RUNNING);
+        return rested && !isRunning() && rows().stream().noneMatch(this::isPending);
+    }
+
+    /** Whether nothing would be lost; where a dial or picker of a bundled page stands is no work. */
+    public boolean isSaved() {
+        return origin instanceof Origin.Bundled
+                ? history.isSaved(page -> page.withDials(Map.of()).withPicks(Map.of()))
+                : history.isSaved();
+    }
+
+    /** A version of the page with all that its pickers stand at, also where nobody has chosen yet. */
+    public Worksheet choosing(Worksheet version) {
+        return choosing(version, picker -> true);
+    }
+
+    /** The same for the pickers of bikes, which stand at another one once the rack changes. */
+    Worksheet choosingBikes(Worksheet version) {
+        return choosing(version, picker -> picker.chosen().endsWith(Bundled.BIKES.ending()));
+    }
+
+    private Worksheet choosing(Worksheet version, Predicate<Control.Picker> which) {
+        Worksheet chosen = version;
+        for (Control control : controls()) {
+            if (control instanceof Control.Picker picker
+                    && which.test(picker)
+                    && !chosen.picks().containsKey(picker.name())) {
+                chosen = chosen.withPick(picker.name(), picker.chosen());
+            }
+        }
+        return chosen;
     }
 
     /** Dials and pickers in page order, at the values that the page holds. */
@@ -195,26 +233,99 @@ public record PageModel(
     }
 
     PageModel with(History newHistory) {
-        return new PageModel(origin, newHistory, handed, standings, selected, anchor, allowed, progress, said, notice);
+        return new PageModel(
+                origin,
+                newHistory,
+                handed,
+                standings,
+                selected,
+                anchor,
+                allowed,
+                progress,
+                said,
+                notice,
+                figures,
+                rested);
     }
 
     PageModel handing(Worksheet page) {
-        return new PageModel(origin, history, page, standings, selected, anchor, allowed, progress, said, notice);
+        return new PageModel(
+                origin, history, page, standings, selected, anchor, allowed, progress, said, notice, figures, false);
     }
 
     PageModel after(Outcome outcome) {
         Map<String, Outcome> changed = new LinkedHashMap<>(standings);
         changed.put(outcome.id(), Standing.after(last(outcome.id()), outcome));
-        return new PageModel(origin, history, handed, changed, selected, anchor, allowed, progress, said, notice);
+        return new PageModel(
+                origin,
+                history,
+                handed,
+                changed,
+                selected,
+                anchor,
+                allowed,
+                progress,
+                said,
+                notice,
+                figuresAfter(outcome),
+                rested);
+    }
+
+    private Map<String, Figure> figuresAfter(Outcome outcome) {
+        if (outcome.state() != State.FRESH) {
+            return figures;
+        }
+        Map<String, Figure> changed = new HashMap<>(figures);
+        changed.remove(outcome.id());
+        figure(outcome).ifPresent(figure -> changed.put(outcome.id(), figure));
+        return changed;
+    }
+
+    private static Optional<Figure> figure(Outcome standing) {
+        return standing.result().filter(Result.Shown.class::isInstance).map(result -> ((Result.Shown) result).figure());
+    }
+
+    /** The figure that a row showed when it last ran to its end, where it is not fresh and has no result of its own now. */
+    public Optional<Figure> figureBefore(String id) {
+        Outcome standing = standing(id);
+        return allowed && standing.state() != State.FRESH && standing.result().isEmpty()
+                ? Optional.ofNullable(figures.get(id))
+                : Optional.empty();
+    }
+
+    /** Whether what a row shows is of before, and no run of it is on its way. */
+    public boolean isOld(String id) {
+        boolean comes = !rested && !isBelowPending(id);
+        return standing(id).state() == State.OUT_OF_DATE && !comes
+                || figureBefore(id).isPresent();
+    }
+
+    /** The same, told something by a person or having nothing left to do. */
+    PageModel resting(boolean nowRested) {
+        return new PageModel(
+                origin, history, handed, standings, selected, anchor, allowed, progress, said, notice, figures,
+                nowRested);
     }
 
     PageModel selecting(Optional<String> id) {
-        return new PageModel(origin, history, handed, standings, id, id, allowed, progress, said, notice);
+        return new PageModel(
+                origin, history, handed, standings, id, id, allowed, progress, said, notice, figures, rested);
     }
 
     PageModel extending(String id) {
         return new PageModel(
-                origin, history, handed, standings, Optional.of(id), anchor, allowed, progress, said, notice);
+                origin,
+                history,
+                handed,
+                standings,
+                Optional.of(id),
+                anchor,
+                allowed,
+                progress,
+                said,
+                notice,
+                figures,
+                rested);
     }
 
     /** The ids of the rows that are selected, in page order: the one at hand and all up to the anchor. */
@@ -236,23 +347,53 @@ public record PageModel(
                 allowed,
                 progress,
                 said,
-                notice);
+                notice,
+                figures,
+                rested);
     }
 
     PageModel allowing(boolean nowAllowed) {
-        return new PageModel(origin, history, handed, standings, selected, anchor, nowAllowed, progress, said, notice);
+        return new PageModel(
+                origin,
+                history,
+                handed,
+                standings,
+                selected,
+                anchor,
+                nowAllowed,
+                progress,
+                said,
+                notice,
+                figures,
+                rested);
     }
 
     PageModel at(Optional<Progress> newProgress) {
-        return new PageModel(origin, history, handed, standings, selected, anchor, allowed, newProgress, said, notice);
+        return new PageModel(
+                origin,
+                history,
+                handed,
+                standings,
+                selected,
+                anchor,
+                allowed,
+                newProgress,
+                said,
+                notice,
+                figures,
+                rested);
     }
 
     PageModel saying(String words) {
-        return new PageModel(origin, history, handed, standings, selected, anchor, allowed, progress, words, notice);
+        return new PageModel(
+                origin, history, handed, standings, selected, anchor, allowed, progress, words, notice, figures,
+                rested);
     }
 
     PageModel noticing(String sentence) {
-        return new PageModel(origin, history, handed, standings, selected, anchor, allowed, progress, said, sentence);
+        return new PageModel(
+                origin, history, handed, standings, selected, anchor, allowed, progress, said, sentence, figures,
+                rested);
     }
 
     PageModel savedTo(Origin newOrigin, Worksheet version) {
@@ -266,6 +407,8 @@ public record PageModel(
                 allowed,
                 progress,
                 said,
-                notice);
+                notice,
+                figures,
+                rested);
     }
 }

@@ -3,6 +3,7 @@ package rakeline.shell.page;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import rakeline.engine.Control;
 import rakeline.engine.Outcome;
 import rakeline.engine.Result;
@@ -10,7 +11,7 @@ import rakeline.engine.State;
 
 /**
  * How a row stands in the window. While a row runs again, its last result and its dials stay in sight, and the dials stay
- * too while it cannot run; its state says that they are of before.
+ * too while it cannot run or fails; its state says that they are of before.
  */
 final class Standing {
     private static final Result KEPT_BACK =
@@ -51,7 +52,19 @@ final class Standing {
                         told.follows(),
                         told.takes(),
                         Map.of());
-            default -> told.called(name);
+            case FRESH -> told.called(name);
+            case FAILED, STOPPED ->
+                new Outcome(
+                        told.id(),
+                        name,
+                        told.state(),
+                        told.message(),
+                        told.printed(),
+                        told.result(),
+                        controls(before, told),
+                        told.follows(),
+                        told.takes(),
+                        told.numbers());
         };
     }
 
@@ -63,7 +76,10 @@ final class Standing {
         return says ? standing.showing(KEPT_BACK) : standing;
     }
 
+    /** Those that it told of, and those of before that it came to no more. */
     private static List<Control> controls(Outcome before, Outcome told) {
-        return told.controls().isEmpty() ? before.controls() : told.controls();
+        List<String> names = told.controls().stream().map(Control::name).toList();
+        Stream<Control> kept = before.controls().stream().filter(control -> !names.contains(control.name()));
+        return Stream.concat(told.controls().stream(), kept).toList();
     }
 }

@@ -18,6 +18,9 @@ final class Labels {
     private static final Pattern NAMED =
             Pattern.compile("(?<![\\w.\"])([a-z]\\w*(?:\\.\\w+)+)(?: ([-−]?\\d+(?:\\.\\d+)?)(?= |$))?");
 
+    /** A key that stands behind its label for those who type keys. */
+    private static final Pattern TYPED = Pattern.compile(" \\(([a-z]\\w*(?:\\.\\w+)+)(, |\\))");
+
     private static final String BOTH = "Both wheels, ";
     private static final String CHARTED = ", charted";
 
@@ -25,7 +28,15 @@ final class Labels {
 
     /** A sentence with labels in the place of keys; a number that follows a key has its unit. */
     static String in(String sentence) {
-        return NAMED.matcher(sentence).replaceAll(found -> Matcher.quoteReplacement(label(found)));
+        String once = TYPED.matcher(sentence).replaceAll(found -> Matcher.quoteReplacement(withoutKey(found)));
+        return NAMED.matcher(once).replaceAll(found -> Matcher.quoteReplacement(label(found)));
+    }
+
+    private static String withoutKey(MatchResult found) {
+        if (!isKey(found.group(1))) {
+            return found.group();
+        }
+        return found.group(2).equals(")") ? "" : " (";
     }
 
     /** The keys that a sentence names, each once. */

@@ -164,6 +164,7 @@ final class Sheet extends JPanel {
         if (!alone) {
             showFigure(part);
         }
+        figure.fade(shown.old());
         place.setText(where);
         revalidate();
         repaint();

@@ -1,6 +1,7 @@
 package rakeline.shell.show;
 
 import java.awt.BorderLayout;
+import java.awt.Component;
 import java.awt.GraphicsConfiguration;
 import java.awt.Rectangle;
 import java.awt.event.ActionEvent;
@@ -8,6 +9,7 @@ import java.awt.event.ComponentAdapter;
 import java.awt.event.ComponentEvent;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 import javax.swing.AbstractAction;
 import javax.swing.JComponent;
 import javax.swing.JFrame;
@@ -36,6 +38,7 @@ public final class Show implements Bench.View {
     private final Bench bench;
     private final Palette usual;
     private final Runnable closed;
+    private final Consumer<Component> keys;
     private boolean contrast;
     private Sheet sheet;
     private Pointer pointer;
@@ -47,11 +50,13 @@ public final class Show implements Bench.View {
     /**
      * @param usual the colours preferred
      * @param closed called once the screen is given back
+     * @param keys lists the keys over what is shown
      */
-    private Show(Bench bench, Palette usual, GraphicsConfiguration screen, Runnable closed) {
+    private Show(Bench bench, Palette usual, GraphicsConfiguration screen, Runnable closed, Consumer<Component> keys) {
         this.bench = bench;
         this.usual = usual;
         this.closed = closed;
+        this.keys = keys;
         contrast = usual.equals(Palette.CONTRAST);
         row = bench.model().selected();
         frame = new JFrame("Rakeline, shown", screen);
@@ -61,9 +66,14 @@ public final class Show implements Bench.View {
         frame.setDefaultCloseOperation(WindowConstants.DO_NOTHING_ON_CLOSE);
     }
 
-    /** Shows a page's figures on a screen, beginning with the selected row's. */
-    public static Show on(GraphicsConfiguration screen, Bench bench, Palette usual, Runnable closed) {
-        Show show = new Show(bench, usual, screen, closed);
+    /**
+     * Shows a page's figures on a screen, beginning with the selected row's.
+     *
+     * @param keys lists the keys over a part of the screen
+     */
+    public static Show on(
+            GraphicsConfiguration screen, Bench bench, Palette usual, Runnable closed, Consumer<Component> keys) {
+        Show show = new Show(bench, usual, screen, closed, keys);
         show.open(screen.getBounds());
         return show;
     }
@@ -120,6 +130,7 @@ public final class Show implements Bench.View {
         bind(this::turnBeside, "D");
         bind(() -> pointer.toggle(layer), "P");
         bind(this::turnContrast, "H");
+        bind(() -> keys.accept(sheet), "F1");
         bind(this::close, "ESCAPE");
     }
 

@@ -9,27 +9,32 @@ import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import rakeline.engine.Outcome;
 import rakeline.engine.Result;
-import rakeline.engine.State;
 import rakeline.figure.Chart;
 import rakeline.figure.Figure;
 import rakeline.figure.Table;
 import rakeline.quantity.Quantity;
+import rakeline.shell.look.Words;
 import rakeline.shell.page.PageModel;
 import rakeline.study.Vocabulary;
 
-/** One row with a figure, as it is to be shown. */
-record Shown(String row, Figure figure, Outcome standing) {
+/**
+ * One row with a figure, as it is to be shown.
+ *
+ * @param old whether the figure is not of now
+ */
+record Shown(String row, Figure figure, Outcome standing, boolean old) {
     /** The rows of a page that have a figure, in page order. */
     static List<Shown> on(PageModel now) {
-        return now.rows().stream()
-                .flatMap(row -> of(row.id(), now.standing(row.id())).stream())
-                .toList();
+        return now.rows().stream().flatMap(row -> of(now, row.id()).stream()).toList();
     }
 
-    private static Optional<Shown> of(String row, Outcome standing) {
+    private static Optional<Shown> of(PageModel now, String row) {
+        Outcome standing = now.standing(row);
         return standing.result()
                 .filter(Result.Shown.class::isInstance)
-                .map(result -> new Shown(row, ((Result.Shown) result).figure(), standing));
+                .map(result -> ((Result.Shown) result).figure())
+                .or(() -> now.figureBefore(row))
+                .map(figure -> new Shown(row, figure, standing, now.isOld(row)));
     }
 
     /** The place of a row's figure among others, or of the first one below the row, or of the last. */
@@ -86,12 +91,16 @@ record Shown(String row, Figure figure, Outcome standing) {
     }
 
     private String words(List<String> cautions, boolean withHeld) {
-        boolean fresh = standing.state() == State.FRESH || standing.state() == State.RUNNING;
-        String state = fresh ? "" : standing.state().words() + ".";
+        String state = old ? Words.ofBefore(standing.state().words()) + why() : "";
         return Stream.of(List.of(state, withHeld ? held() : ""), Sliced.sentences(figure), cautions)
                 .flatMap(List::stream)
                 .filter(words -> !words.isBlank())
                 .collect(Collectors.joining(" "));
+    }
+
+    private String why() {
+        String sentence = standing.message().lines().findFirst().orElse("");
+        return sentence.isEmpty() ? "" : " " + sentence;
     }
 
     String held() {

@@ -15,6 +15,7 @@ import rakeline.quantity.Measure;
 import rakeline.quantity.Numbers;
 import rakeline.quantity.Quantity;
 import rakeline.quantity.Range;
+import rakeline.quantity.Refusal;
 
 /**
  * How much longer a crank, how much further forward a toe, how much larger a tyre or guard could be before a measure
@@ -23,6 +24,7 @@ import rakeline.quantity.Range;
 final class Spare {
     private static final double TOLERANCE = 1e-9;
     private static final int EVALUATIONS = 100;
+    private static final int HALVINGS = 20;
     private static final List<String> BEFORE_THE_TOE_TOUCHES =
             List.of("crank.lengthMm", "shoe.toeForwardMm", "wheels.both.tyreMm", "wheels.front.mudguardGapMm");
 
@@ -65,14 +67,36 @@ final class Spare {
 
     /** The value at which the measure meets its limit; NaN where none does, or the bike lacks what it takes. */
     private double end(Bike bike) {
+        if (Double.isNaN(measure.read(Geometry.of(bike)).orNaN())) {
+            return Double.NaN;
+        }
+        DoubleUnaryOperator left = value -> left(bike, value);
         Range range = setting.quantity().accepted();
-        DoubleUnaryOperator left = value -> measure.read(Geometry.of(Changed.of(bike, Map.of(setting.key(), value))))
-                        .orNaN()
-                - limit.value();
-        boolean has = !Double.isNaN(measure.read(Geometry.of(bike)).orNaN());
-        return has && left.applyAsDouble(range.from()) >= 0 && left.applyAsDouble(range.to()) <= 0
+        double to = largest(bike, range.to());
+        return left.applyAsDouble(range.from()) >= 0 && left.applyAsDouble(to) <= 0
                 ? new BracketingNthOrderBrentSolver(TOLERANCE, 5)
-                        .solve(EVALUATIONS, left::applyAsDouble, range.from(), range.to())
+                        .solve(EVALUATIONS, left::applyAsDouble, range.from(), to)
                 : Double.NaN;
+    }
+
+    /** The largest value up to an end with which there is a bicycle, found by going half the way back. */
+    private double largest(Bike bike, double end) {
+        double back = end - value(bike);
+        double at = end;
+        for (int i = 0; i < HALVINGS && Double.isNaN(left(bike, at)); i++) {
+            back /= 2;
+            at = value(bike) + back;
+        }
+        return at;
+    }
+
+    /** What the measure has left; NaN where there is no bicycle with the value. */
+    private double left(Bike bike, double value) {
+        try {
+            Bike changed = Changed.of(bike, Map.of(setting.key(), value));
+            return limit.leftOf(measure.read(Geometry.of(changed)).orNaN());
+        } catch (Refusal e) {
+            return Double.NaN;
+        }
     }
 }

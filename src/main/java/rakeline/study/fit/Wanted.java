@@ -106,7 +106,7 @@ public record Wanted(Point hand, Optional<Point> sit, Map<String, Double> standa
             numbers.put(Inputs.CONTACT_SIT_X, point.x());
             numbers.put(Inputs.CONTACT_SIT_Y, point.y());
         });
-        return bike.redraw(numbers);
+        return bike.withSolved(numbers);
     }
 
     private static HandPoint hoods(Bike bike) {

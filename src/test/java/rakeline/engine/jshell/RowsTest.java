@@ -158,7 +158,7 @@ class RowsTest {
     void aRefusalIsShownAsItIs() throws InterruptedException {
         page.run("bike(\"nowhere.bike.json\")");
         assertThat(page.message("r1"))
-                .startsWith("nowhere.bike.json is neither in the worksheet's folder")
+                .startsWith("nowhere.bike.json is not bundled with the program.")
                 .doesNotContain("Refusal");
     }
 

@@ -3,6 +3,7 @@ package rakeline.engine.jshell;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import java.util.Set;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Tag;
@@ -81,6 +82,59 @@ class WordFinderTest {
     void aRowThatChangesIsForgotten() {
         words("double before = 1;", "bef");
         assertThat(words("double after = 1;", "bef")).doesNotContain("before");
+    }
+
+    @Test
+    void whatAnyObjectCanBeAskedIsNotOffered() {
+        assertThat(words("String s = \"\"; s."))
+                .contains("length()", "strip()")
+                .doesNotContain("notify()", "notifyAll()", "wait(", "getClass()", "hashCode()");
+    }
+
+    @Test
+    void aConstantIsOfferedWhereOneOfItsTypeIsWanted() {
+        assertThat(words("Bike xs = bike(\"a\"); measure(xs, "))
+                .contains("TRAIL")
+                .doesNotContain("HEAD_ANGLE");
+        assertThat(words("Bike xs = bike(\"a\"); dial(")).contains("HEAD_ANGLE").doesNotContain("TRAIL");
+    }
+
+    @Test
+    void whatFitsComesFirst() {
+        assertThat(words("Bike m = bike(\"a\"); double d = m"))
+                .containsSubsequence("max(", "measures(")
+                .containsSubsequence("measure(", "m");
+    }
+
+    @Test
+    void noKeyIsOfferedAsCode() {
+        assertThat(words("Bike xs = bike(\"a\"); dial(fork")).isEmpty();
+        assertThat(words("Bike xs = bike(\"a\"); dial(")).noneMatch(word -> word.contains("."));
+    }
+
+    @Test
+    void insideQuotesTheParametersAreNamedThatCanTakeTheText() {
+        assertThat(parameters("dial(\"fork")).containsExactlyInAnyOrder("inputKey", "label");
+        assertThat(parameters("Bike xs = bike(\"")).containsExactly("bikeFile");
+        assertThat(parameters("Bike xs = bike(\"a\"); sweep(xs).over(\"a\", 1, 2).track(\"b\", \"c"))
+                .containsExactly("keys");
+        assertThat(parameters("Bike xs = bike(\"a\"); measure(xs, \"tr")).containsExactly("key");
+        assertThat(parameters("Bike xs = bike(\"a\"); xs.with(\"fr")).containsExactly("inputKey");
+    }
+
+    @Test
+    void aTextThatIsNoArgumentNamesNothing() {
+        assertThat(parameters("String s = \"fra")).isEmpty();
+        assertThat(words("String s = \"fra")).isEmpty();
+    }
+
+    @Test
+    void aCommentIsLeftAlone() {
+        assertThat(words("double trail = 58; // tra")).isEmpty();
+    }
+
+    private static Set<String> parameters(String row) {
+        return finder.at(page(row), "r0", row.length()).parameters();
     }
 
     private static List<String> words(String... rows) {

@@ -3,12 +3,15 @@ package rakeline.shell.page;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import rakeline.engine.Control;
 import rakeline.engine.Outcome;
 import rakeline.engine.Result;
 import rakeline.engine.State;
+import rakeline.figure.Figure;
+import rakeline.figure.Table;
 import rakeline.worksheet.Row;
 import rakeline.worksheet.Worksheet;
 
@@ -98,5 +101,99 @@ class PageModelTest {
         assertThat(exercise.seen(check).result().toString()).contains("Kept back");
         assertThat(exercise.seen(check.folded(false)).result()).contains(new Result.Text("seven"));
         assertThat(open.seen(check).result()).contains(new Result.Text("seven"));
+    }
+
+    private static final Figure CHART = new Table("Seven", List.of(), "", List.of());
+
+    private static Outcome drawn(String id) {
+        return outcome(id, State.FRESH).showing(new Result.Shown(CHART));
+    }
+
+    @Test
+    void theLastGoodFigureOfARowThatFailsIsKeptApartFromWhatTheRowCameTo() {
+        PageModel failed = RUN.after(drawn("r1")).after(outcome("r1", State.FAILED));
+        assertThat(failed.figureBefore("r1")).contains(CHART);
+        assertThat(failed.isOld("r1")).isTrue();
+        assertThat(failed.outcomes().get(0).result()).isEmpty();
+    }
+
+    @Test
+    void aFreshResultTakesTheFigureOfBeforeAway() {
+        PageModel again =
+                RUN.after(drawn("r1")).after(outcome("r1", State.FAILED)).after(outcome("r1", State.FRESH));
+        assertThat(again.figureBefore("r1")).isEmpty();
+        assertThat(again.isOld("r1")).isFalse();
+    }
+
+    @Test
+    void whatIsTypedMakesItsFigureOldUntilItRuns() {
+        PageModel typed = typed("r2");
+        assertThat(typed.isOld("r2")).isTrue();
+        assertThat(typed.isOld("r1")).isFalse();
+        assertThat(typed.handing(typed.page())
+                        .after(outcome("r2", State.RUNNING))
+                        .isOld("r2"))
+                .isFalse();
+    }
+
+    @Test
+    void aFigureThatIsAboutToBeDrawnAnewIsNotOldYet() {
+        PageModel moving = RUN.resting(false).after(outcome("r2", State.OUT_OF_DATE));
+        assertThat(moving.isOld("r2")).isFalse();
+        assertThat(moving.resting(true).isOld("r2")).isTrue();
+    }
+
+    @Test
+    void aDialStaysInSightWhileItsRowFails() {
+        assertThat(RUN.after(outcome("r1", State.FAILED)).controls()).contains(HEAD);
+    }
+
+    @Test
+    void aPageIsNotSettledUntilTheSessionHasDealtWithWhatItWasHanded() {
+        PageModel handed = RUN.resting(true).handing(typed("r2").page());
+        assertThat(RUN.resting(true).isSettled()).isTrue();
+        assertThat(handed.isSettled()).isFalse();
+    }
+
+    @Test
+    void aRowThatWasGivenUpLeavesThePageSettled() {
+        assertThat(RUN.after(outcome("r2", State.OUT_OF_DATE)).resting(true).isSettled())
+                .isTrue();
+    }
+
+    @Test
+    void whereADialOfABundledPageStandsIsNoWork() {
+        PageModel moved = PageModel.of(PAGE, new Origin.Bundled("worksheets/a.rakeline"), true);
+        PageModel dialled =
+                moved.with(moved.history().edit(PAGE.withDial("head", 72).withPick("mine", "a.bike.json")));
+        assertThat(dialled.isSaved()).isTrue();
+        assertThat(dialled.with(dialled.history().edit(dialled.page().withText("r1", "x")))
+                        .isSaved())
+                .isFalse();
+    }
+
+    @Test
+    void whereADialOfAPageOfOnesOwnStandsIsWork() {
+        assertThat(RUN.with(RUN.history().edit(PAGE.withDial("head", 72))).isSaved())
+                .isFalse();
+    }
+
+    @Test
+    void aPageIsKeptWithWhatItsPickersStandAt() {
+        Outcome picked = new Outcome(
+                "r1",
+                "mine",
+                State.FRESH,
+                "",
+                "",
+                Optional.empty(),
+                List.of(
+                        new Control.Picker("mine", "Bike", List.of("a.bike.json"), List.of("A"), "a.bike.json"),
+                        new Control.Picker("rider", "Rider", List.of("b.rider.json"), List.of("B"), "b.rider.json")),
+                List.of());
+        PageModel page = RUN.after(picked);
+        assertThat(page.choosing(PAGE).picks()).isEqualTo(Map.of("mine", "a.bike.json", "rider", "b.rider.json"));
+        assertThat(page.choosingBikes(PAGE).picks()).isEqualTo(Map.of("mine", "a.bike.json"));
+        assertThat(page.choosing(PAGE.withPick("mine", "c.bike.json")).picks()).containsEntry("mine", "c.bike.json");
     }
 }

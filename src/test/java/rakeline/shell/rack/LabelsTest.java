@@ -18,6 +18,14 @@ class LabelsTest {
     }
 
     @Test
+    void aKeyBehindItsLabelIsLeftOut() {
+        assertThat(Labels.in("Head angle (frame.headAngleDeg) is 95°; accepted is 50..85°."))
+                .isEqualTo("Head angle is 95°; accepted is 50..85°.");
+        assertThat(Labels.in("S is not whole; missing: stack (frame.stackMm, 200..800 mm)."))
+                .isEqualTo("S is not whole; missing: stack (200..800 mm).");
+    }
+
+    @Test
     void aLabelInCapitalsKeepsThem() {
         assertThat(Labels.in("is 900 for frame.bbDropMm; accepted is −150 to 150 mm."))
                 .isEqualTo("is 900 for BB drop; accepted is −150 to 150 mm.");

@@ -20,7 +20,17 @@ class ShownTest {
             "the hoods wanted; the sit point. The same in all: trail 66.5 mm.",
             List.of("Toe contact can throw a rider."));
     private static final Shown SHOWN = new Shown(
-            "r1", FIGURE, new Outcome("r1", "sizes", State.FRESH, "", "", Optional.empty(), List.of(), List.of()));
+            "r1",
+            FIGURE,
+            new Outcome("r1", "sizes", State.FRESH, "", "", Optional.empty(), List.of(), List.of()),
+            false);
+
+    @Test
+    void aFigureThatIsNotOfNowSaysSoFirstAndWhy() {
+        Outcome failed = SHOWN.standing().in(State.FAILED).saying("Line 1: ';' expected\nJava's own words");
+        assertThat(new Shown("r1", FIGURE, failed, true).words(false))
+                .startsWith("Failed: this is the figure of the last good run. Line 1: ';' expected Toe contact");
+    }
 
     @Test
     void beneathAFigureStandsWhatWasHeldAndItsCautions() {
@@ -40,7 +50,7 @@ class ShownTest {
     @Test
     void aCautionStandsBeneathThePartOfATableThatItBelongsTo() {
         Table all = table("Stack", "Toe room");
-        Shown shown = new Shown("r1", all, SHOWN.standing());
+        Shown shown = new Shown("r1", all, SHOWN.standing(), SHOWN.old());
         assertThat(shown.words(table("Toe room"), true)).startsWith("Toe contact can throw a rider.");
         assertThat(shown.words(table("Stack"), true)).isEmpty();
     }
@@ -60,7 +70,7 @@ class ShownTest {
                                 List.of("−1"))),
                 "",
                 List.of(caution));
-        Shown shown = new Shown("r1", slopes, SHOWN.standing());
+        Shown shown = new Shown("r1", slopes, SHOWN.standing(), SHOWN.old());
         assertThat(caution).isNotEmpty();
         assertThat(shown.words(Sliced.rows(Sliced.turned(slopes), 0, 1), true)).isEqualTo(caution);
     }
