@@ -21,6 +21,8 @@ import rakeline.study.Vocabulary;
         description = "Runs worksheets and writes what they show as one HTML file, as PDF, or both.",
         footer = {
             "",
+            "It is for students: answers, the rows that are folded on the page, are left",
+            "out, with lines to write. --with-answers prints them in their places.",
             "It holds notes, figures and tables, where dials stood, what was held, what was",
             "assumed, cautions, what the words mean, date, version and the SHA-256 of each",
             "FILE. Several FILEs make one handout. Without --html and --pdf the HTML is",
@@ -37,6 +39,9 @@ final class HandoutCommand extends Work {
 
     @Option(names = "--set", paramLabel = "DIAL=VALUE", description = "Sets a dial, by its variable, in every FILE.")
     private List<String> changes = List.of();
+
+    @Option(names = "--with-answers", description = "Prints the answers too; without it they are left out.")
+    private boolean answers;
 
     @Option(names = "--code", description = "Shows the snippets' code.")
     private boolean code;
@@ -91,6 +96,7 @@ final class HandoutCommand extends Work {
     private Sheet sheet(PageRunner.Page page, List<Outcome> outcomes) {
         RunPage run = new RunPage(page.worksheet(), outcomes);
         Imprint imprint = Handed.imprint(List.of(page.source()));
-        return PageSheet.of(run, Handed.knowledge(vocabulary, page.folder()), code, imprint);
+        PageSheet.Edition edition = answers ? PageSheet.Edition.WITH_ANSWERS : PageSheet.Edition.STUDENTS;
+        return PageSheet.of(run, Handed.knowledge(vocabulary, page.folder()), edition, code, imprint);
     }
 }

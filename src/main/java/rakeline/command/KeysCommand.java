@@ -10,6 +10,7 @@ import picocli.CommandLine.Parameters;
 import rakeline.desk.SafeFile;
 import rakeline.handout.Sheet;
 import rakeline.help.Glossary;
+import rakeline.quantity.Caution;
 import rakeline.quantity.Limit;
 import rakeline.quantity.Quantity;
 import rakeline.quantity.Range;
@@ -25,7 +26,7 @@ import rakeline.study.Vocabulary;
             "--json prints a list, one item a key: {\"key\", \"label\", \"unit\", \"definition\",",
             "\"constant\": name or null, \"accepted\": [from, to] or null,",
             "\"uncertainty\": number or null, \"limits\": [{\"value\", \"side\", \"label\",",
-            "\"source\"}], \"caution\", \"sources\": [{\"part\", \"text\", \"standing\"}]}. A source",
+            "\"source\"}], \"cautions\", \"sources\": [{\"part\", \"text\", \"standing\"}]}. A source",
             "is of the definition, the value where none is given, the limits, the formula",
             "or the uncertainty; its standing says in words whether it was read."
         })
@@ -77,7 +78,7 @@ final class KeysCommand extends Work {
         item.put("accepted", accepted(quantity.accepted()));
         item.put("uncertainty", Console.orNull(quantity.uncertaintyOrNaN()));
         item.put("limits", quantity.limits().stream().map(KeysCommand::asJson).toList());
-        item.put("caution", quantity.caution());
+        item.put("cautions", quantity.cautions().stream().map(Caution::sentence).toList());
         item.put("sources", quantity.sources().stream().map(KeysCommand::asJson).toList());
         return item;
     }

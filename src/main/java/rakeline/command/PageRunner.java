@@ -14,6 +14,7 @@ import rakeline.engine.Result;
 import rakeline.engine.Session;
 import rakeline.engine.State;
 import rakeline.engine.jshell.Sessions;
+import rakeline.figure.CautionsSaid;
 import rakeline.figure.Chart;
 import rakeline.figure.Csv;
 import rakeline.figure.Figure;
@@ -88,9 +89,10 @@ final class PageRunner {
     /** Prints results as data and everything that went wrong as messages. */
     void print(Page page, List<Outcome> outcomes) {
         console.data().println(page.worksheet().title());
+        CautionsSaid said = new CautionsSaid();
         for (Outcome outcome : outcomes) {
             console.data().print(outcome.printed());
-            outcome.result().ifPresent(result -> console.data().print(text(outcome, result)));
+            outcome.result().ifPresent(result -> console.data().print(text(outcome, result, said)));
         }
         printMessages(page, outcomes);
     }
@@ -155,9 +157,9 @@ final class PageRunner {
         SafeFile.onDisk().write(file, bytes);
     }
 
-    private static String text(Outcome outcome, Result result) {
+    private static String text(Outcome outcome, Result result, CautionsSaid said) {
         if (result instanceof Result.Shown shown) {
-            return shownText(shown.figure());
+            return shownText(said.next(shown.figure()));
         }
         String words = result instanceof Result.Text text ? text.text() : ((Result.Value) result).text();
         return outcome.name() + ": " + words + "\n";

@@ -109,12 +109,15 @@ final class RefitCommand extends Work {
                 .filter(key -> !key.startsWith("charted."))
                 .map(vocabulary::quantity)
                 .toList();
+        List<Quantity> changed = rows.stream()
+                .filter(row -> !old.get(row.key()).equals(now.get(row.key())))
+                .toList();
         List<Column> columns = new ArrayList<>();
         columns.add(Column.ofWords(
                 "quantity", "Quantity", rows.stream().map(Quantity::heading).toList()));
         columns.add(column("before", "Before", rows, old));
         columns.add(column("after", "After", rows, now));
-        return new Table(refit.bike().name() + ", refitted", columns, held(refit), Quantity.cautionsOf(rows));
+        return new Table(refit.bike().name() + ", refitted", columns, held(refit), Quantity.cautionsOf(changed));
     }
 
     private static Column column(String key, String label, List<Quantity> rows, Map<String, Double> values) {

@@ -1,10 +1,8 @@
 package rakeline.command;
 
 import java.util.ArrayList;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import java.util.stream.Stream;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -25,6 +23,7 @@ import rakeline.handling.Ride;
 import rakeline.handout.Block;
 import rakeline.handout.Imprint;
 import rakeline.handout.Sheet;
+import rakeline.quantity.Caution;
 import rakeline.quantity.Decimals;
 import rakeline.quantity.Refusal;
 import rakeline.rider.Rider;
@@ -152,7 +151,7 @@ final class ReportCommand extends Work {
         blocks.add(quiet("± is the standard uncertainty of a difference, from those of the inputs. What is left is"
                 + " negative beyond a limit, by how far."));
         blocks.add(quiet(String.join(" ", assumptions(fitted, rider))));
-        cautions(numbers, limits).forEach(words -> blocks.add(new Block.Words(Block.Tone.CAUTION, words)));
+        blocks.add(new Block.Cautioned(cautions(numbers, limits)));
         return new Sheet(
                 String.join(" and ", fitted.names()) + " for " + rider.name(),
                 contact(fitted.wanted()),
@@ -165,11 +164,11 @@ final class ReportCommand extends Work {
         return new Block.Words(Block.Tone.QUIET, words);
     }
 
-    private static Set<String> cautions(Table numbers, Table limits) {
-        Set<String> cautions = new LinkedHashSet<>(numbers.cautions());
-        cautions.addAll(limits.cautions());
-        cautions.addAll(Sheet.STANDING_CAUTIONS);
-        return cautions;
+    private static List<Caution> cautions(Table numbers, Table limits) {
+        return Stream.of(numbers.cautions(), limits.cautions(), Sheet.STANDING_CAUTIONS)
+                .flatMap(List::stream)
+                .distinct()
+                .toList();
     }
 
     private static List<String> assumptions(Fitted fitted, Rider rider) {

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -22,6 +23,7 @@ import rakeline.handling.Mount;
 import rakeline.handling.SelfStable;
 import rakeline.handling.Square;
 import rakeline.handling.Stability;
+import rakeline.quantity.Caution;
 import rakeline.quantity.Numbers;
 import rakeline.quantity.Refusal;
 import rakeline.study.Steps;
@@ -36,8 +38,8 @@ import rakeline.study.Steps;
         footer = {
             "",
             "The model leaves out: large angles, a rider who moves or steers, tyre slip and compliance, flexing parts,",
-            "friction, air. Self-stability hands off is not handling, and no published measure predicts how a rider",
-            "feels about a bicycle.",
+            "friction, air. That a bicycle keeps itself upright with nobody's hands on the",
+            "bar does not say how it handles, and no published measure predicts how a rider feels about a bicycle.",
             "--json prints {\"name\", \"parameters\": {symbol: number}, \"M\": [[…], […]], \"C1\", \"K0\", \"K2\",",
             "\"weaveSpeedMps\", \"capsizeSpeedMps\", \"doubleRootSpeedMps\": number or null, \"selfStableMps\": null or",
             "[from, to or null], \"cautions\": [sentence]} and with --speeds \"speedsMps\" and \"eigenvalues\": for each",
@@ -109,7 +111,12 @@ final class StabilityCommand extends Work {
                 "selfStableMps",
                 stability.selfStable().map(StabilityCommand::pair).orElse(null));
         mount.ifPresent(of -> putMasses(answer, of));
-        answer.put("cautions", dynamics.parameters().cautions());
+        answer.put(
+                "cautions",
+                Stream.concat(
+                                dynamics.parameters().cautions().stream(),
+                                StabilityChart.CAUTIONS.stream().map(Caution::sentence))
+                        .toList());
         if (speeds != null) {
             answer.put("speedsMps", at.toArray());
             answer.put(

@@ -15,6 +15,7 @@ import rakeline.geometry.ToeMeasures;
 import rakeline.handling.HandForce;
 import rakeline.handling.Ride;
 import rakeline.handling.SteadyTurn;
+import rakeline.quantity.Caution;
 import rakeline.quantity.Decimals;
 import rakeline.quantity.Measure;
 import rakeline.quantity.Reading;
@@ -132,7 +133,9 @@ final class TurnCommand extends Work {
         Ride there = turn.with(ride);
         answer.put("toeContactSteerDeg", toe(there, ToeMeasures.TOE_CONTACT_STEER));
         answer.put("toeContactSpeedKmh", toe(there, ToeMeasures.TOE_CONTACT_SPEED));
-        answer.put("cautions", TurnTable.cautions(ride, turn));
+        answer.put(
+                "cautions",
+                TurnTable.cautions(ride, turn).stream().map(Caution::sentence).toList());
         return answer;
     }
 

@@ -17,7 +17,8 @@ final class DrawingCodec {
         out.text(drawing.kind()).text(drawing.title());
         out.list(drawing.marks(), DrawingCodec::writeMark);
         ResultCodec.writeColumns(out, drawing.columns());
-        out.text(drawing.held()).texts(drawing.cautions());
+        out.text(drawing.held());
+        QuantityCodec.writeCautions(out, drawing.cautions());
     }
 
     static Drawing read(Unpacker in) throws IOException {
@@ -27,7 +28,7 @@ final class DrawingCodec {
                 in.list(DrawingCodec::readMark),
                 ResultCodec.readColumns(in),
                 in.text(),
-                in.texts());
+                QuantityCodec.readCautions(in));
     }
 
     static long numbers(Drawing drawing) {

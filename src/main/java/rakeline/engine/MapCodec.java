@@ -13,7 +13,8 @@ final class MapCodec {
         writeAxis(out, map.y());
         QuantityCodec.write(out, map.measure());
         out.reals(map.values()).real(map.here());
-        out.texts(map.gaps()).text(map.held()).texts(map.cautions());
+        out.texts(map.gaps()).text(map.held());
+        QuantityCodec.writeCautions(out, map.cautions());
     }
 
     static MapFigure read(Unpacker in) throws IOException {
@@ -26,7 +27,7 @@ final class MapCodec {
                 in.real(),
                 in.texts(),
                 in.text(),
-                in.texts());
+                QuantityCodec.readCautions(in));
     }
 
     static long numbers(MapFigure map) {

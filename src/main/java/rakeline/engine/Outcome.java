@@ -64,11 +64,6 @@ public record Outcome(
         return new Outcome(id, name, state, other, printed, result, controls, follows, takes, numbers);
     }
 
-    /** The same, showing something else. */
-    public Outcome showing(Result other) {
-        return new Outcome(id, name, state, message, printed, Optional.of(other), controls, follows, takes, numbers);
-    }
-
     /** The same, called so. */
     public Outcome called(String newName) {
         return placed(newName, follows, takes);

@@ -1,6 +1,8 @@
 package rakeline.engine;
 
 import java.io.IOException;
+import java.util.List;
+import rakeline.quantity.Caution;
 import rakeline.quantity.Limit;
 import rakeline.quantity.Quantity;
 import rakeline.quantity.Range;
@@ -17,13 +19,15 @@ final class QuantityCodec {
         out.text(quantity.unit().name());
         out.real(quantity.accepted().from()).real(quantity.accepted().to());
         out.number(quantity.decimals()).real(quantity.uncertaintyOrNaN());
-        out.text(quantity.definition()).text(quantity.caution());
+        out.text(quantity.definition());
+        writeCautions(out, quantity.cautions());
         out.list(
                 quantity.limits(),
                 (to, limit) -> to.real(limit.value())
                         .text(limit.label())
                         .text(limit.source())
-                        .text(limit.side().name()));
+                        .text(limit.side().name())
+                        .flag(limit.rule()));
         out.list(
                 quantity.sources(),
                 (to, note) ->
@@ -40,9 +44,24 @@ final class QuantityCodec {
                 in.number(),
                 in.real(),
                 in.text(),
-                in.text(),
-                in.list(from -> new Limit(from.real(), from.text(), from.text(), Limit.Side.valueOf(from.text()))),
+                readCautions(in),
+                in.list(QuantityCodec::readLimit),
                 in.list(from -> new SourceNote(
                         SourceNote.Part.valueOf(from.text()), SourceStanding.valueOf(from.text()), from.text())));
+    }
+
+    private static Limit readLimit(Unpacker in) throws IOException {
+        return new Limit(in.real(), in.text(), in.text(), Limit.Side.valueOf(in.text()), in.flag());
+    }
+
+    static void writeCautions(Packer out, List<Caution> cautions) throws IOException {
+        out.list(
+                cautions,
+                (to, caution) ->
+                        to.text(caution.word()).text(caution.sentence()).flag(caution.repeated()));
+    }
+
+    static List<Caution> readCautions(Unpacker in) throws IOException {
+        return in.list(from -> new Caution(from.text(), from.text(), from.flag()));
     }
 }

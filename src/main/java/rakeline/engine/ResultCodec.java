@@ -87,7 +87,8 @@ public final class ResultCodec {
         out.list(chart.panels(), ResultCodec::writePanel);
         out.list(
                 chart.gaps(), (to, gap) -> to.number(gap.step()).text(gap.key()).text(gap.reason()));
-        out.text(chart.held()).texts(chart.cautions());
+        out.text(chart.held());
+        QuantityCodec.writeCautions(out, chart.cautions());
     }
 
     private static void writePanel(Packer out, Chart.Panel panel) throws IOException {
@@ -116,17 +117,18 @@ public final class ResultCodec {
                 in.list(ResultCodec::readPanel),
                 in.list(from -> new Chart.Gap(from.number(), from.text(), from.text())),
                 in.text(),
-                in.texts());
+                QuantityCodec.readCautions(in));
     }
 
     private static void writeTable(Packer out, Table table) throws IOException {
         out.text(table.title());
         writeColumns(out, table.columns());
-        out.text(table.held()).texts(table.cautions());
+        out.text(table.held());
+        QuantityCodec.writeCautions(out, table.cautions());
     }
 
     private static Table readTable(Unpacker in) throws IOException {
-        return new Table(in.text(), readColumns(in), in.text(), in.texts());
+        return new Table(in.text(), readColumns(in), in.text(), QuantityCodec.readCautions(in));
     }
 
     static void writeColumns(Packer out, List<Column> columns) throws IOException {

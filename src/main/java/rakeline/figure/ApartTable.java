@@ -3,6 +3,9 @@ package rakeline.figure;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.Stream;
+import rakeline.geometry.Setting;
+import rakeline.quantity.Caution;
 import rakeline.quantity.Decimals;
 import rakeline.quantity.Numbers;
 import rakeline.quantity.Quantity;
@@ -11,8 +14,10 @@ import rakeline.study.Apart;
 /** How much of a change is which, in per cent of the present bike. */
 public final class ApartTable {
     /** What no table of it says. */
-    public static final String NO_SCORE = "No published measure predicts how a rider feels about a bicycle, and"
-            + " practitioners disagree about stem length: these are differences, no score.";
+    public static final Caution NO_SCORE = new Caution(
+            "differences, no score",
+            "No published measure predicts how a rider feels about a bicycle, and practitioners disagree about stem length:"
+                    + " these are differences, no score.");
 
     private ApartTable() {}
 
@@ -42,9 +47,11 @@ public final class ApartTable {
         }
         columns.add(percent("together", "Together", lines, Apart.Line::togetherPercent));
         columns.add(percent("remainder", "Remainder", lines, Apart.Line::remainderPercent));
-        List<String> cautions = new ArrayList<>(List.of(NO_SCORE));
-        cautions.addAll(
-                Quantity.cautionsOf(lines.stream().map(Apart.Line::quantity).toList()));
+        List<Caution> cautions = new ArrayList<>(List.of(NO_SCORE));
+        cautions.addAll(Quantity.cautionsOf(Stream.concat(
+                        apart.changes().keySet().stream().map(Setting::quantity),
+                        lines.stream().map(Apart.Line::quantity))
+                .toList()));
         return new Table(
                 apart.present().bike().name() + ": each change alone and all together",
                 columns,

@@ -2,6 +2,7 @@ package rakeline.figure;
 
 import java.util.ArrayList;
 import java.util.List;
+import rakeline.geometry.Cautions;
 import rakeline.geometry.SideView;
 import rakeline.handling.Ride;
 import rakeline.quantity.Measure;
@@ -93,7 +94,7 @@ public final class BikeDrawing {
                 plan(ride, steerDeg),
                 columns(one, PLAN_KEYS),
                 held,
-                List.of(Vocabulary.standard().quantity("toeRoomMm").caution()));
+                List.of(Cautions.TOE));
     }
 
     /** With the steering angle, and the room of the shoe in words. */

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.IntUnaryOperator;
 import java.util.stream.Stream;
+import rakeline.quantity.Caution;
 import rakeline.quantity.Numbers;
 import rakeline.quantity.Quantity;
 
@@ -23,7 +24,7 @@ public record Chart(
         List<Panel> panels,
         List<Gap> gaps,
         String held,
-        List<String> cautions)
+        List<Caution> cautions)
         implements Figure {
 
     /**
@@ -77,6 +78,11 @@ public record Chart(
         panels = List.copyOf(panels);
         gaps = List.copyOf(gaps);
         cautions = List.copyOf(cautions);
+    }
+
+    @Override
+    public Chart withCautions(List<Caution> others) {
+        return new Chart(title, x, steps, here, panels, gaps, held, others);
     }
 
     @Override

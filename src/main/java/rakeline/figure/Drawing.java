@@ -2,6 +2,7 @@ package rakeline.figure;
 
 import java.util.List;
 import java.util.Optional;
+import rakeline.quantity.Caution;
 import rakeline.quantity.Quantity;
 
 /**
@@ -11,7 +12,7 @@ import rakeline.quantity.Quantity;
  * @param columns the numbers that it shows
  */
 public record Drawing(
-        String kind, String title, List<Mark> marks, List<Column> columns, String held, List<String> cautions)
+        String kind, String title, List<Mark> marks, List<Column> columns, String held, List<Caution> cautions)
         implements Figure {
 
     /** How a mark is inked. */
@@ -97,6 +98,11 @@ public record Drawing(
         marks = List.copyOf(marks);
         columns = List.copyOf(columns);
         cautions = List.copyOf(cautions);
+    }
+
+    @Override
+    public Drawing withCautions(List<Caution> others) {
+        return new Drawing(kind, title, marks, columns, held, others);
     }
 
     /** The same without the dimensions in faint ink, whose numbers stand elsewhere. */

@@ -1,6 +1,7 @@
 package rakeline.figure;
 
 import java.util.List;
+import rakeline.quantity.Caution;
 
 /** Something to look at: a chart, a table, a drawing or a map. */
 public sealed interface Figure permits Chart, Table, Drawing, MapFigure {
@@ -11,7 +12,10 @@ public sealed interface Figure permits Chart, Table, Drawing, MapFigure {
     String held();
 
     /** Cautions that belong to the numbers shown, each a sentence or two. */
-    List<String> cautions();
+    List<Caution> cautions();
+
+    /** The same with other cautions. */
+    Figure withCautions(List<Caution> others);
 
     /** The figure's numbers as columns: its CSV, its JSON and its text alternative. */
     List<Column> columns();

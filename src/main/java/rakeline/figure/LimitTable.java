@@ -50,6 +50,12 @@ public final class LimitTable {
         return table(rides, rows, columns);
     }
 
+    /** The same for what race rules and recommendations set. */
+    public static Table rules(List<Ride> rides, List<Left> rows) {
+        Table table = of(rides, rows);
+        return new Table("Race rules and recommendations", table.columns(), "", List.of());
+    }
+
     private static Column source(List<Left> rows) {
         return words("source", "Source", rows, row -> row.limit().source());
     }

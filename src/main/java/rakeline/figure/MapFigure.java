@@ -3,6 +3,7 @@ package rakeline.figure;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
+import rakeline.quantity.Caution;
 import rakeline.quantity.Numbers;
 import rakeline.quantity.Quantity;
 
@@ -24,7 +25,7 @@ public record MapFigure(
         double here,
         List<String> gaps,
         String held,
-        List<String> cautions)
+        List<Caution> cautions)
         implements Figure {
 
     /**
@@ -46,6 +47,11 @@ public record MapFigure(
             throw new IllegalArgumentException(
                     "a map of " + x.size() + " by " + y.size() + " steps with " + values.size() + " values");
         }
+    }
+
+    @Override
+    public MapFigure withCautions(List<Caution> others) {
+        return new MapFigure(title, x, y, measure, values, here, gaps, held, others);
     }
 
     /** The value at the i-th x and the j-th y. */

@@ -8,11 +8,13 @@ import java.util.function.IntPredicate;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import rakeline.geometry.Cautions;
 import rakeline.geometry.Point;
 import rakeline.geometry.parts.Category;
 import rakeline.geometry.parts.Field;
 import rakeline.geometry.parts.Part;
 import rakeline.geometry.parts.Stock;
+import rakeline.quantity.Caution;
 import rakeline.quantity.Decimals;
 import rakeline.quantity.Numbers;
 import rakeline.quantity.Quantity;
@@ -22,10 +24,6 @@ import rakeline.study.fit.Option;
 
 /** The options that a match found, one a row, best first. */
 public final class MatchTable {
-    private static final String PARTS_CAUTION =
-            "The maker's mark and limit on steerer, post and stem win over any number here; a qualified mechanic does"
-                    + " the work.";
-
     private MatchTable() {}
 
     /** With every number of every option. */
@@ -170,9 +168,10 @@ public final class MatchTable {
         return Decimals.fixed(value, 1) + (Double.isNaN(standard) ? "" : " ± " + Decimals.fixed(standard, 1));
     }
 
-    private static List<String> cautions(List<Quantity> quantities) {
-        Stream<String> others =
-                Quantity.cautionsOf(quantities).stream().filter(caution -> !caution.startsWith("The maker's mark"));
-        return Stream.concat(Stream.of(PARTS_CAUTION), others).toList();
+    private static List<Caution> cautions(List<Quantity> quantities) {
+        Stream<Caution> others = Quantity.cautionsOf(quantities).stream();
+        return Stream.concat(Stream.of(Cautions.STEM_AND_BAR), others)
+                .distinct()
+                .toList();
     }
 }

@@ -3,10 +3,12 @@ package rakeline.figure;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.Stream;
+import rakeline.handling.HandlingMeasures;
 import rakeline.handling.Modes;
 import rakeline.handling.Root;
 import rakeline.handling.SelfStable;
 import rakeline.handling.Stability;
+import rakeline.quantity.Caution;
 import rakeline.quantity.Decimals;
 import rakeline.quantity.Numbers;
 import rakeline.quantity.Quantity;
@@ -15,8 +17,13 @@ import rakeline.quantity.Unit;
 /** Eigenvalues over speed, hands off: growth of the three modes and the frequency of weave. */
 public final class StabilityChart {
     /** What the model leaves out, as every figure of it says. */
-    public static final String LEFT_OUT = "Linear model: small angles, hands off, rigid rider, thin tyres that neither"
-            + " slip nor give, no friction or air. Self-stability hands off is not handling.";
+    public static final Caution LEFT_OUT = new Caution(
+            "linear model",
+            "Linear model: small angles, hands off, rigid rider, thin tyres that neither slip nor give, no friction or air."
+                    + " That a bicycle keeps itself upright with nobody's hands on the bar does not say how it handles.");
+
+    /** The cautions of every figure and answer about stability. */
+    public static final List<Caution> CAUTIONS = List.of(LEFT_OUT, HandlingMeasures.HANDS_OFF);
 
     private static final Quantity.Draft SPEED = Quantity.of(
                     "speedMps", "Speed", Unit.METRE_PER_SECOND, "Steady forward speed.")
@@ -58,7 +65,7 @@ public final class StabilityChart {
                                 m -> m.castering().re())),
                 List.of(),
                 "",
-                List.of(LEFT_OUT));
+                CAUTIONS);
     }
 
     /** All eight numbers at each speed. */
@@ -75,7 +82,7 @@ public final class StabilityChart {
                         .flatMap(columns -> columns)
                         .toList(),
                 "",
-                List.of(LEFT_OUT));
+                CAUTIONS);
     }
 
     /** The speed with the ends of the self-stable range, to a tenth of a millimetre a second, as its limits. */

@@ -28,7 +28,9 @@ public final class TextTable {
 
     private static String foot(Figure figure) {
         Stream<String> held = figure.held().isBlank() ? Stream.empty() : Stream.of("Held: " + figure.held());
-        return Stream.concat(held, figure.cautions().stream().map(caution -> "Caution: " + caution))
+        return Stream.concat(
+                        held,
+                        CautionsSaid.paragraphs(figure.cautions()).stream().map(words -> "Caution: " + words))
                 .map(line -> PlainText.oneLine(line) + "\n")
                 .collect(Collectors.joining());
     }

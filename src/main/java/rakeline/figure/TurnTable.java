@@ -2,14 +2,25 @@ package rakeline.figure;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import rakeline.geometry.Cautions;
+import rakeline.geometry.Inputs;
+import rakeline.geometry.ToeMeasures;
 import rakeline.handling.HandForce;
 import rakeline.handling.Ride;
 import rakeline.handling.SteadyTurn;
+import rakeline.quantity.Caution;
 import rakeline.quantity.Decimals;
 import rakeline.quantity.Numbers;
+import rakeline.quantity.Quantity;
 
 /** A steady turn: what the bicycle does and what the hands feel. */
 public final class TurnTable {
+    private static final Caution MODEL = new Caution(
+            "kinematic and linear",
+            "Steer and radius are kinematic, rider in the bicycle's plane, tyres without slip; torque and force are"
+                    + " linear, for small angles.");
+
     private TurnTable() {}
 
     public static Table of(Ride ride, SteadyTurn turn) {
@@ -40,20 +51,50 @@ public final class TurnTable {
                 cautions(ride, turn));
     }
 
-    /** What belongs beside the numbers of a turn. */
-    public static List<String> cautions(Ride ride, SteadyTurn turn) {
-        List<String> cautions = new ArrayList<>();
-        cautions.add(
-                "Steer and radius are kinematic, rider in the bicycle's plane, tyres without slip; torque and force are"
-                        + " linear, for small angles.");
+    /** What belongs beside the numbers of a turn, toe contact among them. */
+    public static List<Caution> cautions(Ride ride, SteadyTurn turn) {
+        List<Caution> cautions = new ArrayList<>(List.of(MODEL));
         if (turn.beyondLinear()) {
-            cautions.add("The steering angle is beyond " + Decimals.shown(SteadyTurn.LINEAR_TO_DEG)
-                    + "°: torque and force are far from small angles.");
+            cautions.add(new Caution(
+                    "small angles",
+                    "The steering angle is beyond " + Decimals.shown(SteadyTurn.LINEAR_TO_DEG)
+                            + "°: torque and force are far from small angles."));
         }
         if (ride.mount().restsOnDefaults()) {
-            cautions.add("Torque and force rest on default masses.");
+            cautions.add(new Caution("default masses", "Torque and force rest on default masses."));
+        }
+        beyondStrike(ride, turn).ifPresent(cautions::add);
+        beyondGrip(turn).ifPresent(cautions::add);
+        if (Double.isFinite(ToeMeasures.TOE_CONTACT_STEER.read(ride.geometry()).orNaN())) {
+            cautions.add(Cautions.TOE);
         }
         return cautions;
+    }
+
+    /** A lean beyond that at which the lowest pedal meets the ground. */
+    private static Optional<Caution> beyondStrike(Ride ride, SteadyTurn turn) {
+        Quantity quantity = ToeMeasures.PEDAL_STRIKE_LEAN.quantity();
+        double strikeDeg = ToeMeasures.PEDAL_STRIKE_LEAN.read(ride.geometry()).orNaN();
+        return turn.leanDeg() > strikeDeg
+                ? Optional.of(new Caution(
+                        Cautions.PEDAL_STRIKE.word(),
+                        "The lean of " + quantity.formatWithUnit(turn.leanDeg()) + " is beyond "
+                                + quantity.formatWithUnit(strikeDeg)
+                                + ", where the lowest pedal meets the ground. " + Cautions.PEDAL_STRIKE.sentence()))
+                : Optional.empty();
+    }
+
+    /** A lean beyond what the declaration of lean says that a tyre holds. */
+    private static Optional<Caution> beyondGrip(SteadyTurn turn) {
+        Quantity lean = Inputs.RIDE_LEAN.quantity();
+        return lean.limits().stream()
+                .filter(limit -> turn.leanDeg() > limit.value())
+                .findFirst()
+                .map(limit -> new Caution(
+                        "grip",
+                        "The lean of " + lean.formatWithUnit(turn.leanDeg()) + " is beyond "
+                                + lean.formatWithUnit(limit.value()) + ", " + limit.label() + " (" + limit.source()
+                                + "): the tyres may slide, and the model has no slip."));
     }
 
     private static void addHands(List<Row> rows, HandForce force) {

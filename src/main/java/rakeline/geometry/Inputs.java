@@ -25,11 +25,6 @@ import rakeline.quantity.Unit;
 
 /** The numbers that a bike file may give; each is declared here and nowhere else. */
 public final class Inputs {
-    private static final String FORK_CAUTION = "Another fork changes stresses and clearances as well as geometry: ask"
-            + " the frame maker, and let a qualified mechanic fit it.";
-    private static final String WHEEL_CAUTION = "Another wheel or tyre changes clearances as well as geometry: keep"
-            + " the tyre clear of fork, frame and guard, and ask the frame maker.";
-    private static final String PART_LIMIT_CAUTION = "The maker's mark and limit win over any number here.";
 
     // Frame
 
@@ -52,8 +47,7 @@ public final class Inputs {
                     .symbol("α")
                     .within(50, 85)
                     .uncertainty(0.2)
-                    .limit(65, "recommended from 65°", Sources.ISO_4210)
-                    .atMost(75, "recommended to 75°", Sources.ISO_4210)
+                    .rule(65, 75, "recommended", Sources.ISO_4210)
                     .source(UNCERTAINTY, READ, "digital level, Moore 2012, chapter Physical Parameters")
                     .source(LIMIT, COPY, "ISO 4210-2:2015 Annex A"),
             required());
@@ -148,12 +142,12 @@ public final class Inputs {
                     .within(-100, 120)
                     .uncertainty(1)
                     .source(UNCERTAINTY, PRACTICE, "")
-                    .caution(FORK_CAUTION),
+                    .caution(Cautions.FORK),
             required());
     public static final Input AXLE_TO_CROWN = input(
             mm("fork.axleToCrownMm", "Axle to crown", "Straight line from the axle to the crown race seat.")
                     .within(150, 700)
-                    .caution(FORK_CAUTION),
+                    .caution(Cautions.FORK),
             optional());
     public static final Input LOWER_STACK = input(
             mm(
@@ -170,12 +164,12 @@ public final class Inputs {
     public static final Input STEERER_LENGTH = input(
             mm("fork.steererLengthMm", "Steerer length", "Crown race seat to the steerer's upper end.")
                     .within(80, 450)
-                    .caution(PART_LIMIT_CAUTION),
+                    .caution(Cautions.MAKERS_LIMITS),
             optional());
     public static final Input SPACER_LIMIT = input(
             mm("fork.spacerLimitMm", "Spacer limit", "Spacers that the fork's maker allows below the stem.")
                     .within(0, 150)
-                    .caution(PART_LIMIT_CAUTION),
+                    .caution(Cautions.MAKERS_LIMITS),
             optional());
     public static final Input STEERING_LIMIT = input(
             deg("fork.steeringLimitDeg", "Steering limit", "How far the bar can turn to either side.")
@@ -195,7 +189,7 @@ public final class Inputs {
     public static final Input MUDGUARD_GAP = input(
             mm("wheels.front.mudguardGapMm", "Mudguard gap", "Tread to the outside of the front mudguard.")
                     .within(0, 60)
-                    .caution("A mudguard can jam in the wheel: use breakaway stays and keep it clear."),
+                    .caution(Cautions.MUDGUARD),
             optional());
     public static final Input REAR_BEAD_SEAT = input(beadSeat("wheels.rear.", "Rear bead seat"), required());
     public static final Input REAR_TYRE = input(tyre("wheels.rear.", "Rear tyre"), required());
@@ -277,7 +271,7 @@ public final class Inputs {
     public static final Input SPACERS = input(
             mm("cockpit.spacersMm", "Spacers", "Spacers below the stem, up the axis.")
                     .within(0, 150)
-                    .caution(PART_LIMIT_CAUTION),
+                    .caution(Cautions.MAKERS_LIMITS),
             required());
     public static final Input STEM_CLAMP_HEIGHT = input(
             mm(
@@ -289,18 +283,21 @@ public final class Inputs {
             byDefault(40));
     public static final Input STEM_LENGTH = input(
             mm("cockpit.stemLengthMm", "Stem length", "Steering axis to the bar clamp's centre, along the stem.")
-                    .within(0, 200),
+                    .within(0, 200)
+                    .caution(Cautions.STEM_AND_BAR),
             required());
     public static final Input STEM_ANGLE = input(
             deg(
                             "cockpit.stemAngleDeg",
                             "Stem angle",
                             "Stem from the perpendicular to the steering axis: +6 rises, −17 on a 73° axis is level.")
-                    .within(-60, 60),
+                    .within(-60, 60)
+                    .caution(Cautions.STEM_AND_BAR),
             required());
     public static final Input BAR_WIDTH = input(
             mm("cockpit.bar.widthMm", "Bar width", "Grip centre to grip centre.")
-                    .within(200, 1000),
+                    .within(200, 1000)
+                    .caution(Cautions.STEM_AND_BAR),
             required());
     public static final Input HOOD_FORWARD = input(
             mm("cockpit.bar.hoodForwardMm", "Hood forward", "Bar clamp's centre forward to the hood's working point.")
@@ -312,11 +309,13 @@ public final class Inputs {
             required());
     public static final Input BAR_REACH = input(
             mm("cockpit.bar.reachMm", "Bar reach", "Bar clamp's centre forward to the bend.")
-                    .within(0, 150),
+                    .within(0, 150)
+                    .caution(Cautions.STEM_AND_BAR),
             optional());
     public static final Input BAR_DROP = input(
             mm("cockpit.bar.dropMm", "Bar drop", "Bar clamp's centre down to the drops.")
-                    .within(0, 250),
+                    .within(0, 250)
+                    .caution(Cautions.STEM_AND_BAR),
             optional());
     public static final Input TOPS_HALF_WIDTH = input(
             mm("cockpit.bar.topsHalfWidthMm", "Tops half width", "Half the distance of the hands on the tops.")
@@ -366,7 +365,7 @@ public final class Inputs {
                     .within(0, 250)
                     .limit(54.4, "two diameters of a 27.2 mm post", Sources.INSERTION)
                     .limit(63.2, "two diameters of a 31.6 mm post", Sources.INSERTION)
-                    .caution(PART_LIMIT_CAUTION)
+                    .caution(Cautions.SEAT_POST)
                     .source(LIMIT, READ, "16 CFR 1512.15(b)"),
             required());
     public static final Input RAIL_TRAVEL = input(
@@ -390,6 +389,8 @@ public final class Inputs {
     public static final Input RIDE_LEAN = input(
             deg("ride.leanDeg", "Lean", "Lean into the turn for the measures that need one.")
                     .within(0, 50)
+                    .about(40, "about what a tyre holds on dry tarmac", "common practice: friction 0.8 to 0.9")
+                    .source(LIMIT, PRACTICE, "friction of 0.8 to 0.9 on dry tarmac")
                     .source(DEFAULT, PRACTICE, "upright"),
             byDefault(0));
     public static final Input RIDE_SPEED = input(
@@ -455,14 +456,15 @@ public final class Inputs {
         return mm(wheel + "beadSeatMm", label, "Bead-seat diameter of the rim.")
                 .within(200, 700)
                 .decimals(0)
-                .caution(WHEEL_CAUTION)
+                .caution(Cautions.WHEELS)
+                .caution(Cautions.RIM_BRAKES)
                 .source(DEFINITION, COPY, "ISO 5775");
     }
 
     private static Quantity.Draft tyre(String wheel, String label) {
         return mm(wheel + "tyreMm", label, "Section width of the tyre; a change moves a given radius by as much.")
                 .within(15, 130)
-                .caution(WHEEL_CAUTION);
+                .caution(Cautions.WHEELS);
     }
 
     private static Quantity.Draft radius(String wheel, String label) {
@@ -474,8 +476,8 @@ public final class Inputs {
                 .within(100, 450)
                 .uncertainty(2)
                 .source(UNCERTAINTY, PRACTICE, "")
-                .limit(275, "race rules from, half the diameter", Sources.RACE_RULES)
-                .atMost(350, "race rules to, half the diameter", Sources.RACE_RULES)
+                .caution(Cautions.WHEELS)
+                .rule(275, 350, "race rules, half the diameter", Sources.RACE_RULES)
                 .source(LIMIT, COPY, "UCI Part 1, an older edition")
                 .source(DEFAULT, COPY, "bead seat plus twice the width, ISO 5775-1 as summarised");
     }

@@ -24,10 +24,6 @@ import rakeline.quantity.Unit;
 
 /** What follows from a bike file's numbers in the side view, the cockpit and the seat post; each declared once. */
 public final class Measures {
-    private static final String STANDOVER_CAUTION = "Straddle the bicycle in riding shoes: makers' manuals ask for"
-            + " 50 mm to spare on the road, 75 unpaved, 100 off road (common practice).";
-    private static final String PART_LIMIT_CAUTION =
-            "The maker's mark and limit win over any number here; a" + " qualified mechanic does the work.";
     private static final String NOMINAL_RADIUS =
             "A figure from a nominal wheel radius carries its error, about 1 % of the radius.";
 
@@ -39,8 +35,7 @@ public final class Measures {
 
     public static final Measure<Geometry> BB_HEIGHT = side(
             mm("bbHeightMm", "BB height", "Rear wheel radius minus BB drop.")
-                    .limit(240, "race rules from", Sources.RACE_RULES)
-                    .atMost(300, "race rules to", Sources.RACE_RULES)
+                    .rule(240, 300, "race rules", Sources.RACE_RULES)
                     .source(LIMIT, COPY, "UCI Part 1, an older edition"),
             SideView::bbHeightMm);
     public static final Measure<Geometry> FRONT_CENTRE = side(
@@ -51,14 +46,12 @@ public final class Measures {
             SideView::frontCentreMm);
     public static final Measure<Geometry> FRONT_CENTRE_X = side(
             mm("frontCentreXMm", "Front-centre, horizontal", "BB to the front axle, horizontal.")
-                    .limit(540, "race rules from", Sources.RACE_RULES)
-                    .atMost(650, "race rules to", Sources.RACE_RULES)
+                    .rule(540, 650, "race rules", Sources.RACE_RULES)
                     .source(LIMIT, COPY, "UCI Part 1, an older edition"),
             SideView::frontAxleXMm);
     public static final Measure<Geometry> REAR_CENTRE_X = side(
             mm("rearCentreXMm", "Rear-centre, horizontal", "BB to the rear axle, horizontal.")
-                    .limit(350, "race rules from", Sources.RACE_RULES)
-                    .atMost(500, "race rules to", Sources.RACE_RULES)
+                    .rule(350, 500, "race rules", Sources.RACE_RULES)
                     .source(LIMIT, COPY, "UCI Part 1, an older edition"),
             side -> -side.rearAxleXMm());
     public static final Measure<Geometry> WHEELBASE =
@@ -99,8 +92,7 @@ public final class Measures {
                             PERCENT,
                             "Height at which the steering axis cuts the vertical through the front axle, in % of the"
                                     + " front wheel radius.")
-                    .limit(15, "recommended from 15 %", Sources.ISO_4210)
-                    .atMost(60, "recommended to 60 %", Sources.ISO_4210)
+                    .rule(15, 60, "recommended", Sources.ISO_4210)
                     .source(LIMIT, COPY, "ISO 4210-2:2015 Annex A"),
             SideView::axisCrossingPercent);
     public static final Measure<Geometry> EFFECTIVE_TOP_TUBE = measure(
@@ -113,7 +105,7 @@ public final class Measures {
                     - SeatAxis.of(geometry.bike()).xAtHeight(geometry.side().stackMm()));
     public static final Measure<Geometry> STANDOVER = new Measure<>(
             mm("standoverMm", "Standover", "Ground to the top tube's top edge at the straddle point.")
-                    .caution(STANDOVER_CAUTION)
+                    .caution(Cautions.STANDOVER)
                     .declared(),
             Measures::standover);
     public static final Measure<Geometry> AXLE_TO_CROWN_IMPLIED = new Measure<>(
@@ -214,7 +206,7 @@ public final class Measures {
             (geometry, hand) -> geometry.side().sinHead() / (geometry.side().wheelbaseMm() * hand.leverMm()) * 1e6);
     public static final Measure<Geometry> SPACERS_LEFT = measure(
             mm("spacersLeftMm", "Spacers left", "Spacer limit minus spacers; negative beyond the limit.")
-                    .caution(PART_LIMIT_CAUTION)
+                    .caution(Cautions.MAKERS_LIMITS)
                     .limit(0, "the fork maker's limit", "fork.spacerLimitMm")
                     .source(LIMIT, DERIVED, "by definition, from the maker\'s number"),
             List.of(Inputs.SPACERS, Inputs.SPACER_LIMIT),
@@ -226,7 +218,7 @@ public final class Measures {
                             "Steerer left",
                             "Steerer minus head tube, lower stack, cover, spacers and clamp height; negative where it"
                                     + " is too short.")
-                    .caution(PART_LIMIT_CAUTION)
+                    .caution(Cautions.MAKERS_LIMITS)
                     .limit(0, "the steerer's end", "fork.steererLengthMm")
                     .source(LIMIT, DERIVED, "by definition, from the maker\'s number"),
             List.of(Inputs.STEERER_LENGTH, Inputs.HEAD_TUBE, Inputs.LOWER_STACK, Inputs.SPACERS),
@@ -236,6 +228,7 @@ public final class Measures {
 
     public static final Measure<Geometry> POST_EXTENSION = post(
             mm("postExtensionMm", "Post extension", "Seat tube's upper edge to the clamp's foot, along the axis.")
+                    .caution(Cautions.SEAT_POST)
                     .limit(0, "the clamp meets the tube", "frame.seatTubeMm")
                     .source(LIMIT, DERIVED, "by definition, from the maker\'s number"),
             (geometry, saddle) -> saddle.extensionMm());
@@ -244,7 +237,7 @@ public final class Measures {
             (geometry, saddle) -> saddle.railShiftMm());
     public static final Measure<Geometry> POST_INSERTION_LEFT = post(
             mm("postInsertionLeftMm", "Post insertion left", "Post length minus extension minus minimum insertion.")
-                    .caution(PART_LIMIT_CAUTION)
+                    .caution(Cautions.SEAT_POST)
                     .limit(
                             0,
                             "the post's mark",
@@ -258,7 +251,7 @@ public final class Measures {
                             "postDepthLeftMm",
                             "Post depth left",
                             "What is left before the post's lower end meets the seat tube's depth.")
-                    .caution(PART_LIMIT_CAUTION)
+                    .caution(Cautions.SEAT_POST)
                     .limit(0, "the seat tube's depth", "frame.seatTubeDepthMm")
                     .source(LIMIT, DERIVED, "by definition, from the maker\'s number"),
             List.of(
@@ -270,7 +263,7 @@ public final class Measures {
             Measures::postDepthLeft);
     public static final Measure<Geometry> RAIL_LEFT = rails(
             mm("railLeftMm", "Rail left", "Half the rail travel minus the shift's size; negative beyond the rails.")
-                    .caution(PART_LIMIT_CAUTION)
+                    .caution(Cautions.MAKERS_LIMITS)
                     .limit(0, "the rails' end", "saddle.railTravelMm")
                     .source(LIMIT, DERIVED, "by definition, from the maker\'s number"),
             (geometry, saddle) -> geometry.bike().get(Inputs.RAIL_TRAVEL) / 2 - Math.abs(saddle.railShiftMm()));

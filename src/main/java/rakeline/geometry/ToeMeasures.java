@@ -128,8 +128,7 @@ public final class ToeMeasures {
                             "Pedal strike lean",
                             DEGREE,
                             "Lean at which the lowest pedal's outer lower edge meets the ground.")
-                    .caution("A pedal that meets the ground can throw a rider; 25° (16 CFR 1512.17(c)) is measured"
-                            + " with the crank lowest and the pedal level.")
+                    .caution(Cautions.PEDAL_STRIKE)
                     .limit(25, "at least, crank lowest", "16 CFR 1512.17(c)")
                     .source(FORMULA, READ, "16 CFR 1512.17(c)")
                     .source(LIMIT, READ, "16 CFR 1512.17(c)")

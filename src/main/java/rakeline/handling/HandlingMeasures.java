@@ -12,6 +12,7 @@ import java.util.function.ToDoubleFunction;
 import rakeline.geometry.BikeGroups;
 import rakeline.geometry.HandPoint;
 import rakeline.geometry.Inputs;
+import rakeline.quantity.Caution;
 import rakeline.quantity.Input;
 import rakeline.quantity.Measure;
 import rakeline.quantity.Quantity;
@@ -20,9 +21,17 @@ import rakeline.quantity.Unit;
 
 /** What follows from the linear bicycle and from steady turns; each declared once. */
 public final class HandlingMeasures {
-    private static final String RESTS =
-            "A linear model of rigid parts: masses that the bike file does not give are defaults,"
-                    + " and no published measure predicts how a rider feels about a bicycle.";
+    private static final Caution RESTS = new Caution(
+            "model and masses",
+            "A linear model of rigid parts: masses that the bike file does not give are defaults, and no published"
+                    + " measure predicts how a rider feels about a bicycle.");
+
+    /** What belongs next to every speed at which a bicycle without a rider's hands is stable or not. */
+    public static final Caution HANDS_OFF = new Caution(
+            "hands off",
+            "Riding hands off can throw a rider at any speed: the model knows no bump, no gust and no rider who moves, and"
+                    + " none of its speeds says when to let go of the bar.");
+
     private static final String MODEL = "Meijaard, Papadopoulos, Ruina and Schwab 2007";
     private static final String DEFAULTS = " Masses that the bike file does not give are defaults.";
     private static final String NO_SPEED = "a steady turn needs a speed and a lean above 0";
@@ -146,6 +155,7 @@ public final class HandlingMeasures {
                 Quantity.of(key, label, Unit.METRE_PER_SECOND, definition + DEFAULTS)
                         .decimals(2)
                         .caution(RESTS)
+                        .caution(HANDS_OFF)
                         .source(FORMULA, READ, MODEL)
                         .declared(),
                 ride -> weighed(ride, () -> read.apply(ride.stability())));

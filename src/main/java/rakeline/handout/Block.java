@@ -3,6 +3,7 @@ package rakeline.handout;
 import java.util.List;
 import java.util.Optional;
 import rakeline.figure.Figure;
+import rakeline.quantity.Caution;
 
 /** One thing on a sheet, in the order in which it is read. */
 public sealed interface Block {
@@ -43,8 +44,30 @@ public sealed interface Block {
         }
     }
 
+    /** The answer to what stands before it. */
+    record Answered(List<Block> blocks) implements Block {
+        public Answered {
+            blocks = List.copyOf(blocks);
+        }
+
+        @Override
+        public Block lower() {
+            return new Answered(blocks.stream().map(Block::lower).toList());
+        }
+    }
+
+    /** Empty lines to write on by hand. */
+    record ToWrite(String label, int lines) implements Block {}
+
     /** A paragraph as it is written. */
     record Words(Tone tone, String words) implements Block {}
+
+    /** What can mislead or hurt someone: in full what the sheet has not said yet, the rest in a word. */
+    record Cautioned(List<Caution> cautions) implements Block {
+        public Cautioned {
+            cautions = List.copyOf(cautions);
+        }
+    }
 
     /** A value under its name. */
     record Named(String name, String value) implements Block {}
@@ -68,8 +91,9 @@ public sealed interface Block {
      * @param key as in files and commands
      * @param drawing of what it means, small
      */
-    record Entry(String label, String key, List<String> lines, Optional<Figure> drawing) {
+    record Entry(String label, String key, List<String> lines, List<Caution> cautions, Optional<Figure> drawing) {
         public Entry {
+            cautions = List.copyOf(cautions);
             lines = List.copyOf(lines);
         }
     }
@@ -79,8 +103,6 @@ public sealed interface Block {
         PLAIN,
         /** Lesser: what was held, where something came from. */
         QUIET,
-        /** What can hurt someone. */
-        CAUTION,
         /** What went wrong. */
         TROUBLE
     }

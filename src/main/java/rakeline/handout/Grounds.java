@@ -14,6 +14,7 @@ import rakeline.figure.Chart;
 import rakeline.figure.Column;
 import rakeline.figure.Figure;
 import rakeline.figure.MapFigure;
+import rakeline.quantity.Caution;
 import rakeline.quantity.Quantity;
 
 /** What the numbers of a page rest on: the quantities that it used, the files that it named, the cautions of both. */
@@ -96,8 +97,8 @@ final class Grounds {
     }
 
     /** Cautions of figures and quantities, each once. */
-    List<String> cautions() {
-        Stream<String> ofFigures = run.figures().stream().flatMap(figure -> figure.cautions().stream());
+    List<Caution> cautions() {
+        Stream<Caution> ofFigures = run.figures().stream().flatMap(figure -> figure.cautions().stream());
         return Stream.concat(ofFigures, Quantity.cautionsOf(quantities()).stream())
                 .distinct()
                 .toList();
@@ -113,6 +114,6 @@ final class Grounds {
         lines.add(quantity.definition());
         lines.add("Unit: " + quantity.unit().symbol());
         lines.addAll(quantity.facts());
-        return new Block.Entry(quantity.label(), quantity.key(), lines, drawing);
+        return new Block.Entry(quantity.label(), quantity.key(), lines, quantity.cautions(), drawing);
     }
 }

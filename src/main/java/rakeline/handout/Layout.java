@@ -7,6 +7,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.IntStream;
 import rakeline.figure.Figure;
 import rakeline.figure.Table;
 import rakeline.figure.paint.Palette;
@@ -27,6 +28,7 @@ final class Layout {
 
     private final Markup out = new Markup();
     private final Headings headings = new Headings();
+    private final CautionMarkup cautions = new CautionMarkup();
     private final List<Figure> figures = new ArrayList<>();
 
     private Layout() {}
@@ -86,10 +88,16 @@ final class Layout {
             headings.write(out, heading.level(), heading.words());
         } else if (block instanceof Block.Beside beside) {
             write(beside);
+        } else if (block instanceof Block.Answered answered) {
+            write(answered);
+        } else if (block instanceof Block.ToWrite lines) {
+            write(lines);
         } else if (block instanceof Block.Prose prose) {
             NoteMarkup.write(prose, out, headings);
         } else if (block instanceof Block.Words words) {
             write(words);
+        } else if (block instanceof Block.Cautioned cautioned) {
+            cautions.write(cautioned.cautions(), out);
         } else if (block instanceof Block.Named named) {
             write(named);
         } else if (block instanceof Block.Lines lines) {
@@ -112,6 +120,21 @@ final class Layout {
         out.close();
     }
 
+    private void write(Block.Answered answered) {
+        out.open("div", "class", "answer")
+                .element("p", "Answer", "class", "label")
+                .line();
+        answered.blocks().forEach(this::write);
+        out.close();
+    }
+
+    private void write(Block.ToWrite lines) {
+        out.open("div", "class", lines.lines() == 1 ? "write one" : "write")
+                .element("p", lines.label(), "class", "label");
+        IntStream.range(0, lines.lines()).forEach(i -> out.element("div", "", "class", "rule"));
+        out.close();
+    }
+
     private void write(Block.Words words) {
         String tone = words.tone().name().toLowerCase(Locale.ROOT);
         out.element("p", words.words(), "class", tone, "dir", "auto");
@@ -124,13 +147,15 @@ final class Layout {
 
     private void write(Figure figure) {
         if (figure instanceof Table table) {
-            TableMarkup.write(table, out);
+            TableMarkup.write(table, cautions, out);
             return;
         }
-        figures.add(figure);
+        Figure bare = figure.withCautions(List.of());
+        figures.add(bare);
         out.open("figure");
-        out.put(Svg.inline(figure, FIGURE_WIDTH, Palette.LIGHT, "figure" + figures.size()));
+        out.put(Svg.inline(bare, FIGURE_WIDTH, Palette.LIGHT, "figure" + figures.size()));
         out.close();
+        cautions.write(figure.cautions(), out);
     }
 
     /** A page's end cuts long ones alone. */
@@ -153,11 +178,13 @@ final class Layout {
         out.open("dt").text(entry.label() + " ").element("code", entry.key()).close();
         entry.drawing().ifPresent(this::drawn);
         entry.lines().forEach(line -> out.element("dd", line));
+        cautions.write("dd", entry.cautions(), out);
         out.close().line();
     }
 
     /** Beside the lines that it belongs to. */
-    private void drawn(Figure drawing) {
+    private void drawn(Figure figure) {
+        Figure drawing = figure.withCautions(List.of());
         figures.add(drawing);
         out.open("dd", "class", "drawing").open("figure");
         out.put(Svg.inline(drawing, DRAWING_WIDTH, Palette.LIGHT, "figure" + figures.size()));

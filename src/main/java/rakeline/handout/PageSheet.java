@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.stream.Stream;
 import rakeline.engine.Control;
 import rakeline.engine.Outcome;
 import rakeline.engine.Prose;
@@ -15,23 +16,33 @@ import rakeline.figure.Figure;
 import rakeline.figure.Table;
 import rakeline.quantity.Decimals;
 import rakeline.quantity.Quantity;
+import rakeline.worksheet.Answer;
 import rakeline.worksheet.Row;
 
 /** A page that has run as a sheet: what its author wrote and what it came to, then what that rests on. */
 public final class PageSheet {
+    /** For whom a sheet is. */
+    public enum Edition {
+        /** Answers are left out, with lines to write one's own. */
+        STUDENTS,
+        /** Each answer stands where the page has it. */
+        WITH_ANSWERS
+    }
+
+    private static final int LINES_TO_WRITE = 4;
+
     private final RunPage run;
     private final Map<String, Outcome> outcomes;
     private final Prose prose;
     private final Grounds grounds;
     private final boolean code;
     private final List<Block> blocks = new ArrayList<>();
-    private final List<Block> answers = new ArrayList<>();
 
-    private PageSheet(RunPage run, Knowledge knowledge, boolean code) {
-        this.run = run;
+    private PageSheet(RunPage whole, Knowledge knowledge, Edition edition, boolean code) {
         this.code = code;
+        run = edition == Edition.STUDENTS ? whole.withoutAnswers() : whole;
         outcomes = run.byId();
-        prose = Prose.of(run.outcomes());
+        prose = Prose.of(whole.outcomes());
         grounds = new Grounds(run, knowledge);
     }
 
@@ -40,12 +51,22 @@ public final class PageSheet {
      *
      * @param code whether the code of its snippets is shown
      */
-    public static Sheet of(RunPage run, Knowledge knowledge, boolean code, Imprint imprint) {
-        PageSheet sheet = new PageSheet(run, knowledge, code);
+    public static Sheet of(RunPage run, Knowledge knowledge, Edition edition, boolean code, Imprint imprint) {
+        PageSheet sheet = new PageSheet(run, knowledge, edition, code);
+        List<Answer> answers = Answer.of(run.page());
+        if (edition == Edition.STUDENTS && !answers.isEmpty()) {
+            sheet.blocks.add(new Block.ToWrite("Name", 1));
+        }
         sheet.gaps();
         sheet.controls();
-        run.page().rows().forEach(sheet::row);
-        sheet.answers();
+        for (Row row : run.page().rows()) {
+            answers.stream()
+                    .filter(answer -> answer.beginsWith(row.id()))
+                    .forEach(answer -> sheet.answer(answer, edition));
+            if (!row.folded()) {
+                sheet.row(row, sheet.blocks);
+            }
+        }
         sheet.grounds();
         return new Sheet(run.page().title(), run.page().about(), sheet.blocks, imprint.lines(), Sheet.Form.PAGES);
     }
@@ -112,44 +133,52 @@ public final class PageSheet {
         return dial.unit().isEmpty() || dial.unit().equals("°") ? dial.unit() : " " + dial.unit();
     }
 
-    private void row(Row row) {
+    private void answer(Answer answer, Edition edition) {
+        if (edition == Edition.STUDENTS) {
+            blocks.add(new Block.ToWrite("Your answer", LINES_TO_WRITE));
+            return;
+        }
+        List<Block> place = new ArrayList<>();
+        answer.rows().forEach(row -> row(row, place));
+        blocks.add(new Block.Answered(place));
+    }
+
+    private void row(Row row, List<Block> place) {
         if (row instanceof Row.Note note) {
-            note(note);
+            note(note, place);
         } else {
-            snippet(row);
+            snippet(row, place);
         }
     }
 
-    private void note(Row.Note note) {
+    private void note(Row.Note note, List<Block> place) {
         Prose.Filled filled = prose.fill(note.text());
-        List<Block> place = note.folded() ? answers : blocks;
         place.add(new Block.Prose(filled.text(), run.page().title(), 1));
         filled.missing().forEach(sentence -> place.add(trouble(sentence)));
     }
 
-    private void snippet(Row row) {
+    private void snippet(Row row, List<Block> place) {
         if (code) {
-            blocks.add(new Block.Lines(row.text()));
+            place.add(new Block.Lines(row.text()));
         }
         Outcome outcome = outcomes.get(row.id());
         if (outcome == null) {
-            blocks.add(trouble("A row of this page has not run."));
+            place.add(trouble("A row of this page has not run."));
         } else {
-            outcome(outcome, row.folded() ? answers : blocks);
+            outcome(outcome, place);
         }
     }
 
-    /** @param values where what is no figure goes */
-    private void outcome(Outcome outcome, List<Block> values) {
+    private void outcome(Outcome outcome, List<Block> place) {
         if (outcome.state() != State.FRESH || !outcome.message().isEmpty()) {
-            blocks.add(trouble(RunPage.standing(outcome, outcome.message())));
+            place.add(trouble(RunPage.standing(outcome, outcome.message())));
         }
         if (!outcome.printed().isBlank()) {
-            blocks.add(new Block.Lines(outcome.printed().stripTrailing()));
+            place.add(new Block.Lines(outcome.printed().stripTrailing()));
         }
         outcome.result()
                 .filter(result -> !isControl(outcome))
-                .ifPresent(result -> result(outcome.name(), result, values));
+                .ifPresent(result -> result(outcome.name(), result, place));
     }
 
     /** Where a dial stands is said above. */
@@ -157,13 +186,13 @@ public final class PageSheet {
         return outcome.controls().stream().anyMatch(control -> control.name().equals(outcome.name()));
     }
 
-    private void result(String name, Result result, List<Block> values) {
+    private void result(String name, Result result, List<Block> place) {
         if (result instanceof Result.Shown shown) {
-            blocks.add(new Block.Shown(shown.figure()));
+            place.add(new Block.Shown(shown.figure()));
         } else if (result instanceof Result.Text text) {
-            values.add(text(name, text.text().stripTrailing()));
+            place.add(text(name, text.text().stripTrailing()));
         } else if (result instanceof Result.Value value) {
-            values.add(new Block.Named(name, value.said(name)));
+            place.add(new Block.Named(name, value.said(name)));
         }
     }
 
@@ -179,21 +208,13 @@ public final class PageSheet {
         return new Block.Words(Block.Tone.TROUBLE, words);
     }
 
-    /** What is folded on the page comes after the rest of it: whoever is asked first shall not read the answer. */
-    private void answers() {
-        if (!answers.isEmpty()) {
-            blocks.add(new Block.Heading(2, "Worked answers"));
-            blocks.addAll(answers);
-        }
-    }
-
     private void grounds() {
         blocks.add(new Block.Heading(2, "What the numbers rest on"));
-        section("Held", grounds.held(), Block.Tone.PLAIN);
-        section("Assumptions and usual values", grounds.assumptions(), Block.Tone.PLAIN);
-        List<String> cautions = new ArrayList<>(grounds.cautions());
-        cautions.addAll(Sheet.STANDING_CAUTIONS);
-        section("Cautions", cautions, Block.Tone.CAUTION);
+        section("Held", grounds.held());
+        section("Assumptions and usual values", grounds.assumptions());
+        blocks.add(new Block.Heading(3, "Cautions"));
+        blocks.add(new Block.Cautioned(Stream.concat(grounds.cautions().stream(), Sheet.STANDING_CAUTIONS.stream())
+                .toList()));
         List<Quantity> quantities = grounds.quantities();
         if (!quantities.isEmpty()) {
             blocks.add(new Block.Heading(2, "What the words mean"));
@@ -202,10 +223,10 @@ public final class PageSheet {
         }
     }
 
-    private void section(String title, List<String> paragraphs, Block.Tone tone) {
+    private void section(String title, List<String> paragraphs) {
         if (!paragraphs.isEmpty()) {
             blocks.add(new Block.Heading(3, title));
-            paragraphs.forEach(words -> blocks.add(new Block.Words(tone, words)));
+            paragraphs.forEach(words -> blocks.add(new Block.Words(Block.Tone.PLAIN, words)));
         }
     }
 }

@@ -3,6 +3,7 @@ package rakeline.handout;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -22,6 +23,15 @@ import rakeline.worksheet.Worksheet;
 public record RunPage(Worksheet page, List<Outcome> outcomes) {
     public RunPage {
         outcomes = List.copyOf(outcomes);
+    }
+
+    /** The same without folded rows, for those who shall find the answers themselves. */
+    RunPage withoutAnswers() {
+        List<Row> open = page.rows().stream().filter(row -> !row.folded()).toList();
+        Set<String> ids = open.stream().map(Row::id).collect(Collectors.toSet());
+        return new RunPage(
+                page.withRows(open),
+                outcomes.stream().filter(outcome -> ids.contains(outcome.id())).toList());
     }
 
     Map<String, Outcome> byId() {

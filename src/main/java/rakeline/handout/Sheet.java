@@ -3,6 +3,7 @@ package rakeline.handout;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
+import rakeline.quantity.Caution;
 
 /**
  * What a handout says, before it is laid out.
@@ -13,12 +14,16 @@ import java.util.stream.Collectors;
  */
 public record Sheet(String title, String about, List<Block> blocks, List<String> imprint, Form form) {
     /** Said on every sheet for others. */
-    public static final List<String> STANDING_CAUTIONS = List.of(
-            "A figure about geometry is no safety certificate. Standards, race rules and road law differ by place and"
-                    + " edition: check the current local text.",
-            "Work on forks, steerers, headsets, carbon parts and brakes belongs to a qualified mechanic and the part"
-                    + " maker's instructions; the maker's marks and limits win over any number here. Pain and injury"
-                    + " belong to a clinician.");
+    public static final List<Caution> STANDING_CAUTIONS = List.of(
+            new Caution(
+                    "standards and rules",
+                    "A figure about geometry is no safety certificate. Standards, race rules and road law differ by place"
+                            + " and edition: check the current local text."),
+            new Caution(
+                    "who does the work",
+                    "Work on forks, steerers, headsets, carbon parts and brakes belongs to a qualified mechanic and the"
+                            + " part maker's instructions; the maker's marks and limits win over any number here. Pain and"
+                            + " injury belong to a clinician."));
 
     /** How closely a sheet is set. */
     public enum Form {

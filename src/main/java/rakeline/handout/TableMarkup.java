@@ -22,13 +22,14 @@ final class TableMarkup {
 
     private TableMarkup() {}
 
-    static void write(Table table, Markup out) {
+    static void write(Table table, CautionMarkup cautions, Markup out) {
         List<List<Column>> parts = parts(table.columns());
         for (int i = 0; i < parts.size(); i++) {
             String title = i == 0 ? table.title() : table.title() + ", continued";
             part(title.isBlank() || title.startsWith(", ") ? "" : title, parts.get(i), out);
         }
         foot(table, out);
+        cautions.write(table.cautions(), out);
     }
 
     private static void foot(Table table, Markup out) {
@@ -38,7 +39,6 @@ final class TableMarkup {
         if (!table.held().isBlank()) {
             out.element("p", "Held: " + table.held(), "class", "quiet", "dir", "auto");
         }
-        table.cautions().forEach(caution -> out.element("p", "Caution: " + caution, "class", "caution", "dir", "auto"));
     }
 
     private static List<List<Column>> parts(List<Column> columns) {

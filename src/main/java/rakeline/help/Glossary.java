@@ -54,13 +54,14 @@ public record Glossary(Map<String, Quantity> quantities, Map<String, String> con
         }
     }
 
-    /** An entry as lines of plain text: key and label, definition, unit and range, uncertainty, limits, caution, source. */
+    /** An entry as lines of plain text: key and label, definition, unit and range, uncertainty, limits, source, cautions. */
     public List<String> entry(Quantity quantity) {
         List<String> lines = new ArrayList<>();
         lines.add(quantity.key() + ": " + quantity.heading());
         lines.add(quantity.definition());
         constant(quantity.key()).ifPresent(name -> lines.add("In a snippet: " + name));
         lines.addAll(quantity.facts());
+        quantity.cautions().forEach(caution -> lines.add("Caution: " + caution.sentence()));
         return List.copyOf(lines);
     }
 

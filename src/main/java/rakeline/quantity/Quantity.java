@@ -15,7 +15,7 @@ import java.util.stream.Stream;
  * @param decimals shown; they follow the uncertainty
  * @param uncertaintyOrNaN default standard uncertainty, in the unit; NaN where none is known
  * @param definition one sentence
- * @param caution what stands next to the number where it can hurt someone, or empty
+ * @param cautions what stands next to the number where it can mislead or hurt someone
  * @param limits lines drawn beside it, each with its source
  * @param sources what definition, default, limits, formula and uncertainty rest on
  */
@@ -28,11 +28,12 @@ public record Quantity(
         int decimals,
         double uncertaintyOrNaN,
         String definition,
-        String caution,
+        List<Caution> cautions,
         List<Limit> limits,
         List<SourceNote> sources) {
 
     public Quantity {
+        cautions = List.copyOf(cautions);
         limits = List.copyOf(limits);
         sources = List.copyOf(sources);
         if (!key.endsWith(unit.keySuffix()) && !key.contains("Per")) {
@@ -43,7 +44,7 @@ public record Quantity(
     /** Starts a declaration. */
     public static Draft of(String key, String label, Unit unit, String definition) {
         Draft.Head head = new Draft.Head(key, label, unit, definition);
-        return new Draft(head, "", Range.ANY, unit.decimals(), Double.NaN, "", List.of(), List.of());
+        return new Draft(head, "", Range.ANY, unit.decimals(), Double.NaN, List.of(), List.of(), List.of());
     }
 
     /** The same quantity under another key and label. */
@@ -57,16 +58,15 @@ public record Quantity(
                 decimals,
                 uncertaintyOrNaN,
                 definition,
-                caution,
+                cautions,
                 limits,
                 sources);
     }
 
     /** The cautions that belong to quantities, each once. */
-    public static List<String> cautionsOf(List<Quantity> quantities) {
+    public static List<Caution> cautionsOf(List<Quantity> quantities) {
         return quantities.stream()
-                .map(Quantity::caution)
-                .filter(caution -> !caution.isEmpty())
+                .flatMap(quantity -> quantity.cautions().stream())
                 .distinct()
                 .toList();
     }
@@ -109,7 +109,7 @@ public record Quantity(
                 .collect(Collectors.joining());
     }
 
-    /** What is known of it besides its definition, a line each: range, uncertainty, limits, caution, source. */
+    /** What is known of it besides its definition, a line each: range, uncertainty, limits, source. */
     public List<String> facts() {
         List<String> facts = new ArrayList<>();
         if (!accepted.equals(Range.ANY)) {
@@ -120,7 +120,6 @@ public record Quantity(
         }
         limits.forEach(limit -> facts.add((limit.bounds() ? "Limit: " : "Compare: ")
                 + unit.attach(Decimals.shown(limit.value())) + ", " + limit.label() + " (" + limit.source() + ")"));
-        Stream.of(caution).filter(words -> !words.isBlank()).forEach(words -> facts.add("Caution: " + words));
         Stream.of(sources)
                 .filter(notes -> !notes.isEmpty())
                 .map(notes -> notes.stream().map(SourceNote::words).collect(Collectors.joining("; ", "Sources: ", ".")))
@@ -156,36 +155,45 @@ public record Quantity(
             Range accepted,
             int decimals,
             double uncertainty,
-            String caution,
+            List<Caution> cautions,
             List<Limit> limits,
             List<SourceNote> sources) {
 
         record Head(String key, String label, Unit unit, String definition) {}
 
         public Draft {
+            cautions = List.copyOf(cautions);
             limits = List.copyOf(limits);
             sources = List.copyOf(sources);
         }
 
         public Draft symbol(String value) {
-            return new Draft(head, value, accepted, decimals, uncertainty, caution, limits, sources);
+            return new Draft(head, value, accepted, decimals, uncertainty, cautions, limits, sources);
         }
 
         public Draft within(double from, double to) {
-            return new Draft(head, symbol, new Range(from, to), decimals, uncertainty, caution, limits, sources);
+            return new Draft(head, symbol, new Range(from, to), decimals, uncertainty, cautions, limits, sources);
         }
 
         public Draft decimals(int value) {
-            return new Draft(head, symbol, accepted, value, uncertainty, caution, limits, sources);
+            return new Draft(head, symbol, accepted, value, uncertainty, cautions, limits, sources);
         }
 
         /** The default standard uncertainty, in the unit. */
         public Draft uncertainty(double value) {
-            return new Draft(head, symbol, accepted, decimals, value, caution, limits, sources);
+            return new Draft(head, symbol, accepted, decimals, value, cautions, limits, sources);
         }
 
-        public Draft caution(String value) {
-            return new Draft(head, symbol, accepted, decimals, uncertainty, value, limits, sources);
+        /** One caution more. */
+        public Draft caution(Caution value) {
+            List<Caution> more = new ArrayList<>(cautions);
+            more.add(value);
+            return cautions(more);
+        }
+
+        /** These cautions alone. */
+        public Draft cautions(List<Caution> all) {
+            return new Draft(head, symbol, accepted, decimals, uncertainty, all, limits, sources);
         }
 
         /** A floor. */
@@ -203,10 +211,16 @@ public record Quantity(
             return limit(new Limit(value, limitLabel, limitSource, Limit.Side.ABOUT));
         }
 
+        /** A range from rules of a sport or from a recommendation, which no part and no rider sets. */
+        public Draft rule(double from, double to, String limitLabel, String limitSource) {
+            return limit(new Limit(from, limitLabel + " from", limitSource).asRule())
+                    .limit(new Limit(to, limitLabel + " to", limitSource, Limit.Side.AT_MOST).asRule());
+        }
+
         private Draft limit(Limit limit) {
             List<Limit> more = new ArrayList<>(limits);
             more.add(limit);
-            return new Draft(head, symbol, accepted, decimals, uncertainty, caution, more, sources);
+            return new Draft(head, symbol, accepted, decimals, uncertainty, cautions, more, sources);
         }
 
         /** What a part rests on; a later note on the same part takes the place of an earlier one. */
@@ -214,7 +228,7 @@ public record Quantity(
             List<SourceNote> more = new ArrayList<>(sources);
             more.removeIf(note -> note.part() == part);
             more.add(new SourceNote(part, standing, text));
-            return new Draft(head, symbol, accepted, decimals, uncertainty, caution, limits, more);
+            return new Draft(head, symbol, accepted, decimals, uncertainty, cautions, limits, more);
         }
 
         public Quantity declared() {
@@ -227,7 +241,7 @@ public record Quantity(
                     decimals,
                     uncertainty,
                     head.definition(),
-                    caution,
+                    cautions,
                     limits,
                     sources);
         }

@@ -16,19 +16,23 @@ import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
 import rakeline.geometry.Bike;
 import rakeline.geometry.BikeGroups;
+import rakeline.geometry.Cautions;
 import rakeline.geometry.Geometry;
 import rakeline.geometry.Inputs;
 import rakeline.geometry.Measures;
 import rakeline.geometry.OwnMass;
 import rakeline.geometry.SideView;
+import rakeline.quantity.Caution;
 import rakeline.quantity.Measure;
 import rakeline.quantity.Quantity;
 import rakeline.quantity.Reading;
 
 /** What follows from a rider on a bicycle; each declared once. */
 public final class RiderMeasures {
-    private static final String CLINICIAN = "A posture in a plane of rigid segments, for an adult. Pain, numbness and"
-            + " the fitting of children belong to a clinician.";
+    private static final Caution CLINICIAN = new Caution(
+            "posture",
+            "A posture in a plane of rigid segments, for an adult. Pain, numbness and the fitting of children belong to a"
+                    + " clinician.");
     private static final String HOLLIDAY = "Holliday and Swart 2021, measured on 50 riders";
     private static final String OTHER_LANDMARKS = "The trunk is the straight line from hip to shoulder; the published"
             + " means of hip and shoulder do not both belong to such a trunk, so compare changes with them, not values.";
@@ -98,7 +102,7 @@ public final class RiderMeasures {
                     .limit(75, "unpaved", MANUALS)
                     .limit(100, "off road", MANUALS)
                     .source(LIMIT, PRACTICE, "makers' manuals")
-                    .caution(Measures.STANDOVER.quantity().caution())
+                    .caution(Cautions.STANDOVER)
                     .declared(),
             ridden -> plus(ridden.ofRider(who -> who.get(RiderInputs.INSEAM)), ridden.geometry()));
     public static final Measure<Ridden> SADDLE_HEIGHT_OF_INSEAM = saddle(

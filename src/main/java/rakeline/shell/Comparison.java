@@ -57,7 +57,7 @@ final class Comparison extends JScrollPane {
 
     private void rest(Pile pile, int all) {
         if (all == 0) {
-            pile.add(Words.line("Nothing differs.", look.body(), look.ink()));
+            pile.add(Words.line("No differences.", look.body(), look.ink()));
         } else if (all > MOST_SHOWN) {
             pile.add(Words.line("and " + (all - MOST_SHOWN) + " more", look.body(), look.ink()));
         }

@@ -41,7 +41,7 @@ final class Deeds {
         return List.of(
                 Deed.of("Edit", "Undo", "ctrl Z", steps::undo).when(steps::canUndo),
                 Deed.of("Edit", "Redo", "ctrl shift Z", steps::redo).when(steps::canRedo),
-                Deed.of("Edit", "Redo, the other key", "ctrl Y", steps::redo).when(steps::canRedo),
+                Deed.of("Edit", "Redo (other key)", "ctrl Y", steps::redo).when(steps::canRedo),
                 Deed.of("Edit", "Cut", "ctrl X", inHand("cut", JTextComponent::cut, rows::cut)),
                 Deed.of("Edit", "Copy", "ctrl C", inHand("copy", JTextComponent::copy, rows::copy)),
                 Deed.of("Edit", "Paste", "ctrl V", inHand("paste", JTextComponent::paste, this::paste)),
@@ -77,17 +77,17 @@ final class Deeds {
                                 "ctrl F",
                                 () -> face.get().finds().open())
                         .when(this::isWriting),
-                Deed.of("Edit", "Find the next", "F3", () -> face.get().finds().step(1))
+                Deed.of("Edit", "Find next", "F3", () -> face.get().finds().step(1))
                         .when(this::isWriting),
                 Deed.of(
                                 "Edit",
-                                "Find the one before",
+                                "Find previous",
                                 "shift F3",
                                 () -> face.get().finds().step(-1))
                         .when(this::isWriting),
                 Deed.of(
                                 "Edit",
-                                "Comment, or not",
+                                "Comment out or uncomment",
                                 "ctrl SLASH",
                                 () -> face.get().ledger().toggleComment())
                         .when(() -> face.get().ledger().isInSnippet()));

@@ -30,7 +30,7 @@ final class FigureDeeds {
                 on("Copy the row's figure as SVG", "ctrl shift G", FigureCopies::vectors),
                 on("Copy the row's figure as a table", "ctrl shift T", FigureCopies::table),
                 on("Show the row's figure as a table", "ctrl shift U", FigureCopies::show),
-                on("Write the row's figure to a file…", "ctrl shift P", FigureCopies::write));
+                on("Save the row's figure to a file…", "ctrl shift P", FigureCopies::write));
     }
 
     private Optional<FigureView> figure() {

@@ -34,7 +34,7 @@ final class FileDeeds {
                 Deed.of(MENU, "Title…", "ctrl F2", this::retitle),
                 Deed.of(MENU, "Handout…", "ctrl F10", handouts::askForFile),
                 Deed.of(MENU, "Print…", "ctrl P", handouts::print),
-                Deed.of(MENU, "Give the handout up", "ctrl shift F10", handouts::giveUp)
+                Deed.of(MENU, "Cancel the handout", "ctrl shift F10", handouts::giveUp)
                         .when(handouts::isPending));
     }
 

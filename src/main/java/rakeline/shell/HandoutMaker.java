@@ -27,6 +27,7 @@ import rakeline.shell.page.Background;
 import rakeline.shell.page.Bench;
 import rakeline.shell.page.PageModel;
 import rakeline.study.Vocabulary;
+import rakeline.worksheet.Answer;
 import rakeline.worksheet.WorksheetFile;
 
 /**
@@ -35,7 +36,7 @@ import rakeline.worksheet.WorksheetFile;
  */
 final class HandoutMaker implements Bench.View {
     private static final String NOT_ALLOWED =
-            "The rows of this page have not been let run, so there is nothing to hand out yet.";
+            "This page may not run yet, so there is nothing to hand out. Allow it to run first.";
     private static final Set<String> LETTER_LANDS = Set.of("US", "CA", "MX", "PH", "CL", "CO", "CR", "GT", "PA", "VE");
 
     private final Bench bench;
@@ -43,7 +44,7 @@ final class HandoutMaker implements Bench.View {
     private final Questions questions;
     private final Supplier<Look> look;
     private final Background background = new Background("handouts");
-    private Optional<Consumer<Laid>> pending = Optional.empty();
+    private Optional<Consumer<PageModel>> pending = Optional.empty();
 
     /** @param look in which a print is shown before it is printed */
     HandoutMaker(Bench bench, Vault vault, Questions questions, Supplier<Look> look) {
@@ -56,40 +57,45 @@ final class HandoutMaker implements Bench.View {
     /** Asks where to, then makes the handout. */
     void askForFile() {
         if (mayMake()) {
-            questions.fileToHand(proposed()).map(HandoutMaker::withEnding).ifPresent(this::askThenMake);
+            questions.fileToHand(proposed(), hasAnswers()).ifPresent(this::askThenMake);
         }
     }
 
-    private void askThenMake(Path file) {
+    private boolean hasAnswers() {
+        return !Answer.of(bench.model().page()).isEmpty();
+    }
+
+    private void askThenMake(Questions.Handout wanted) {
+        Path file = withEnding(wanted.file());
         background.run(
                 () -> vault.disk().exists(file),
                 there -> {
                     if (!there || questions.mayReplace(file)) {
-                        make(file);
+                        make(file, wanted.edition());
                     }
                 },
                 bench::notice);
     }
 
     /** Makes the handout once the page stands still: PDF where the file's name ends so, else HTML. */
-    void make(Path file) {
-        begin(laid -> background.run(
-                () -> write(file, laid),
+    void make(Path file, PageSheet.Edition edition) {
+        begin(now -> background.run(
+                () -> write(file, lay(now, edition)),
                 said -> bench.notice(("The handout is in " + file + ". " + said).strip()),
                 bench::notice));
     }
 
     /** Shows the pages as they would be printed, once the page stands still. */
     void print() {
-        begin(laid -> pages(
-                laid,
-                usualPaper(),
+        begin(now -> pages(
+                now,
+                new PrintPreview.Choice(usualPaper(), PageSheet.Edition.STUDENTS),
                 pdf -> new PrintPreview(questions.place(), bench, look.get(), background, pdf, usualPaper())
-                        .show((paper, done) -> pages(laid, paper, done))));
+                        .show(hasAnswers(), (choice, done) -> pages(now, choice, done))));
     }
 
-    private void pages(Laid laid, Paper paper, Consumer<Pdf> done) {
-        background.run(() -> laid.pdf(paper), done, bench::notice);
+    private void pages(PageModel now, PrintPreview.Choice choice, Consumer<Pdf> done) {
+        background.run(() -> lay(now, choice.edition()).pdf(choice.paper()), done, bench::notice);
     }
 
     /** Opens the page of what every input and measure means. */
@@ -114,7 +120,7 @@ final class HandoutMaker implements Bench.View {
         return bench.model().allowed();
     }
 
-    private void begin(Consumer<Laid> then) {
+    private void begin(Consumer<PageModel> then) {
         if (mayMake()) {
             bench.commit();
             pending = Optional.of(then);
@@ -125,36 +131,31 @@ final class HandoutMaker implements Bench.View {
     @Override
     public void show(PageModel now) {
         if (pending.isPresent() && now.allowed() && now.isSettled()) {
-            Consumer<Laid> then = pending.get();
+            Consumer<PageModel> then = pending.get();
             pending = Optional.empty();
-            SwingUtilities.invokeLater(() -> askThenLay(now, then));
+            SwingUtilities.invokeLater(() -> askThenMake(now, then));
         }
     }
 
     /** A page with gaps is handed out only where the person says so. */
-    private void askThenLay(PageModel now, Consumer<Laid> then) {
+    private void askThenMake(PageModel now, Consumer<PageModel> then) {
         List<String> gaps = new RunPage(now.page(), now.outcomes()).gaps();
         if (!gaps.isEmpty() && !questions.mayHandOut(gaps)) {
             bench.say("no handout is made");
             return;
         }
-        background.run(
-                () -> lay(now),
-                laid -> {
-                    bench.say("");
-                    then.accept(laid);
-                },
-                bench::notice);
+        bench.say("");
+        then.accept(now);
     }
 
-    private Laid lay(PageModel now) {
+    private Laid lay(PageModel now, PageSheet.Edition edition) {
         byte[] content = WorksheetFile.write(now.page());
         Imprint imprint = new Imprint(
                 Version.number(),
                 ZonedDateTime.now(ZoneId.systemDefault()),
                 List.of(Imprint.Source.of(name(now), content)));
         RunPage run = new RunPage(now.page(), now.outcomes());
-        return PageSheet.of(run, knowledge(now), false, imprint).lay();
+        return PageSheet.of(run, knowledge(now), edition, false, imprint).lay();
     }
 
     private static String name(PageModel now) {

@@ -63,7 +63,7 @@ final class HeldChoice {
         JTextField value = new JTextField(8);
         value.setName("held value");
         source.now().ifPresent(held -> show(held, measures, inputs, value));
-        int answer = Ask.among(over, form(measures, value, inputs), "Hold something else", 0, "Hold it", "Go back");
+        int answer = Ask.among(over, form(measures, value, inputs), "Hold something else", 0, "Hold", "Cancel");
         if (answer == 0) {
             rewrite(row, source, measures, value.getText(), inputs);
         }

@@ -41,8 +41,8 @@ final class HelpDeeds {
     List<Deed> all(Runnable openKeys, Runnable firstSteps) {
         return List.of(
                 Deed.of(MENU, "Keys", "F1", () -> KeyList.show(face.get(), deeds.get(), look.get())),
-                Deed.of(MENU, "Help on what has the keys", "shift F1", this::onFocus),
-                Deed.of(MENU, "Help on what the pointer is at", "ctrl F1", this::atPointer),
+                Deed.of(MENU, "Help on the selected part", "shift F1", this::onFocus),
+                Deed.of(MENU, "Help on what is under the pointer", "ctrl F1", this::atPointer),
                 Deed.of(MENU, "Inputs and measures", "ctrl shift F2", openKeys),
                 Deed.of(MENU, "First steps", "ctrl shift F1", firstSteps),
                 Deed.of(MENU, "About Rakeline", "alt F1", this::about));

@@ -15,33 +15,35 @@ import rakeline.shell.look.Words;
 final class KeyList {
     private static final List<List<String>> ON_CHARTS = List.of(
             List.of("Move the crosshair by a step, by ten", "Left, Right, Page Up, Page Down"),
-            List.of("Look closer, or less close", "+, −, or Ctrl and the wheel, or drag a stretch"),
+            List.of("Zoom in or out", "+, −, or Ctrl and the wheel, or drag a stretch"),
             List.of("Take the next handle; move it; let it go", "H; arrow keys; Escape"),
-            List.of("Look at the whole", "Escape, or double click"),
-            List.of("Copy, write, or show as a table", "Shift+F10, or the menu button of the mouse"));
+            List.of("Show all of it", "Escape, or double-click"),
+            List.of("Copy, save, or show as a table", "Shift+F10, or the menu button of the mouse"));
     private static final List<List<String>> ON_RACK = List.of(
-            List.of("Type over a number; go on with it", "any digit; F2 or double click"),
-            List.of("Settle it and go down, or to the right", "Enter, Tab"),
-            List.of("Take back what is typed", "Escape"),
-            List.of("On to what stands beside the table", "Ctrl+Tab"));
+            List.of("Replace a number; edit it", "any digit; F2 or double-click"),
+            List.of("Accept and go down, or to the right", "Enter, Tab"),
+            List.of("Undo the typing", "Escape"),
+            List.of("Leave the table", "Ctrl+Tab"));
     private static final List<List<String>> IN_TEXT = List.of(
-            List.of("On to the next part, back to the one before", "Ctrl+Tab, Ctrl+Shift+Tab"),
-            List.of("Offer the words that fit", "Ctrl+Space"),
-            List.of("Indent lines, or less", "Tab, Shift+Tab"),
-            List.of("Edit a note", "Double click on it"));
+            List.of("Go to the next part, to the previous part", "Ctrl+Tab, Ctrl+Shift+Tab"),
+            List.of("Suggest completions", "Ctrl+Space"),
+            List.of("Indent or outdent lines", "Tab, Shift+Tab"),
+            List.of("Edit a note", "Double-click it"));
     private static final List<List<String>> ON_DIALS = List.of(
             List.of("One step up or down", "Up, Down in the field; Left, Right on the slider"),
-            List.of("Back to the bike's own value", "Double click on the slider or the name"));
+            List.of("Return to the bike's own value", "Double-click the slider or the name"));
 
     private static final List<List<String>> IN_SHOW = List.of(
-            List.of("To the next figure or part, to the one before", "Right, Left; Page Down, Page Up; Space"),
-            List.of("To the first figure, to the last", "Home, End"),
-            List.of("Move the dial that has the keys; to the next dial", "Up, Down; Tab"),
-            List.of("Another drawing beside the figure, or none", "D"),
-            List.of("The ring around the pointer, or none", "P"),
-            List.of("High contrast and back", "H"),
+            List.of("Go to the next figure or part, to the previous one", "Right, Left; Page Down, Page Up; Space"),
+            List.of("Go to the first figure, to the last", "Home, End"),
+            List.of("Move the selected dial; go to the next dial", "Up, Down; Tab"),
+            List.of("Change the drawing beside the figure", "D"),
+            List.of("Show or hide the ring around the pointer", "P"),
+            List.of("Open or close an answer", "A"),
+            List.of("Cautions in full, or in a word", "C"),
+            List.of("High contrast on or off", "H"),
             List.of("These keys", "F1"),
-            List.of("Give the screen back", "Escape"));
+            List.of("Close Show", "Escape"));
 
     private KeyList() {}
 
@@ -92,7 +94,7 @@ final class KeyList {
                             line(lines, deed.words(), Keys.words(deed.key().get()), look));
         });
         group(lines, "In a row's text", IN_TEXT, look);
-        group(lines, "Figure with the focus", ON_CHARTS, look);
+        group(lines, "Selected figure", ON_CHARTS, look);
         group(lines, "Rack", ON_RACK, look);
         group(lines, "Dial", ON_DIALS, look);
         group(lines, "Show", IN_SHOW, look);

@@ -34,9 +34,9 @@ final class LookDeeds {
     List<Deed> all() {
         return List.of(
                 on("Larger type", "ctrl EQUALS", Taste.larger(1)),
-                on("Larger type, the other key", "ctrl PLUS", Taste.larger(1)),
+                on("Larger type (other key)", "ctrl PLUS", Taste.larger(1)),
                 on("Smaller type", "ctrl MINUS", Taste.larger(-1)),
-                on("Usual type", "ctrl 0", Taste.larger(-100)),
+                on("Standard type size", "ctrl 0", Taste.larger(-100)),
                 on("Light", "ctrl shift 1", before -> before.withTheme(Theme.LIGHT)),
                 on("Dark", "ctrl shift 2", before -> before.withTheme(Theme.DARK)),
                 on("High contrast", "ctrl shift 3", before -> before.withTheme(Theme.CONTRAST)));

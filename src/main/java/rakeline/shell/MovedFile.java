@@ -21,9 +21,9 @@ final class MovedFile {
                 file.getFileName() + " is no longer in " + file.getParent() + ".",
                 "A file has moved",
                 0,
-                "Find it…",
-                "Take it off the list",
-                "Go back");
+                "Locate…",
+                "Remove from the list",
+                "Cancel");
         return answer == 0 ? Answer.FIND : answer == 1 ? Answer.FORGET : Answer.GO_BACK;
     }
 }

@@ -17,8 +17,8 @@ final class NoticeBar extends JPanel implements Bench.View {
     private final transient Bench bench;
     private final JTextArea words;
     private final JButton run = new JButton("Run it");
-    private final JButton leave = new JButton("Leave it");
-    private final JButton close = new JButton("Put away");
+    private final JButton leave = new JButton("Leave as is");
+    private final JButton close = new JButton("Close");
 
     NoticeBar(Look look, Bench bench) {
         super(new MigLayout("insets " + look.space(2) + " " + look.space(4) + " " + look.space(2) + " " + look.space(4)

@@ -90,15 +90,15 @@ final class PreferencesDialog {
 
     /** Lets a person change the preferences; empty where they were left as they are. */
     Optional<Chosen> ask(Component over) {
-        int answer = Ask.among(over, lines(), "Preferences", 0, "Take over", "Go back");
+        int answer = Ask.among(over, lines(), "Preferences", 0, "Apply", "Cancel");
         return answer == 0 ? Optional.of(chosen()) : Optional.empty();
     }
 
     private JPanel lines() {
         JPanel lines = new JPanel(new MigLayout("insets 0, wrap 2", "[]" + look.space(4) + "[grow]"));
         line(lines, "Theme", "theme", theme, "");
-        line(lines, "Size of type", "type", type, "%");
-        line(lines, "Lengths in the rack", "lengths", lengths, "");
+        line(lines, "Type size", "type", type, "%");
+        line(lines, "Unit of length", "lengths", lengths, "");
         line(lines, "Memory for rows", "memory", memory, "MB");
         line(lines, "Time limit of a row", "limit", limit, "s");
         line(lines, "Rakeline folder", "folder", folder, "");

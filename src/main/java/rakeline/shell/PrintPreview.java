@@ -12,6 +12,7 @@ import java.util.function.BiConsumer;
 import java.util.function.Consumer;
 import javax.swing.Icon;
 import javax.swing.JButton;
+import javax.swing.JCheckBox;
 import javax.swing.JComboBox;
 import javax.swing.JComponent;
 import javax.swing.JDialog;
@@ -22,6 +23,7 @@ import javax.swing.JScrollPane;
 import javax.swing.KeyStroke;
 import javax.swing.SwingConstants;
 import javax.swing.SwingUtilities;
+import rakeline.handout.PageSheet;
 import rakeline.handout.Paper;
 import rakeline.handout.Pdf;
 import rakeline.handout.PrintedPages;
@@ -43,6 +45,7 @@ final class PrintPreview {
     private final JLabel picture = new JLabel("", SwingConstants.CENTER);
     private final JLabel place = new JLabel();
     private final JComboBox<Paper> papers = new JComboBox<>(Paper.values());
+    private final JCheckBox withAnswers = new JCheckBox("With answers");
     private Pdf pdf;
     private Optional<PrintedPages> pages = Optional.empty();
     private int page;
@@ -58,6 +61,8 @@ final class PrintPreview {
         this.background = background;
         papers.setSelectedItem(paper);
         papers.setName("paper");
+        papers.getAccessibleContext().setAccessibleName("Paper size");
+        withAnswers.setName("with answers");
         place.setName("page");
         picture.setName("printed page");
         take(pdf);
@@ -66,10 +71,13 @@ final class PrintPreview {
     /**
      * Shows the preview.
      *
-     * @param remake makes the PDF for another paper
+     * @param answers whether there are answers, so that it can be with or without them
+     * @param remake makes the PDF as chosen
      */
-    void show(BiConsumer<Paper, Consumer<Pdf>> remake) {
-        papers.addActionListener(event -> remake.accept((Paper) papers.getSelectedItem(), this::take));
+    void show(boolean answers, BiConsumer<Choice, Consumer<Pdf>> remake) {
+        papers.addActionListener(event -> remake.accept(choice(), this::take));
+        withAnswers.addActionListener(event -> remake.accept(choice(), this::take));
+        withAnswers.setVisible(answers);
         dialog.setName("print preview");
         dialog.setContentPane(content());
         bind("ESCAPE", this::end);
@@ -77,6 +85,13 @@ final class PrintPreview {
         bind("PAGE_DOWN", () -> turn(1));
         Fit.over(over, dialog, look.px(720), look.px(940));
         dialog.setVisible(true);
+    }
+
+    /** What is printed on, and for whom. */
+    record Choice(Paper paper, PageSheet.Edition edition) {}
+
+    private Choice choice() {
+        return new Choice((Paper) papers.getSelectedItem(), Questions.edition(withAnswers));
     }
 
     private void bind(String key, Runnable work) {
@@ -87,10 +102,11 @@ final class PrintPreview {
 
     private JPanel content() {
         JPanel line = new JPanel(new FlowLayout(FlowLayout.CENTER, look.space(2), look.space(2)));
-        line.add(button("Page before", () -> turn(-1)));
+        line.add(button("Previous page", () -> turn(-1)));
         line.add(place);
         line.add(button("Next page", () -> turn(1)));
         line.add(papers);
+        line.add(withAnswers);
         line.add(button("Print", this::print));
         line.add(button("Close", this::end));
         JPanel content = new JPanel(new BorderLayout());
@@ -192,7 +208,7 @@ final class PrintPreview {
             job.print();
             return "handed to the printer";
         } catch (PrinterException e) {
-            throw new Refusal("The printer did not take it: " + e.getMessage() + ".", e);
+            throw new Refusal("Printing failed: " + e.getMessage() + ".", e);
         }
     }
 

@@ -13,6 +13,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
+import javax.swing.JCheckBox;
 import javax.swing.JComboBox;
 import javax.swing.JComponent;
 import javax.swing.JFileChooser;
@@ -25,6 +26,7 @@ import rakeline.desk.Difference;
 import rakeline.desk.Draft;
 import rakeline.desk.Recovery;
 import rakeline.desk.Saving;
+import rakeline.handout.PageSheet;
 import rakeline.shell.look.Ask;
 import rakeline.shell.look.Look;
 import rakeline.shell.look.Words;
@@ -87,14 +89,14 @@ final class Questions {
     Recovered recover(Recovery.Found found) {
         Draft draft = found.draft();
         String file = draft.file().map(path -> "Its file is " + path).orElse("It was never saved");
-        String saved = found.stored().isPresent() ? "As it was saved" : "No saved version";
+        String saved = found.stored().isPresent() ? "Last saved" : "No saved version";
         JComponent page = page(
                 "Rakeline ended before “" + draft.page().title() + "” was saved.\n" + file
                         + "; the last change that was kept is of " + moment(draft.at()) + ".\n"
                         + "Bringing it back is one step, which Undo takes back; what is let go stays among the earlier"
                         + " versions.",
-                new Comparison(look.get(), saved, "As it stood", found.differences()));
-        int answer = ask(page, "Changes that were not saved", "Bring it back", "Let it go", "Ask at the next start");
+                new Comparison(look.get(), saved, "Earlier version", found.differences()));
+        int answer = ask(page, "Unsaved changes from last time", "Restore", "Discard", "Ask at the next start");
         return answer == 0 ? Recovered.BRING_BACK : answer == 1 ? Recovered.LET_GO : Recovered.LATER;
     }
 
@@ -103,17 +105,16 @@ final class Questions {
         String words = "Another program has changed " + theirs.file() + " since it was read or saved here.";
         if (theirs.page().isEmpty()) {
             JComponent page = page(words + " It is no worksheet now: " + theirs.said(), new JPanel());
-            int answer = ask(page, "The file has changed", "Save mine as a new file", "Overwrite it", "Not now");
+            int answer = ask(page, "The file has changed", "Save my version as a new file", "Overwrite", "Not now");
             return answer == 0 ? Changed.KEEP_MINE : answer == 1 ? Changed.OVERWRITE : Changed.NOT_NOW;
         }
-        JComponent page =
-                page(words, new Comparison(look.get(), "As it stands here", "As it stands in the file", differences));
+        JComponent page = page(words, new Comparison(look.get(), "This page", "The file", differences));
         int answer = ask(
                 page,
                 "The file has changed",
-                "Save mine as a new file",
-                "Overwrite it",
-                "Load what it holds",
+                "Save my version as a new file",
+                "Overwrite",
+                "Reload from the file",
                 "Not now");
         return answer < 0 ? Changed.NOT_NOW : Changed.values()[answer];
     }
@@ -141,7 +142,7 @@ final class Questions {
         };
         choice.addActionListener(event -> compare.run());
         compare.run();
-        boolean taken = ask(page, "Earlier versions", "Bring it back", "Go back") == 0;
+        boolean taken = ask(page, "Earlier versions", "Restore", "Cancel") == 0;
         return taken ? Optional.of(versions.get(choice.getSelectedIndex()).page()) : Optional.empty();
     }
 
@@ -174,7 +175,7 @@ final class Questions {
                 0,
                 "Save",
                 "Do not save",
-                "Go back");
+                "Cancel");
         return switch (answer) {
             case 0 -> Unsaved.SAVE;
             case 1 -> Unsaved.DO_NOT_SAVE;
@@ -184,7 +185,7 @@ final class Questions {
 
     boolean mayReplace(Path file) {
         int answer =
-                Ask.among(over.get(), file.getFileName() + " is there already.", "Save as", 1, "Replace it", "Go back");
+                Ask.among(over.get(), file.getFileName() + " is there already.", "Save as", 1, "Replace", "Cancel");
         return answer == 0;
     }
 
@@ -197,7 +198,7 @@ final class Questions {
         String words = gaps.size() == 1
                 ? "One row of this page has no result of now; its place says so."
                 : gaps.size() + " rows of this page have no result of now; their places say so.";
-        return ask(page(words, list), "The page is not whole", "Go back", "Make it all the same") == 1;
+        return ask(page(words, list), "The page has gaps", "Cancel", "Make it anyway") == 1;
     }
 
     Optional<String> title(String present) {
@@ -206,8 +207,7 @@ final class Questions {
         field.getAccessibleContext().setAccessibleName("Title of the page");
         field.selectAll();
         Ask.first(field);
-        int answer =
-                Ask.among(over.get(), new Object[] {"Title of the page", field}, "Title", 0, "Take over", "Go back");
+        int answer = Ask.among(over.get(), new Object[] {"Title of the page", field}, "Title", 0, "Apply", "Cancel");
         return Optional.of(field.getText().strip()).filter(title -> answer == 0 && !title.isEmpty());
     }
 
@@ -226,14 +226,31 @@ final class Questions {
                 : Optional.empty();
     }
 
-    /** A file for a handout: HTML, or PDF where its name ends so. */
-    Optional<Path> fileToHand(Path proposed) {
+    /** What a handout is to be: its file, and for whom. */
+    record Handout(Path file, PageSheet.Edition edition) {}
+
+    /**
+     * A file for a handout: HTML, or PDF where its name ends so.
+     *
+     * @param answers whether there are answers, so that it can be with or without them
+     */
+    Optional<Handout> fileToHand(Path proposed, boolean answers) {
         JFileChooser chooser = new JFileChooser(proposed.getParent().toFile());
         chooser.setFileFilter(new FileNameExtensionFilter("Handouts (*.html, *.pdf)", "html", "pdf"));
         chooser.setSelectedFile(proposed.toFile());
+        JCheckBox with = new JCheckBox("With answers");
+        with.setName("with answers");
+        with.setToolTipText("Without, answers are left out, with lines to write");
+        if (answers) {
+            chooser.setAccessory(with);
+        }
         return chooser.showSaveDialog(over.get()) == JFileChooser.APPROVE_OPTION
-                ? Optional.of(chooser.getSelectedFile().toPath())
+                ? Optional.of(new Handout(chooser.getSelectedFile().toPath(), edition(with)))
                 : Optional.empty();
+    }
+
+    static PageSheet.Edition edition(JCheckBox withAnswers) {
+        return withAnswers.isSelected() ? PageSheet.Edition.WITH_ANSWERS : PageSheet.Edition.STUDENTS;
     }
 
     /** Files of a kind to be read; none where the person went back. */

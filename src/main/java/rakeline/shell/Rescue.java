@@ -37,8 +37,8 @@ final class Rescue implements Bench.View {
     private void tell(String trouble) {
         bench.say(
                 trouble.isEmpty()
-                        ? "changes are kept again"
-                        : "What you change is not kept until you save: " + trouble);
+                        ? "changes are backed up again"
+                        : "Your changes are not backed up until you save: " + trouble);
     }
 
     @Override

@@ -33,19 +33,19 @@ final class RowDeeds {
                         .when(this::hasRow),
                 Deed.of("Row", "Select the row below", "ctrl DOWN", () -> step(1, false))
                         .when(this::hasRow),
-                Deed.of("Row", "Select one row more, upwards", "shift UP", () -> step(-1, true))
+                Deed.of("Row", "Extend the selection up", "shift UP", () -> step(-1, true))
                         .when(this::hasRow),
-                Deed.of("Row", "Select one row more, downwards", "shift DOWN", () -> step(1, true))
+                Deed.of("Row", "Extend the selection down", "shift DOWN", () -> step(1, true))
                         .when(this::hasRow),
                 Deed.of("Row", "Add a note below", "ctrl shift N", () -> add(true)),
                 Deed.of("Row", "Add a snippet below", "ctrl shift J", () -> add(false)),
                 Deed.of("Row", "Move the row up", "alt UP", () -> move(-1)).when(this::hasRow),
                 Deed.of("Row", "Move the row down", "alt DOWN", () -> move(1)).when(this::hasRow),
-                Deed.of("Row", "Fold or unfold the row", "ctrl shift F", this::fold)
+                Deed.of("Row", "Hide as an answer, or unhide", "ctrl shift F", this::fold)
                         .when(this::hasRow),
-                Deed.of("Row", "Fold or unfold all snippets", "ctrl shift Y", this::foldAll)
+                Deed.of("Row", "Open or close all answers", "ctrl shift Y", bench::turnAnswers)
                         .when(this::hasRow),
-                Deed.of("Row", "Let the row wait, or not", "ctrl shift W", this::waitOrNot)
+                Deed.of("Row", "Run only when asked, or automatically", "ctrl shift W", this::waitOrNot)
                         .when(this::hasSnippet),
                 Deed.of("Row", "Delete the row", "ctrl shift DELETE", this::delete)
                         .when(this::hasRow));
@@ -156,19 +156,13 @@ final class RowDeeds {
 
     private void fold() {
         boolean folded = model().selectedRow().map(Row::folded).orElse(false);
-        onRows("folded or unfolded", selection(), row -> row.folded(!folded));
-    }
-
-    private void foldAll() {
-        List<String> all = model().rows().stream().map(Row::id).toList();
-        boolean anyOpen =
-                model().rows().stream().anyMatch(row -> row instanceof Row.Snippet snippet && !snippet.folded());
-        onSnippets("all folded or unfolded", all, snippet -> snippet.folded(anyOpen));
+        onRows(folded ? "unfolded" : "folded away", selection(), row -> row.folded(!folded));
     }
 
     private void waitOrNot() {
         boolean waits = selectedSnippet().map(Row.Snippet::waits).orElse(false);
-        onSnippets("waits or not", selection(), snippet -> snippet.waiting(!waits));
+        onSnippets(
+                waits ? "runs automatically" : "runs only when asked", selection(), snippet -> snippet.waiting(!waits));
     }
 
     private Optional<Row.Snippet> selectedSnippet() {

@@ -29,6 +29,11 @@ final class ViewDeeds {
                 Deed.of(MENU, "Shelf", "F7", face::toggleShelf),
                 Deed.of(MENU, "Drawing", "shift F7", face::toggleDrawing),
                 Deed.of(MENU, "Go to the dials", "ctrl D", face::goToDials),
+                Deed.of(
+                        MENU,
+                        "Show only first lines of code, or all",
+                        "ctrl shift 1",
+                        () -> face.ledger().turnBrief()),
                 Deed.of(MENU, "Wider text", "alt RIGHT", () -> face.ledger().divide(0.05)),
                 Deed.of(MENU, "Narrower text", "alt LEFT", () -> face.ledger().divide(-0.05)));
     }

@@ -4,6 +4,7 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import rakeline.quantity.Caution;
 import rakeline.quantity.Numbers;
 import rakeline.quantity.Quantity;
 
@@ -48,7 +49,7 @@ public record Mapped(GridMap map, Numbers values, double here, List<Gap> gaps) {
     }
 
     /** The cautions that belong to what was varied and tracked, each once. */
-    public List<String> cautions() {
+    public List<Caution> cautions() {
         return Quantity.cautionsOf(List.of(
                 map.track().quantity(),
                 map.x().varied().setting().quantity(),

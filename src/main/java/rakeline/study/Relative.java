@@ -35,7 +35,7 @@ public final class Relative {
                         "Change of " + of.label().toLowerCase(Locale.ROOT) + " against " + present
                                 + ", in per cent of its value there.")
                 .decimals(1)
-                .caution(of.caution())
+                .cautions(of.cautions())
                 .declared();
     }
 

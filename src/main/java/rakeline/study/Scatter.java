@@ -2,6 +2,7 @@ package rakeline.study;
 
 import java.util.Arrays;
 import java.util.List;
+import rakeline.quantity.Caution;
 import rakeline.quantity.Numbers;
 import rakeline.quantity.Quantity;
 
@@ -71,7 +72,7 @@ public record Scatter(Spread spread, List<Row> rows) {
     }
 
     /** The cautions that belong to the measures, each once. */
-    public List<String> cautions() {
+    public List<Caution> cautions() {
         return Quantity.cautionsOf(rows.stream().map(Row::quantity).toList());
     }
 }

@@ -3,6 +3,7 @@ package rakeline.study;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import rakeline.quantity.Caution;
 import rakeline.quantity.Numbers;
 import rakeline.quantity.Quantity;
 
@@ -30,7 +31,7 @@ public record Sensitivities(Sensitivity sensitivity, List<Numbers> columns, List
     }
 
     /** The cautions that belong to inputs and measures, each once. */
-    public List<String> cautions() {
+    public List<Caution> cautions() {
         List<Quantity> shown = new ArrayList<>();
         sensitivity.tracks().forEach(track -> shown.add(track.quantity()));
         sensitivity.inputs().forEach(input -> shown.add(input.setting().quantity()));

@@ -6,6 +6,7 @@ import java.util.Optional;
 import rakeline.geometry.Bike;
 import rakeline.geometry.Inputs;
 import rakeline.handling.Ride;
+import rakeline.quantity.Caution;
 import rakeline.quantity.Quantity;
 
 /**
@@ -57,7 +58,7 @@ public record Sized(SizeRun run, List<Size> sizes) {
     }
 
     /** The cautions that belong to what was changed and tracked, each once. */
-    public List<String> cautions() {
+    public List<Caution> cautions() {
         List<Quantity> shown =
                 new ArrayList<>(List.of(run.floor().measure().quantity(), Inputs.FORK_OFFSET.quantity()));
         run.tracks().forEach(track -> shown.add(track.quantity()));

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import rakeline.geometry.Bike;
+import rakeline.quantity.Caution;
 import rakeline.quantity.Numbers;
 import rakeline.quantity.Quantity;
 
@@ -61,7 +62,7 @@ public record Solved(Solve solve, List<Place> solutions, Optional<Place> nearest
     }
 
     /** The cautions that belong to what was varied and aimed at, each once. */
-    public List<String> cautions() {
+    public List<Caution> cautions() {
         List<Quantity> shown = new ArrayList<>();
         solve.targets().forEach(target -> shown.add(target.measure().quantity()));
         solve.spans().forEach(span -> shown.add(span.setting().quantity()));

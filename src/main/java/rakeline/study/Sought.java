@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import rakeline.geometry.Bike;
+import rakeline.quantity.Caution;
 import rakeline.quantity.Decimals;
 import rakeline.quantity.Numbers;
 import rakeline.quantity.Quantity;
@@ -99,7 +100,7 @@ public record Sought(Seek seek, List<Solution> solutions, List<Stretch> stretche
     }
 
     /** The cautions that belong to what was varied, solved for and aimed at, each once. */
-    public List<String> cautions() {
+    public List<Caution> cautions() {
         List<Quantity> shown = new java.util.ArrayList<>(List.of(
                 seek.target().measure().quantity(), seek.over().setting().quantity()));
         seek.hold().ifPresent(hold -> shown.add(hold.by().quantity()));

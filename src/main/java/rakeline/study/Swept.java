@@ -2,6 +2,7 @@ package rakeline.study;
 
 import java.util.ArrayList;
 import java.util.List;
+import rakeline.quantity.Caution;
 import rakeline.quantity.Numbers;
 import rakeline.quantity.Quantity;
 
@@ -50,7 +51,7 @@ public record Swept(Sweep sweep, List<Column> columns, List<Gap> gaps, String un
     }
 
     /** The cautions that belong to what was swept, solved for and tracked, each once. */
-    public List<String> cautions() {
+    public List<Caution> cautions() {
         List<Quantity> shown = new ArrayList<>();
         columns.forEach(column -> shown.add(column.quantity()));
         shown.add(sweep.vary().quantity());

@@ -150,7 +150,23 @@ class CompareCommandTest {
     @Test
     void limitsArePrintedWithTheirSource() {
         assertThat(CommandLineRun.of("limits", ROAD, ENDURANCE).isDone().data())
-                .contains("Rail left", "saddle.railTravelMm", "16 CFR 1512.17(c)", "≥ 25", "≤ 75");
+                .contains("Rail left", "saddle.railTravelMm", "16 CFR 1512.17(c)", "≥ 25")
+                .doesNotContain("race rules", "recommended");
+    }
+
+    @Test
+    void raceRulesAreAGroupOfTheirOwnForThoseWhoAsk() {
+        assertThat(CommandLineRun.of("limits", ROAD, "--race-rules").isDone().data())
+                .contains("Race rules and recommendations", "race rules from", "≤ 75");
+        JsonNode asked = CommandLineRun.of("limits", ROAD, "--race-rules", "--json")
+                .isDone()
+                .json();
+        assertThat(asked.get("raceRules"))
+                .hasSize(14)
+                .allMatch(rule -> !rule.get("source").asText().isEmpty());
+        assertThat(asked.get("limits").findValuesAsText("label")).noneMatch(label -> label.startsWith("race rules"));
+        assertThat(CommandLineRun.of("limits", ROAD, "--json").isDone().json().has("raceRules"))
+                .isFalse();
     }
 
     private static JsonNode measures(String... more) {

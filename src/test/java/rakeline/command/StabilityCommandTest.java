@@ -32,6 +32,18 @@ class StabilityCommandTest {
     }
 
     @Test
+    void ridingHandsOffHasItsCaution() {
+        assertThat(run("--parameters", BENCHMARK, "--json")
+                        .isDone()
+                        .json()
+                        .get("cautions")
+                        .toString())
+                .contains("Riding hands off can throw a rider");
+        assertThat(run("--parameters", BENCHMARK).isDone().data())
+                .contains("Caution: Riding hands off can throw a rider");
+    }
+
+    @Test
     void jsonGivesFourPairsAtEachSpeed() {
         JsonNode values = run("--parameters", BENCHMARK, "--json", "--speeds", "0:10:1")
                 .isDone()

@@ -4,7 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import java.util.List;
 import java.util.stream.Stream;
+import java.util.stream.StreamSupport;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -47,6 +49,34 @@ class TurnCommandTest {
         assertThat(columns.at("/4/values/0").doubleValue())
                 .isCloseTo(stem + bar + columns.at("/5/values/0").doubleValue(), within(1e-9));
         assertThat(stem).isPositive();
+    }
+
+    @Test
+    void aTurnThatTellsOfToeContactHasItsCaution() {
+        assertThat(cautions("10", "10")).anyMatch(caution -> caution.startsWith("Toe contact can throw a rider"));
+        assertThat(CommandLineRun.of("turn", ROAD, "--speed", "10", "--lean", "10")
+                        .isDone()
+                        .data())
+                .contains("toe and tyre meet", "Caution: Toe contact can throw a rider");
+    }
+
+    /** Friction of about 0.84 at 40°: common practice (CP). */
+    @Test
+    void aLeanBeyondThePedalsStrikeOrTheTyresGripIsSaid() {
+        assertThat(cautions("20", "20")).noneMatch(caution -> caution.contains("is beyond"));
+        assertThat(cautions("25", "38"))
+                .anyMatch(caution -> caution.contains("where the lowest pedal meets the ground"))
+                .noneMatch(caution -> caution.contains("what a tyre holds"));
+        assertThat(cautions("25", "41")).anyMatch(caution -> caution.contains("about what a tyre holds on dry tarmac"));
+    }
+
+    private static List<String> cautions(String speed, String lean) {
+        JsonNode json = CommandLineRun.of("turn", ROAD, "--speed", speed, "--lean", lean, "--json")
+                .isDone()
+                .json();
+        return StreamSupport.stream(json.get("cautions").spliterator(), false)
+                .map(JsonNode::asText)
+                .toList();
     }
 
     @Test

@@ -19,6 +19,7 @@ import rakeline.figure.Column;
 import rakeline.figure.Drawing;
 import rakeline.figure.MapFigure;
 import rakeline.figure.Table;
+import rakeline.quantity.Caution;
 import rakeline.quantity.Limit;
 import rakeline.quantity.Numbers;
 import rakeline.quantity.Quantity;
@@ -37,8 +38,8 @@ class ResultCodecTest {
             1,
             0.5,
             "Ground to steering axis.",
-            "Look out.",
-            List.of(new Limit(45, "low", "Source A"), new Limit(75, "high", "")),
+            List.of(new Caution("look", "Look out."), new Caution("seen", "Seen before.", true)),
+            List.of(new Limit(45, "low", "Source A"), new Limit(75, "high", "").asRule()),
             List.of(new SourceNote(SourceNote.Part.FORMULA, SourceStanding.COPY, "Somewhere 1999")));
     private static final Quantity HEAD = new Quantity(
             "headAngleDeg",
@@ -49,7 +50,7 @@ class ResultCodecTest {
             2,
             Double.NaN,
             "Ünï → °",
-            "",
+            List.of(),
             List.of(),
             List.of());
 
@@ -62,7 +63,7 @@ class ResultCodecTest {
                 List.of(new Chart.Panel(TRAIL, Numbers.of(1, Double.NaN, -0.0), Double.NaN)),
                 List.of(new Chart.Gap(1, "trailMm", "no such fork")),
                 "fork",
-                List.of("Caution."));
+                List.of(new Caution("word", "Caution.")));
         Table table = new Table(
                 "Bikes",
                 List.of(Column.ofWords("name", "Bike", List.of("é", "")), Column.of(TRAIL, Numbers.of(1.5, 2.5))),
@@ -79,7 +80,7 @@ class ResultCodecTest {
                         new Drawing.Label(p, "BB", Drawing.Ink.DASHED, 2)),
                 List.of(Column.of(HEAD, Numbers.of(71.3))),
                 "held",
-                List.of("a", "b"));
+                List.of(new Caution("a", "b", true)));
         return List.of(
                 new Result.Shown(chart),
                 new Result.Shown(table),
@@ -100,7 +101,7 @@ class ResultCodecTest {
                 Double.NaN,
                 List.of("No value in 1 of 6 places: no such fork."),
                 "fork",
-                List.of("Caution."));
+                List.of(new Caution("word", "Caution.")));
     }
 
     private static byte[] written(Result result) throws IOException {

@@ -14,6 +14,7 @@ import rakeline.figure.Drawing.Label;
 import rakeline.figure.Drawing.Mark;
 import rakeline.figure.Drawing.Path;
 import rakeline.figure.Drawing.Point;
+import rakeline.quantity.Caution;
 import rakeline.quantity.Numbers;
 import rakeline.quantity.Quantity;
 import rakeline.quantity.Unit;
@@ -22,6 +23,7 @@ import rakeline.quantity.Unit;
 public final class Samples {
     public static final String CAUTION =
             "Toe contact can throw a rider. A figure is no safety certificate: try it in person, and check the current local standard.";
+    private static final List<Caution> CAUTIONS = List.of(new Caution("toe contact", CAUTION));
     public static final String HELD = "stack 508, reach 370, fork offset 47, chainstay 410, crank 165 and the shoe";
 
     public static final Quantity HEAD_ANGLE = Quantity.of(
@@ -78,14 +80,7 @@ public final class Samples {
                         formula(quantity).applyAsDouble(71.3)))
                 .toList();
         return new Chart(
-                "Road XS: what the head angle moves",
-                HEAD_ANGLE,
-                steps,
-                71.3,
-                panels,
-                List.of(),
-                HELD,
-                List.of(CAUTION));
+                "Road XS: what the head angle moves", HEAD_ANGLE, steps, 71.3, panels, List.of(), HELD, CAUTIONS);
     }
 
     private static DoubleUnaryOperator formula(Quantity quantity) {
@@ -121,7 +116,7 @@ public final class Samples {
                         new Panel(TOE_ROOM, room, offsetForTrail(71.3) + toeRoom(71.3) - 47)),
                 gaps(offsets, List.of("trailMm", "fork.offsetMm", "toeRoomMm")),
                 "trail at 58 mm by fork offset; all other inputs as the bike has them",
-                List.of(CAUTION));
+                CAUTIONS);
     }
 
     private static double offsetForTrail(double headDeg) {
@@ -156,7 +151,7 @@ public final class Samples {
         columns.add(Column.of(WHEELBASE, heads.map(Samples::wheelbase)));
         columns.add(Column.of(TOE_ROOM, heads.map(head -> head > 72.5 ? Double.NaN : toeRoom(head))));
         columns.add(Column.of(LONG_NAME, heads.map(head -> toeRoom(head) + 110)));
-        return new Table("Sizes side by side", columns, "wheels, fork and shoe", List.of(CAUTION));
+        return new Table("Sizes side by side", columns, "wheels, fork and shoe", CAUTIONS);
     }
 
     /** The side view of a small bike with its dimensions, and another front wheel laid over it. */
@@ -224,6 +219,6 @@ public final class Samples {
                 trail(71.3, 47),
                 mostOffset < 55 ? List.of("No value in some places: no such fork.") : List.of(),
                 HELD,
-                List.of(CAUTION));
+                CAUTIONS);
     }
 }

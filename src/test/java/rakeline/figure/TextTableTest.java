@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import rakeline.quantity.Caution;
 import rakeline.quantity.Numbers;
 
 class TextTableTest {
@@ -13,7 +14,7 @@ class TextTableTest {
                     Column.ofWords("bike", "Bike", List.of("small", "larger one")),
                     Column.of(Samples.TRAIL, Numbers.of(65.14, 101.26))),
             "the fork",
-            List.of("Mind the toes."));
+            List.of(new Caution("toes", "Mind the toes.")));
 
     @Test
     void numbersStandToTheRightAndWordsToTheLeft() {
@@ -38,7 +39,7 @@ class TextTableTest {
 
     @Test
     void controlCharactersNeverReachTheTerminal() {
-        Table hostile = new Table("\u001b[31mred", SMALL.columns(), "\u0007", List.of("a\u009bb"));
+        Table hostile = new Table("\u001b[31mred", SMALL.columns(), "\u0007", List.of(new Caution("a", "a\u009bb")));
         assertThat(TextTable.write(hostile)).doesNotContain("\u001b", "\u0007", "\u009b");
     }
 

@@ -17,6 +17,9 @@ import org.w3c.dom.Element;
 import org.w3c.dom.NodeList;
 import org.xml.sax.InputSource;
 import org.xml.sax.SAXException;
+import rakeline.engine.Outcome;
+import rakeline.figure.Samples;
+import rakeline.worksheet.Row;
 
 /** The HTML of handouts, read by a strict parser. */
 class LaidTest {
@@ -76,7 +79,7 @@ class LaidTest {
     @Test
     void nothingIsFetchedAndNothingRuns() {
         assertThat(all(page, "*").stream().map(Element::getTagName))
-                .doesNotContain("script", "img", "link", "iframe", "object", "a", "image");
+                .doesNotContain("script", "img", "link", "iframe", "object", "image");
         assertThat(all(page, "*"))
                 .allSatisfy(element -> assertThat(element.getAttribute("src")).isEmpty());
         assertThat(laid.xhtml()).doesNotContain("@import", "onload", "javascript:");
@@ -133,15 +136,55 @@ class LaidTest {
     }
 
     @Test
-    void aFoldedNoteComesAfterTheRestAmongTheWorkedAnswers() {
-        assertThat(laid.xhtml().indexOf("The answer is five"))
-                .isGreaterThan(laid.xhtml().indexOf("Worked answers"))
-                .isLessThan(laid.xhtml().indexOf("What the numbers rest on"));
+    void forStudentsAnAnswerIsLeftOutWithLinesToWriteOn() {
+        assertThat(laid.xhtml()).doesNotContain("The answer is five").contains("Your answer", "class=\"rule\"", "Name");
+    }
+
+    @Test
+    void withAnswersEachStandsInItsPlace() {
+        String whole = Sheets.page(PageSheet.Edition.WITH_ANSWERS, false).lay().xhtml();
+        assertThat(whole).contains("The answer is five").doesNotContain("Your answer");
+        assertThat(whole.indexOf("The answer is five")).isLessThan(whole.indexOf("What the numbers rest on"));
+    }
+
+    @Test
+    void aFigureAndItsCautionThatAreFoldedAreLeftOutForStudents() {
+        List<Row> rows = List.of(
+                new Row.Note("n1", "Which?"), Row.Snippet.of("r1", "chart()").folded(true));
+        List<Outcome> outcomes = List.of(Sheets.shown("r1", "chart", Samples.sweep()));
+        assertThat(Sheets.of("Hidden", rows, outcomes, PageSheet.Edition.STUDENTS, true)
+                        .lay()
+                        .xhtml())
+                .doesNotContain(
+                        "<svg",
+                        Samples.HELD,
+                        Samples.CAUTION,
+                        "chart()",
+                        Samples.sweep().title());
+        assertThat(Sheets.of("Hidden", rows, outcomes, PageSheet.Edition.WITH_ANSWERS, true)
+                        .lay()
+                        .xhtml())
+                .contains("<svg", Samples.HELD, Samples.CAUTION, "chart()");
+    }
+
+    @Test
+    void aCautionIsSaidInFullOnceAndThenInAWordThatLeadsThere() {
+        Document three = parsed(Sheets.charts(3).lay().xhtml());
+        assertThat(words(three, "p").split(Pattern.quote(Samples.CAUTION), -1)).hasSize(2);
+        assertThat(words(three, "a")).contains("toe contact");
+        assertThat(Sheets.charts(3).lay().xhtml()).contains("id=\"caution1\"", "href=\"#caution1\"");
+    }
+
+    @Test
+    void onlyGenericFamiliesStandAfterOurs() {
+        assertThat(laid.xhtml()).doesNotContain("Arial", "Consolas", "Helvetica", "DejaVu", "Liberation");
     }
 
     @Test
     void aPlaceOfANoteThatNoRowFillsIsToldBelowIt() {
-        assertThat(words(page, "p")).contains("{{nothing}} names no row of the page.");
+        Document whole =
+                parsed(Sheets.page(PageSheet.Edition.WITH_ANSWERS, false).lay().xhtml());
+        assertThat(words(whole, "p")).contains("{{nothing}} names no row of the page.");
     }
 
     @Test
@@ -233,7 +276,7 @@ class LaidTest {
     @Test
     void aWideTableIsCutIntoSeveralThatBeginWithTheSameColumn() {
         Markup out = new Markup();
-        TableMarkup.write(Wide.table(20, 300), out);
+        TableMarkup.write(Wide.table(20, 300), new CautionMarkup(), out);
         Document wide = parsed("<body>" + out + "</body>");
         assertThat(all(wide, "table"))
                 .hasSize(3)

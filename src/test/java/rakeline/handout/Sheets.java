@@ -33,6 +33,11 @@ final class Sheets {
 
     /** A page with a dial, a chart, a drawing, a table, words, a failed row and notes that name them. */
     static Sheet page(boolean code) {
+        return page(PageSheet.Edition.STUDENTS, code);
+    }
+
+    /** The same for students or with answers. */
+    static Sheet page(PageSheet.Edition edition, boolean code) {
         List<Row> rows = List.of(
                 new Row.Note("n1", "# Trail\n\nMore offset, *less* trail: {{number|1}} mm.\n\n## Then\n\n- one\n- two"),
                 Row.Snippet.of(
@@ -51,7 +56,7 @@ final class Sheets {
                 shown("r4", "drawing", Samples.sideView()),
                 shown("r5", "table", Samples.table(40)),
                 outcome("r6", "number", new Result.Value("5", 5, List.of()), List.of()));
-        return of("Trail", rows, outcomes, code);
+        return of("Trail", rows, outcomes, edition, code);
     }
 
     /** A page on which every word that someone could choose is hostile. */
@@ -97,11 +102,15 @@ final class Sheets {
     }
 
     private static Sheet of(String title, List<Row> rows, List<Outcome> outcomes, boolean code) {
-        Worksheet page = Worksheet.empty(title).withRows(rows).withAbout("About " + title);
-        return PageSheet.of(new RunPage(page, outcomes), KNOWING, code, IMPRINT);
+        return of(title, rows, outcomes, PageSheet.Edition.STUDENTS, code);
     }
 
-    private static Outcome shown(String id, String name, Figure figure) {
+    static Sheet of(String title, List<Row> rows, List<Outcome> outcomes, PageSheet.Edition edition, boolean code) {
+        Worksheet page = Worksheet.empty(title).withRows(rows).withAbout("About " + title);
+        return PageSheet.of(new RunPage(page, outcomes), KNOWING, edition, code, IMPRINT);
+    }
+
+    static Outcome shown(String id, String name, Figure figure) {
         return outcome(id, name, new Result.Shown(figure), List.of());
     }
 

@@ -37,7 +37,7 @@ class FittingTest {
         Table table = match(BIKE).to(OTHER).with(SPACERS).table();
         assertThat(table.rows()).isEqualTo(7);
         assertThat(table.columns()).extracting(Column::key).contains("spacersMm", "distanceMm", "limits");
-        assertThat(table.cautions()).anyMatch(caution -> caution.contains("maker's mark and limit"));
+        assertThat(table.cautions()).anyMatch(caution -> caution.sentence().contains("makers' limits"));
     }
 
     @Test

@@ -46,7 +46,7 @@ class ComfortTest {
         JOptionPaneFixture dialog = window.frame().optionPane();
         window.choose(dialog.comboBox("preferred theme").target(), "Dark");
         window.choose(dialog.comboBox("preferred lengths").target(), "inches");
-        window.press(dialog.buttonWithText("Take over").target());
+        window.press(dialog.buttonWithText("Apply").target());
         window.await("it is kept", () -> kept().theme() == Theme.DARK);
         assertThat(window.window().frame().getContentPane().getBackground()).isNotEqualTo(java.awt.Color.WHITE);
     }
@@ -55,7 +55,7 @@ class ComfortTest {
     void goingBackLeavesThePreferencesAsTheyWere() {
         window.choose("Page", "Preferences…");
         window.choose(window.frame().optionPane().comboBox("preferred theme").target(), "Dark");
-        window.press(window.frame().optionPane().buttonWithText("Go back").target());
+        window.press(window.frame().optionPane().buttonWithText("Cancel").target());
         assertThat(kept()).isEqualTo(Preferences.standard());
     }
 
@@ -69,7 +69,7 @@ class ComfortTest {
         window.run(() -> window.window().take(new Shelf.Item.Recent(file)));
         window.press(window.frame()
                 .optionPane()
-                .buttonWithText("Take it off the list")
+                .buttonWithText("Remove from the list")
                 .target());
         window.await(
                 "it is off the list", () -> window.window().recents().files().isEmpty());
@@ -108,7 +108,7 @@ class ComfortTest {
 
     @Test
     void theHelpFindsAWordOfTheRows() {
-        window.choose("Help", "Help on what has the keys");
+        window.choose("Help", "Help on the selected part");
         window.write(window.frame().dialog("guide").textBox("search help"), "sweep(");
         assertThat(Stream.of(window.frame().dialog("guide").list("topics").contents()))
                 .contains("sweep(…)");

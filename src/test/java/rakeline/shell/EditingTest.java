@@ -169,18 +169,10 @@ class EditingTest {
     @Test
     void aLineIsPutBehindACommentMarkAndBack() {
         window.frame().textBox("editor r3").focus();
-        window.choose("Edit", "Comment, or not");
+        window.choose("Edit", "Comment out or uncomment");
         assertThat(text("r3")).isEqualTo("//draw(it)");
-        window.choose("Edit", "Comment, or not");
+        window.choose("Edit", "Comment out or uncomment");
         assertThat(text("r3")).isEqualTo("draw(it)");
-    }
-
-    @Test
-    void allSnippetsFoldAndUnfold() {
-        window.choose("Row", "Fold or unfold all snippets");
-        assertThat(folded()).containsOnly(true);
-        window.choose("Row", "Fold or unfold all snippets");
-        assertThat(folded()).containsOnly(false);
     }
 
     @Test
@@ -263,13 +255,6 @@ class EditingTest {
             window.window().bench().extend(to);
         });
         window.choose("Row", "Leave the row's text");
-    }
-
-    private List<Boolean> folded() {
-        return window.model().rows().stream()
-                .filter(Row.Snippet.class::isInstance)
-                .map(row -> ((Row.Snippet) row).folded())
-                .toList();
     }
 
     private List<String> ids() {

@@ -15,6 +15,7 @@ import rakeline.figure.Drawing.Ink;
 import rakeline.figure.Drawing.Mark;
 import rakeline.figure.Drawing.Path;
 import rakeline.figure.Drawing.Point;
+import rakeline.quantity.Caution;
 import rakeline.quantity.Numbers;
 import rakeline.quantity.Quantity;
 import rakeline.quantity.Unit;
@@ -40,8 +41,10 @@ final class FakeFigures {
                         panel("toeRoomMm", "Toe room", steps, head, angle -> -23 - 9 * (angle - 71.3))),
                 List.of(),
                 "stack, reach, fork offset, crank, shoe (redraw)",
-                List.of("Toe contact can throw a rider. A figure is no safety certificate: try it in person, and check"
-                        + " the current local standard."));
+                List.of(new Caution(
+                        "toe contact",
+                        "Toe contact can throw a rider. A figure is no safety certificate: try it in person, and check"
+                                + " the current local standard.")));
     }
 
     private static double trail(double angle) {

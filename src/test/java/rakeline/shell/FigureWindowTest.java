@@ -76,10 +76,8 @@ class FigureWindowTest {
         window.choose(window.frame().dialog().comboBox("held measure").target(), "Trail, mm");
         window.choose(window.frame().dialog().comboBox("held by").target(), "Fork offset, mm");
         window.write(window.frame().dialog().textBox("held value"), "58");
-        window.press(window.frame()
-                .dialog()
-                .button(JButtonMatcher.withText("Hold it"))
-                .target());
+        window.press(
+                window.frame().dialog().button(JButtonMatcher.withText("Hold")).target());
         window.await("the row is rewritten", () -> text().contains(".hold(\"trailMm\", 58).by(\"fork.offsetMm\")"));
         window.choose("Edit", "Undo");
         assertThat(text()).isEqualTo(SWEEP);

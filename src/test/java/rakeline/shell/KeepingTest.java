@@ -98,14 +98,14 @@ class KeepingTest {
         PageFile.create(SafeFile.onDisk(), file, PAGE);
         Drafts.left(home, PAGE.withText("r3", "typed before the end"), file);
         window.run(() -> window.window().recover());
-        answer("Let it go");
+        answer("Discard");
         window.run(() -> window.window().open(file));
         window.await(
                 "it is open",
                 () -> window.window().bench().model().origin().path().isPresent());
         window.choose("Page", "Earlier versions…");
         assertThat(compared()).contains("typed before the end");
-        answer("Go back");
+        answer("Cancel");
     }
 
     @Test
@@ -117,7 +117,7 @@ class KeepingTest {
         window.await(
                 "it is saved", () -> window.window().bench().model().history().isSaved());
         window.choose("Page", "Earlier versions…");
-        answer("Bring it back");
+        answer("Restore");
         awaitPage(PAGE.withPick("xs", "bikes/xs.bike.json"));
         window.choose("Edit", "Undo");
         assertThat(window.model().page()).isEqualTo(later);
@@ -139,12 +139,12 @@ class KeepingTest {
         PageFile.create(SafeFile.onDisk(), file, PAGE.withText("r3", "theirs"));
         type("mine");
         window.choose("Page", "Save");
-        answer("Overwrite it");
+        answer("Overwrite");
         window.await(
                 "it is saved", () -> window.window().bench().model().history().isSaved());
         window.choose("Page", "Earlier versions…");
         assertThat(compared()).contains("theirs");
-        answer("Go back");
+        answer("Cancel");
     }
 
     @Test

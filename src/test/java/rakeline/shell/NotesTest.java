@@ -2,6 +2,7 @@ package rakeline.shell;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.awt.Component;
 import java.awt.event.KeyEvent;
 import java.nio.file.Path;
 import java.util.List;
@@ -13,6 +14,7 @@ import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.api.io.TempDir;
+import rakeline.shell.figures.FigureView;
 import rakeline.shell.ledger.NotePane;
 import rakeline.worksheet.Row;
 import rakeline.worksheet.Worksheet;
@@ -35,7 +37,8 @@ class NotesTest {
                         .withRows(List.of(
                                 Row.Snippet.of("r1", HEAD),
                                 new Row.Note("n1", "The head angle is {{head|1}}°."),
-                                new Row.Note("n2", "Worked answer: a degree slacker.", true))));
+                                new Row.Note("n2", "Worked answer: a degree slacker.", true),
+                                Row.Snippet.of("r2", "sweep(bike).chart()").folded(true))));
     }
 
     @AfterEach
@@ -47,6 +50,13 @@ class NotesTest {
         return window.shown().stream()
                 .filter(NotePane.class::isInstance)
                 .map(pane -> text(((NotePane) pane).getDocument()))
+                .toList();
+    }
+
+    private List<String> folds() {
+        return window.shown().stream()
+                .filter(line -> "fold".equals(line.getName()))
+                .map(line -> line.getAccessibleContext().getAccessibleName())
                 .toList();
     }
 
@@ -66,20 +76,37 @@ class NotesTest {
     }
 
     @Test
-    void aFoldedNoteSaysItsFirstWordsUntilItIsOpened() {
-        assertThat(notes()).contains("Worked answer …");
+    void aFoldedNoteSaysNothingUntilItIsOpened() {
+        assertThat(notes()).noneMatch(note -> note.contains("Worked answer"));
+        assertThat(folds()).containsOnly("Answer, closed");
         window.select("n2");
         window.choose("Row", "Leave the row's text");
         window.robot().pressAndReleaseKey(KeyEvent.VK_SPACE);
         window.await("it is open", () -> notes().contains("Worked answer: a degree slacker."));
+        assertThat(folds()).containsOnly("Answer, open");
+    }
+
+    @Test
+    void aFoldedFigureIsNotThereForAReaderUntilItsAnswerIsOpened() {
+        window.choose("View", "Read");
+        window.await("one line stands for the answer", () -> folds().equals(List.of("Answer, closed")));
+        assertThat(figures()).isZero();
+        window.run(() -> window.window().bench().turnAnswer("n2"));
+        window.await("its figure is there", () -> figures() == 1);
+        assertThat(folds()).containsExactly("Answer, open");
+    }
+
+    private long figures() {
+        return OpenWindow.all(window.ledger())
+                .filter(FigureView.class::isInstance)
+                .filter(Component::isShowing)
+                .count();
     }
 
     @Test
     void aNoteIsFoldedFromTheMenu() {
         window.select("n1");
-        window.choose("Row", "Fold or unfold the row");
-        window.await(
-                "it is folded",
-                () -> notes().stream().anyMatch(note -> note.startsWith("The head angle is") && note.endsWith("…")));
+        window.choose("Row", "Hide as an answer, or unhide");
+        window.await("it is folded", () -> notes().stream().noneMatch(note -> note.startsWith("The head angle is")));
     }
 }

@@ -307,7 +307,7 @@ class RackWindowTest {
 
     @Test
     void whatIsTypedAfterABikeIsBegunIsThatBikesAndIsKeptUntilItIsWhole() {
-        window.choose("Rack", "Begin a new bike");
+        window.choose("Rack", "New bike");
         window.await(
                 "the new bike is at hand",
                 () -> rack.target().getSelectedRow() == 2 && rack.target().isFocusOwner());

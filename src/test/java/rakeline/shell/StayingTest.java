@@ -229,7 +229,7 @@ class StayingTest {
                         .filter(part -> "gaps".equals(part.getName()))
                         .map(part -> ((JTextArea) part).getText()))
                 .containsExactly("Row value, failed: Line 1: nothing here is called fail; did you mean trail?");
-        window.press(window.frame().optionPane().buttonWithText("Go back").target());
+        window.press(window.frame().optionPane().buttonWithText("Cancel").target());
         assertThat(window.model().said()).isEqualTo("no handout is made");
     }
 

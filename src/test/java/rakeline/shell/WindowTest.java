@@ -219,7 +219,7 @@ class WindowTest {
                 .optionPane()
                 .requireMessage(org.assertj.core.util.Strings.concat(
                         "“", Samples.slackHeadAngles().title(), "” has changes that are not saved."));
-        window.press(window.frame().optionPane().buttonWithText("Go back").target());
+        window.press(window.frame().optionPane().buttonWithText("Cancel").target());
         window.frame().requireVisible();
     }
 
@@ -308,8 +308,10 @@ class WindowTest {
         PageFile.create(SafeFile.onDisk(), file, theirs);
         window.run(() -> window.window().bench().act("typed", page -> page.withText("r3", "mine")));
         window.choose("Page", "Save");
-        window.press(
-                window.frame().optionPane().buttonWithText("Load what it holds").target());
+        window.press(window.frame()
+                .optionPane()
+                .buttonWithText("Reload from the file")
+                .target());
         window.await(
                 "theirs is loaded", () -> window.window().bench().model().page().equals(theirs));
         assertThat(PageFile.open(SafeFile.onDisk(), file).page()).isEqualTo(theirs);
@@ -323,7 +325,7 @@ class WindowTest {
         Worksheet typed = saved.withText("r3", "typed before the end");
         Drafts.left(home, typed, file);
         window.run(() -> window.window().recover());
-        window.press(window.frame().optionPane().buttonWithText("Bring it back").target());
+        window.press(window.frame().optionPane().buttonWithText("Restore").target());
         window.await("it is back", () -> window.window().bench().model().page().equals(typed));
         window.choose("Edit", "Undo");
         assertThat(window.model().page()).isEqualTo(saved);
@@ -356,7 +358,7 @@ class WindowTest {
     @Test
     void aRowThatWaitsSaysHowItIsRun() {
         window.select("r6");
-        window.choose("Row", "Let the row wait, or not");
+        window.choose("Row", "Run only when asked, or automatically");
         window.settle();
         assertThat(window.gutter("r6")).isEqualTo("value waiting");
         window.choose("Run", "Run the row");

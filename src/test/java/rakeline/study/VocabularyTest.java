@@ -160,7 +160,8 @@ class VocabularyTest {
     @Test
     void toeAndPedalNumbersCarryTheirCaution() {
         assertThat(Declared.listIn(ToeMeasures.class, Measure.class))
-                .allSatisfy(measure -> assertThat(measure.quantity().caution()).contains("throw a rider"));
+                .allSatisfy(measure -> assertThat(measure.quantity().cautions())
+                        .anyMatch(caution -> caution.sentence().contains("throw a rider")));
     }
 
     @Test

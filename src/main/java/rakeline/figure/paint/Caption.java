@@ -4,14 +4,17 @@ import java.awt.Color;
 import java.awt.Graphics2D;
 import java.util.ArrayList;
 import java.util.List;
+import rakeline.figure.CautionsSaid;
+import rakeline.quantity.Caution;
 
 /** The words around a figure: its title above; what was held, notes and cautions beneath. */
-record Caption(String title, String held, List<String> notes, List<String> cautions) {
+record Caption(String title, String held, List<String> notes, List<Caution> cautions) {
     private static final int TITLE_LINES = 3;
     private static final int NOTE_LINES = 6;
     private static final double BETWEEN = 4;
     private static final double APART = 10;
     private static final String HELD = "Held:";
+    private static final String CAUTION = "Caution:";
 
     double headHeight(double width) {
         double height = Lettering.TITLE.height(titleLines(width));
@@ -21,9 +24,7 @@ record Caption(String title, String held, List<String> notes, List<String> cauti
     double footHeight(double width) {
         double height = heldHeight(width);
         height += notes.stream().mapToDouble(note -> blockHeight(note, width)).sum();
-        height += cautions.stream()
-                .mapToDouble(caution -> blockHeight(caution, width))
-                .sum();
+        height += cautionsHeight(width);
         return height == 0 ? 0 : height - BETWEEN + APART;
     }
 
@@ -34,18 +35,29 @@ record Caption(String title, String held, List<String> notes, List<String> cauti
     void drawFoot(Graphics2D pen, Palette palette, double x, double y, double width) {
         double top = drawHeld(pen, palette, x, y + APART, width);
         top = drawBlocks(pen, palette.soft(), notes, x, top, width);
-        drawBlocks(pen, palette.caution(), cautions, x, top, width);
+        for (String words : CautionsSaid.paragraphs(cautions)) {
+            top = drawLed(pen, palette.caution(), CAUTION, led(words, CAUTION, width), x, top);
+        }
     }
 
     private double drawHeld(Graphics2D pen, Palette palette, double x, double y, double width) {
-        List<String> lines = heldLines(width);
-        if (lines.isEmpty()) {
+        if (held.isEmpty()) {
             return y;
         }
         Lettering.STRONG.draw(pen, palette.ink(), HELD, x, y);
-        Lettering.SMALL.draw(pen, palette.soft(), lines.get(0), x + heldIndent(), y);
+        return drawAfter(pen, palette.soft(), HELD, led(held, HELD, width), x, y);
+    }
+
+    /** Lines that a strong word of the same colour leads. */
+    private static double drawLed(Graphics2D pen, Color colour, String word, List<String> lines, double x, double y) {
+        Lettering.STRONG.draw(pen, colour, word, x, y);
+        return drawAfter(pen, colour, word, lines, x, y);
+    }
+
+    private static double drawAfter(Graphics2D pen, Color colour, String word, List<String> lines, double x, double y) {
+        Lettering.SMALL.draw(pen, colour, lines.get(0), x + indent(word), y);
         double next = y + Lettering.SMALL.lineHeight();
-        return Lettering.SMALL.draw(pen, palette.soft(), lines.subList(1, lines.size()), x, next) + BETWEEN;
+        return Lettering.SMALL.draw(pen, colour, lines.subList(1, lines.size()), x, next) + BETWEEN;
     }
 
     private static double drawBlocks(
@@ -63,13 +75,18 @@ record Caption(String title, String held, List<String> notes, List<String> cauti
     }
 
     double heldHeight(double width) {
-        List<String> lines = heldLines(width);
-        return lines.isEmpty() ? 0 : Lettering.SMALL.height(lines) + BETWEEN;
+        return held.isEmpty() ? 0 : Lettering.SMALL.height(led(held, HELD, width)) + BETWEEN;
+    }
+
+    double cautionsHeight(double width) {
+        return CautionsSaid.paragraphs(cautions).stream()
+                .mapToDouble(words -> Lettering.SMALL.height(led(words, CAUTION, width)) + BETWEEN)
+                .sum();
     }
 
     /** The first line is shorter by the word before it. */
-    private List<String> heldLines(double width) {
-        List<String> first = Lettering.SMALL.lines(held, width - heldIndent());
+    private static List<String> led(String words, String word, double width) {
+        List<String> first = Lettering.SMALL.lines(words, width - indent(word));
         if (first.size() <= 1) {
             return first;
         }
@@ -79,8 +96,8 @@ record Caption(String title, String held, List<String> notes, List<String> cauti
         return lines;
     }
 
-    private static double heldIndent() {
-        return Lettering.WIDER * Lettering.STRONG.width(HELD) + BETWEEN;
+    private static double indent(String word) {
+        return Lettering.WIDER * Lettering.STRONG.width(word) + BETWEEN;
     }
 
     private static double blockHeight(String block, double width) {

@@ -141,6 +141,19 @@ public abstract sealed class FigurePainter permits ChartPainter, TablePainter, D
                 scaled * caption(inner).heldHeight(inner));
     }
 
+    /** Where the cautions stand, as drawn in an area; empty where there are none. */
+    public final Rectangle2D cautionsArea(Rectangle2D area) {
+        Frame frame = frame(area);
+        double inner = frame.width() - 2 * MARGIN;
+        double high = caption(inner).cautionsHeight(inner);
+        double scaled = frame.scale();
+        return new Rectangle2D.Double(
+                area.getX() + scaled * MARGIN,
+                area.getY() + area.getHeight() - scaled * (MARGIN + high),
+                scaled * inner,
+                scaled * high);
+    }
+
     private boolean isTooSmall(double width, double height) {
         return width < narrowest() || height + 1 < aroundBody(width) + leastBodyHeight(width - 2 * MARGIN);
     }

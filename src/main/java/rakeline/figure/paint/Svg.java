@@ -24,10 +24,6 @@ import rakeline.figure.PlainText;
 public final class Svg {
     private static final String NAMESPACE = "http://www.w3.org/2000/svg";
 
-    /** None of the first is wider than ours, for readers that do not heed the length that a text states. */
-    private static final String FALLBACKS =
-            "Inter, 'Helvetica Neue', Arial, 'Liberation Sans', 'DejaVu Sans Condensed', 'DejaVu Sans', sans-serif";
-
     private Svg() {}
 
     /**
@@ -96,10 +92,10 @@ public final class Svg {
     private static void nameTypeface(Element element) {
         String family = element.getAttribute("font-family");
         if (family.contains("Inter")) {
-            element.setAttribute("font-family", FALLBACKS);
+            element.setAttribute("font-family", "Inter, sans-serif");
             element.setAttribute("font-weight", family.contains("Semi") ? "600" : "400");
         } else if (family.contains("Roboto Mono")) {
-            element.setAttribute("font-family", "'Roboto Mono', Consolas, 'DejaVu Sans Mono', monospace");
+            element.setAttribute("font-family", "'Roboto Mono', monospace");
         } else if (!family.isEmpty()) {
             element.setAttribute("font-family", family.contains("mono") ? "monospace" : "sans-serif");
         }

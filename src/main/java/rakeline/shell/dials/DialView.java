@@ -160,7 +160,7 @@ final class DialView extends JPanel implements ControlView {
                 .setAccessibleName(dial.label() + (dial.unit().isEmpty() ? "" : ", " + dial.unit()));
         slider.getAccessibleContext().setAccessibleName(dial.label() + ", slider");
         slider.getAccessibleContext().setAccessibleDescription(words(dial.value()));
-        slider.setToolTipText(range() + own + "; double click returns");
+        slider.setToolTipText(range() + own + "; double-click to return");
         name.setToolTipText(dial.label() + " (" + dial.name() + ")");
         setBorder(BorderFactory.createEmptyBorder());
     }

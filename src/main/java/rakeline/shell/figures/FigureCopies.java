@@ -134,8 +134,7 @@ public final class FigureCopies {
     }
 
     private boolean mayReplace(File file) {
-        return Ask.among(view, file.getName() + " is there already.", "Write the figure", 1, "Replace it", "Go back")
-                == 0;
+        return Ask.among(view, file.getName() + " is there already.", "Save the figure", 1, "Replace", "Cancel") == 0;
     }
 
     /**
@@ -158,6 +157,6 @@ public final class FigureCopies {
     }
 
     private void say(Throwable refused) {
-        JOptionPane.showMessageDialog(view, refused.getMessage(), "Write the figure", JOptionPane.PLAIN_MESSAGE);
+        JOptionPane.showMessageDialog(view, refused.getMessage(), "Save the figure", JOptionPane.PLAIN_MESSAGE);
     }
 }

@@ -54,7 +54,7 @@ final class FigureMenu {
         menu.add("Copy as SVG").addActionListener(event -> copies.vectors());
         menu.add("Copy as a table").addActionListener(event -> copies.table());
         menu.add("Show as a table").addActionListener(event -> copies.show());
-        menu.add("Write to a file…").addActionListener(event -> copies.write());
+        menu.add("Save to a file…").addActionListener(event -> copies.write());
         if (figure.chart().isPresent()) {
             menu.add(HeldHand.WORDS).addActionListener(event -> HeldHand.ask(figure));
         }

@@ -15,6 +15,7 @@ import java.awt.image.BufferedImage;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import javax.swing.JPanel;
 import javax.swing.JRootPane;
@@ -29,8 +30,10 @@ import rakeline.figure.paint.DrawingPainter;
 import rakeline.figure.paint.FigurePainter;
 import rakeline.figure.paint.Grip;
 import rakeline.figure.paint.View;
+import rakeline.quantity.Caution;
 import rakeline.shell.look.Heights;
 import rakeline.shell.look.Look;
+import rakeline.shell.look.Words;
 
 /** A figure on the window. A chart can be zoomed and read off, by pointer and by keys. */
 public final class FigureView extends JPanel implements Heights.Flowing {
@@ -152,6 +155,10 @@ public final class FigureView extends JPanel implements Heights.Flowing {
         if (HeldHand.isOnHeld(this, event)) {
             return HeldHand.WORDS;
         }
+        if (painter.filter(drawn -> drawn.cautionsArea(area()).contains(event.getPoint()))
+                .isPresent()) {
+            return Words.tip(cautions());
+        }
         return chart().map(shown -> Gaps.at(shown, view.step()))
                 .filter(reasons -> !reasons.isEmpty())
                 .or(() -> gripping.words(event))
@@ -215,8 +222,17 @@ public final class FigureView extends JPanel implements Heights.Flowing {
     private void describe(Figure next) {
         boolean chart = next instanceof Chart;
         String kind = kind(next);
+        getAccessibleContext().setAccessibleDescription(cautions());
         getAccessibleContext().setAccessibleName(next.title().isEmpty() ? kind : kind + ": " + next.title());
         setCursor(Cursor.getPredefinedCursor(chart ? Cursor.CROSSHAIR_CURSOR : Cursor.DEFAULT_CURSOR));
+    }
+
+    /** All cautions in full, those too that stand as a word. */
+    private String cautions() {
+        return figure.stream()
+                .flatMap(shown -> shown.cautions().stream())
+                .map(Caution::sentence)
+                .collect(Collectors.joining("\n"));
     }
 
     private static String kind(Figure figure) {

@@ -28,7 +28,7 @@ public final class FindBar extends JPanel implements Bench.View {
     private final transient Ledger ledger;
     private final JTextField wanted = new JTextField(COLUMNS);
     private final JTextField other = new JTextField(COLUMNS);
-    private final JCheckBox capitals = new JCheckBox("Capitals count");
+    private final JCheckBox capitals = new JCheckBox("Match case");
     private final JLabel count;
     private int at = -1;
 
@@ -49,7 +49,7 @@ public final class FindBar extends JPanel implements Bench.View {
         add(key("Previous", () -> step(-1)));
         add(count);
         add(capitals, "wrap");
-        add(Words.line("Replace by", look.body(), look.ink()), "sg label");
+        add(Words.line("Replace with", look.body(), look.ink()), "sg label");
         add(other);
         add(key("Replace", this::replace));
         add(key("Replace all", this::replaceAll));
@@ -63,7 +63,7 @@ public final class FindBar extends JPanel implements Bench.View {
         other.setName("replace by");
         count.setName("found");
         wanted.getAccessibleContext().setAccessibleName("Find");
-        other.getAccessibleContext().setAccessibleName("Replace by");
+        other.getAccessibleContext().setAccessibleName("Replace with");
     }
 
     private static JButton key(String words, Runnable work) {

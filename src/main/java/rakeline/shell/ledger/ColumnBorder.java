@@ -18,7 +18,7 @@ final class ColumnBorder extends JComponent {
      */
     ColumnBorder(Look look, IntConsumer dragged) {
         this.look = look;
-        setToolTipText("Drag to divide the columns elsewhere");
+        setToolTipText("Drag to resize the columns");
         MouseAdapter mouse = new MouseAdapter() {
             @Override
             public void mouseEntered(MouseEvent event) {

@@ -24,6 +24,7 @@ import javax.swing.text.DefaultCaret;
 import javax.swing.text.JTextComponent;
 import rakeline.engine.Outcome;
 import rakeline.engine.State;
+import rakeline.figure.CautionsSaid;
 import rakeline.shell.look.Heights;
 import rakeline.shell.look.Look;
 import rakeline.shell.page.Bench;
@@ -45,6 +46,7 @@ public final class Ledger extends JPanel implements Scrollable, Bench.View {
     private final Beginning beginning;
     private double share = SHARE_AT_FIRST;
     private boolean wide = true;
+    private boolean brief;
     private Optional<String> lastSelected;
     private transient Optional<Typed> typed = Optional.empty();
     private transient OptionalInt dropAt = OptionalInt.empty();
@@ -123,8 +125,9 @@ public final class Ledger extends JPanel implements Scrollable, Bench.View {
         beginning.say(!rows.isEmpty());
         Columns columns = columns();
         Set<String> selection = Set.copyOf(now.selection());
+        CautionsSaid said = new CautionsSaid();
         for (int i = 0; i < rows.size(); i++) {
-            rows.get(i).show(now, now.rows().get(i), columns, selection);
+            rows.get(i).show(now, now.rows().get(i), columns, selection, said, brief);
         }
         revalidate();
         repaint();
@@ -226,8 +229,15 @@ public final class Ledger extends JPanel implements Scrollable, Bench.View {
         return rows.stream().filter(view -> view.id().equals(id)).findFirst();
     }
 
+    /** Shows all code as one line a snippet, until it is typed in, or all of it again. */
+    public void turnBrief() {
+        brief = !brief;
+        show(bench.model());
+    }
+
     /** Lets the author type in the selected row. */
     public void editSelected() {
+        bench.model().selected().ifPresent(bench::openAnswer);
         selectedView().ifPresent(view -> view.author().edit());
     }
 
@@ -289,7 +299,7 @@ public final class Ledger extends JPanel implements Scrollable, Bench.View {
 
     /** The selected row's figure, if it shows one. */
     public Optional<rakeline.shell.figures.FigureView> selectedFigure() {
-        return selectedView().flatMap(view -> view.result().figure());
+        return selectedView().map(RowView::result).filter(Component::isVisible).flatMap(ResultView::figure);
     }
 
     /** Brings a place of a row's text in sight and selects it there, without taking the keys. */
@@ -298,6 +308,7 @@ public final class Ledger extends JPanel implements Scrollable, Bench.View {
                 .filter(view -> !view.id().equals(hit.row()))
                 .forEach(view -> view.author().pointNowhere());
         bench.select(hit.row());
+        bench.openAnswer(hit.row());
         view(hit.row()).ifPresent(view -> {
             view.author().point(hit.from(), hit.to());
             SwingUtilities.invokeLater(() -> scrollTo(view));

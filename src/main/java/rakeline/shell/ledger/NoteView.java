@@ -21,9 +21,6 @@ final class NoteView extends AuthorView {
     private final JTextArea editing = new JTextArea();
     private final transient TypedText typed;
     private String set = UNREAD;
-    private String filled = "";
-    private boolean folded;
-    private boolean open;
 
     NoteView(Look look, Bench bench, String id) {
         this.look = look;
@@ -47,8 +44,6 @@ final class NoteView extends AuthorView {
             public void mouseClicked(MouseEvent event) {
                 if (event.getClickCount() == 2) {
                     edit();
-                } else {
-                    turn();
                 }
             }
         });
@@ -106,17 +101,13 @@ final class NoteView extends AuthorView {
     @Override
     void show(Row row, boolean nowFolded) {
         typed.show(row.text());
-        folded = row.folded();
         reading.getAccessibleContext()
                 .setAccessibleName("Note: " + row.text().lines().findFirst().orElse("empty"));
     }
 
-    /** Sets the note to read, its numbers filled in; folded, its first words until it is opened. */
+    /** Sets the note to read, its numbers filled in. */
     void read(String text) {
-        filled = text;
-        String wanted = filled.isBlank()
-                ? "*An empty note: double click to write*"
-                : folded && !open ? "**" + firstWords(filled) + "** …" : filled;
+        String wanted = text.isBlank() ? "*An empty note: double-click to write*" : text;
         if (!wanted.equals(set)) {
             set = wanted;
             reading.show(wanted);
@@ -127,17 +118,6 @@ final class NoteView extends AuthorView {
     /** Whether nothing has been set yet. */
     boolean isUnread() {
         return set.equals(UNREAD);
-    }
-
-    /** Opens a folded note, or closes it again. */
-    void turn() {
-        open = folded && !open;
-        read(filled);
-    }
-
-    /** Up to the first colon or full stop, or the first line. */
-    private static String firstWords(String text) {
-        return text.strip().replaceFirst("^#+ *", "").split("[:.](?=\\s|$)|\\n", 2)[0];
     }
 
     @Override

@@ -9,6 +9,7 @@ import javax.swing.JTextArea;
 import rakeline.engine.Outcome;
 import rakeline.engine.Result;
 import rakeline.engine.State;
+import rakeline.figure.CautionsSaid;
 import rakeline.figure.Chart;
 import rakeline.figure.Figure;
 import rakeline.figure.Table;
@@ -55,7 +56,7 @@ final class ResultView extends Pile {
         List.of(age, message, details).forEach(said::add);
         List.of(said, printed, value).forEach(this::add);
         List.of(age, message, details, printed, value).forEach(words -> words.addMouseListener(pressed));
-        show(NOTHING, Optional.empty(), false);
+        show(NOTHING, Optional.empty(), false, new CautionsSaid());
     }
 
     /**
@@ -63,8 +64,9 @@ final class ResultView extends Pile {
      *
      * @param before the figure of its last run, where it has no result now
      * @param nowOld whether what is shown is not of now
+     * @param above the cautions of the rows above
      */
-    void show(Outcome standing, Optional<Figure> before, boolean nowOld) {
+    void show(Outcome standing, Optional<Figure> before, boolean nowOld, CautionsSaid above) {
         shown = standing;
         String[] parts = standing.message().split("\n", 2);
         put(message, sentence(standing));
@@ -72,7 +74,7 @@ final class ResultView extends Pile {
         put(printed, standing.printed().stripTrailing());
         standing.result()
                 .or(() -> before.map(Result.Shown::new))
-                .ifPresentOrElse(result -> showResult(standing.name(), result), this::showNone);
+                .ifPresentOrElse(result -> showResult(standing.name(), result, above), this::showNone);
         age(nowOld && hasFigure());
     }
 
@@ -121,7 +123,7 @@ final class ResultView extends Pile {
 
     private static String sentence(Outcome standing) {
         String first = standing.message().split("\n", 2)[0];
-        return standing.state() == State.WAITING && first.isEmpty() ? "Waits until it is run." : first;
+        return standing.state() == State.WAITING && first.isEmpty() ? "Runs only when you run it (F5)." : first;
     }
 
     /** For one who does not see the row beside it. */
@@ -137,10 +139,10 @@ final class ResultView extends Pile {
         area.setVisible(!words.isEmpty());
     }
 
-    private void showResult(String name, Result result) {
+    private void showResult(String name, Result result, CautionsSaid above) {
         if (result instanceof Result.Shown some) {
             put(value, "");
-            showFigure(some.figure());
+            showFigure(above.next(some.figure()));
         } else if (result instanceof Result.Value some) {
             value.setFont(Double.isNaN(some.number()) ? look.body() : look.value());
             put(value, some.said(name));

@@ -2,7 +2,6 @@ package rakeline.shell.ledger;
 
 import java.awt.Rectangle;
 import rakeline.shell.look.Heights;
-import rakeline.worksheet.Row;
 
 /** How a row lays out what its author wrote and what it produced. */
 enum RowShape {
@@ -14,6 +13,8 @@ enum RowShape {
     TEXT,
     /** What was produced, alone. */
     RESULT,
+    /** An answer that is closed: nothing but the line that stands for it. */
+    FOLDED,
     /** Not for readers. */
     HIDDEN;
 
@@ -26,10 +27,6 @@ enum RowShape {
 
     static RowShape note(Columns columns) {
         return columns.wide() && !columns.reading() ? BESIDE : TEXT;
-    }
-
-    boolean folds(Row row) {
-        return this == BENEATH || (row instanceof Row.Snippet snippet && snippet.folded());
     }
 
     boolean showsAuthor() {
@@ -51,7 +48,7 @@ enum RowShape {
                 authorHeight(row, columns.fullWidth()) + columns.gap() / 2 + resultHeight(row, columns.fullWidth());
             case TEXT -> authorHeight(row, columns.noteWidth());
             case RESULT -> resultHeight(row, columns.fullWidth());
-            case HIDDEN -> 0;
+            case HIDDEN, FOLDED -> 0;
         };
     }
 
@@ -65,8 +62,8 @@ enum RowShape {
 
     /** Puts the parts in their places. */
     void place(RowView row, Columns columns) {
-        int top = row.room();
-        int height = row.getHeight() - 2 * top - 1;
+        int top = row.room() + row.foldHeight();
+        int height = row.getHeight() - top - row.room() - 1;
         int written = authorHeight(row, authorWidth(columns));
         row.author().setBounds(authorPlace(columns, top, written));
         row.result().setBounds(resultPlace(columns, top, height, written));

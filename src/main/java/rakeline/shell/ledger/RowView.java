@@ -15,11 +15,13 @@ import javax.swing.JComponent;
 import javax.swing.JPanel;
 import javax.swing.KeyStroke;
 import rakeline.engine.Prose;
+import rakeline.figure.CautionsSaid;
 import rakeline.shell.look.Heights;
 import rakeline.shell.look.Look;
 import rakeline.shell.look.Pointed;
 import rakeline.shell.page.Bench;
 import rakeline.shell.page.PageModel;
+import rakeline.worksheet.Answer;
 import rakeline.worksheet.Row;
 import rakeline.worksheet.Worksheet;
 
@@ -30,6 +32,7 @@ final class RowView extends JPanel implements Heights.Flowing {
     private final Gutter gutter;
     private final AuthorView author;
     private final ResultView result;
+    private final FoldLine fold;
     private final JComponent border;
     private transient RowShape shape = RowShape.BESIDE;
     private transient Columns columns;
@@ -58,6 +61,8 @@ final class RowView extends JPanel implements Heights.Flowing {
         add(gutter);
         add(author);
         add(result);
+        fold = new FoldLine(look, () -> bench.turnAnswer(id));
+        add(fold);
         if (row instanceof Row.Note) {
             gutter.showNothing();
         }
@@ -67,10 +72,8 @@ final class RowView extends JPanel implements Heights.Flowing {
         gutter.addMouseMotionListener(drag);
         gutter.setToolTipText("Drag to move the row; with Shift, select up to here");
         setFocusable(true);
-        if (author instanceof NoteView note) {
-            registerKeyboardAction(
-                    event -> note.turn(), KeyStroke.getKeyStroke(KeyEvent.VK_SPACE, 0), JComponent.WHEN_FOCUSED);
-        }
+        registerKeyboardAction(
+                event -> bench.turnAnswer(id), KeyStroke.getKeyStroke(KeyEvent.VK_SPACE, 0), JComponent.WHEN_FOCUSED);
         addFocusListener(new FocusAdapter() {
             @Override
             public void focusGained(FocusEvent event) {
@@ -115,20 +118,32 @@ final class RowView extends JPanel implements Heights.Flowing {
         return result;
     }
 
-    void show(PageModel now, Row row, Columns newColumns, Collection<String> selection) {
+    /**
+     * @param said the cautions of the rows above
+     * @param brief whether code is shown as one line
+     */
+    void show(
+            PageModel now,
+            Row row,
+            Columns newColumns,
+            Collection<String> selection,
+            CautionsSaid said,
+            boolean brief) {
         resize(newColumns);
         selected = selection.contains(id);
         boolean reading = now.view() == Worksheet.View.READ;
+        boolean hidden = now.isHidden(id);
+        showFold(now, row, reading);
         if (row instanceof Row.Snippet) {
-            result.show(now.seen(row), now.figureBefore(id), now.isOld(id));
+            result.show(now.standing(id), now.figureBefore(id), now.isOld(id), hidden ? new CautionsSaid() : said);
             gutter.show(now.standing(id));
-            reshape(RowShape.of(result, columns));
+            reshape(hidden ? RowShape.FOLDED : RowShape.of(result, columns));
         } else {
-            reshape(RowShape.note(columns));
+            reshape(hidden ? RowShape.FOLDED : RowShape.note(columns));
         }
         setBorder(reading ? null : look.line(0, 0, 1, 0));
         result.readOnly(reading);
-        author.show(row, shape.folds(row));
+        author.show(row, brief || shape == RowShape.BENEATH);
         if (author instanceof NoteView note) {
             fill(note, now, row.text());
         }
@@ -140,6 +155,21 @@ final class RowView extends JPanel implements Heights.Flowing {
         arrange();
         paintGround();
         getAccessibleContext().setAccessibleName("Row " + gutter.words());
+    }
+
+    /** For its author each folded row has its line; for a reader the first of an answer has it for all. */
+    private void showFold(PageModel now, Row row, boolean reading) {
+        fold.say(now.isHidden(id));
+        fold.setVisible(row.folded()
+                && (!reading
+                        || Answer.holding(now.page(), id)
+                                .filter(answer -> answer.beginsWith(id))
+                                .isPresent()));
+    }
+
+    /** The height of the line that stands for an answer, where there is one; in pixels. */
+    int foldHeight() {
+        return fold.isVisible() ? fold.getPreferredSize().height + look.space(1) : 0;
     }
 
     /** Fills a note's numbers in; while rows run, what cannot be filled yet leaves it as it stands. */
@@ -162,7 +192,7 @@ final class RowView extends JPanel implements Heights.Flowing {
     }
 
     private void arrange() {
-        setVisible(shape != RowShape.HIDDEN);
+        setVisible(fold.isVisible() || shape != RowShape.HIDDEN && shape != RowShape.FOLDED);
         gutter.setVisible(!columns.reading());
         author.setVisible(shape.showsAuthor());
         result.setVisible(shape.showsResult());
@@ -189,7 +219,7 @@ final class RowView extends JPanel implements Heights.Flowing {
     public int heightFor(int width) {
         if (width != knownWidth) {
             settling = true;
-            knownHeight = isVisible() ? shape.height(this, columns) + 2 * room() + 1 : 0;
+            knownHeight = isVisible() ? shape.height(this, columns) + foldHeight() + 2 * room() + 1 : 0;
             knownWidth = width;
             settling = false;
         }
@@ -214,6 +244,7 @@ final class RowView extends JPanel implements Heights.Flowing {
         settling = true;
         gutter.setBounds(columns.stripe(), room(), columns.gutter(), getHeight() - 2 * room());
         border.setBounds(columns.borderX() - look.px(3), 0, look.px(7), getHeight());
+        fold.setBounds(columns.textX(), room(), columns.fullWidth(), fold.getPreferredSize().height);
         shape.place(this, columns);
         settling = false;
     }

@@ -56,7 +56,7 @@ final class SnippetView extends AuthorView {
     void show(Row row, boolean nowFolded) {
         typed.show(row.text());
         firstLine.setText(summary(row.text()));
-        firstLine.getAccessibleContext().setAccessibleName("Folded snippet: " + summary(row.text()));
+        firstLine.getAccessibleContext().setAccessibleName("Snippet, first line: " + summary(row.text()));
         folded = nowFolded;
         settle();
     }

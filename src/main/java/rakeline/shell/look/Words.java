@@ -36,6 +36,12 @@ public final class Words {
         return area;
     }
 
+    /** Words for a tip that wraps them, lines kept. */
+    public static String tip(String words) {
+        String lines = words.replace("&", "&amp;").replace("<", "&lt;").replace("\n", "<br>");
+        return "<html><body style='width: 320px'>" + lines + "</body></html>";
+    }
+
     /** Keeps a change of text from scrolling the page. */
     public static void still(javax.swing.text.JTextComponent component) {
         DefaultCaret caret = new DefaultCaret();

@@ -184,7 +184,7 @@ public final class Bench {
     }
 
     public void redo() {
-        travel(model.history().redo(), "done again");
+        travel(model.history().redo(), "redone");
     }
 
     private void travel(History history, String words) {
@@ -244,6 +244,23 @@ public final class Bench {
     /** Selects all rows from where the selection began to this one. */
     public void extend(String id) {
         become(model.extending(id));
+    }
+
+    /** Opens the answer that a folded row belongs to, or closes it again. */
+    public void turnAnswer(String id) {
+        become(model.turning(id));
+    }
+
+    /** Opens a row's answer, if it is closed. */
+    public void openAnswer(String id) {
+        if (model.isHidden(id)) {
+            turnAnswer(id);
+        }
+    }
+
+    /** Opens all answers, or closes them where none is closed. */
+    public void turnAnswers() {
+        become(model.turningAll());
     }
 
     public void view(Worksheet.View view) {

@@ -40,6 +40,7 @@ public final class Beside {
         Map<String, Drawing> found = new LinkedHashMap<>();
         new About(page)
                 .drawnFor(page.standing(row)).stream()
+                        .filter(drawn -> !page.isHidden(drawn.row().id()))
                         .sorted(Comparator.comparing((About.Drawn drawn) ->
                                         -drawn.row().follows().size())
                                 .thenComparing(drawn -> -drawn.bikes())
@@ -61,7 +62,10 @@ public final class Beside {
     }
 
     private static Stream<Drawing> in(PageModel page, List<Row> rows, Predicate<Row> wanted) {
-        return rows.stream().filter(wanted).flatMap(row -> drawings(page.standing(row.id())).stream());
+        return rows.stream()
+                .filter(row -> !page.isHidden(row.id()))
+                .filter(wanted)
+                .flatMap(row -> drawings(page.standing(row.id())).stream());
     }
 
     /** What a row draws: its figure, or what stands for its value. */

@@ -2,10 +2,12 @@ package rakeline.shell.page;
 
 import java.util.Collections;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import rakeline.catalogue.Bundled;
@@ -14,6 +16,7 @@ import rakeline.engine.Outcome;
 import rakeline.engine.Result;
 import rakeline.engine.State;
 import rakeline.figure.Figure;
+import rakeline.worksheet.Answer;
 import rakeline.worksheet.History;
 import rakeline.worksheet.Row;
 import rakeline.worksheet.Worksheet;
@@ -31,6 +34,7 @@ import rakeline.worksheet.Worksheet;
  * @param notice one sentence that stays until it is put away, or empty
  * @param figures what each row showed when it last ran to its end, of those that showed a figure
  * @param rested whether the session has nothing left to do of what it was told
+ * @param opened the ids of folded rows that the reader has opened
  */
 public record PageModel(
         Origin origin,
@@ -44,13 +48,15 @@ public record PageModel(
         String said,
         String notice,
         Map<String, Figure> figures,
-        boolean rested) {
+        boolean rested,
+        Set<String> opened) {
 
     /** So many of the rows that are to run have run. */
     public record Progress(int done, int total) {}
 
     public PageModel {
         standings = Collections.unmodifiableMap(new HashMap<>(standings));
+        opened = Set.copyOf(opened);
         figures = Map.copyOf(figures);
     }
 
@@ -68,7 +74,8 @@ public record PageModel(
                 "",
                 "",
                 Map.of(),
-                false);
+                false,
+                Set.of());
     }
 
     public Worksheet page() {
@@ -98,18 +105,35 @@ public record PageModel(
         return allowed ? standingOfAllowed(id) : Standing.untried(id).in(waits(id) ? State.WAITING : State.NOT_RUN);
     }
 
-    /**
-     * How a snippet stands for who looks at the page: what an exercise comes to is kept back while both the snippet and the
-     * note beneath it, which tells it, are folded.
-     */
-    public Outcome seen(Row row) {
-        List<Row> below = rows().stream()
-                .dropWhile(other -> !other.id().equals(row.id()))
-                .skip(1)
-                .limit(1)
+    /** Whether a row is folded and not opened, so that a reader sees nothing of it. */
+    public boolean isHidden(String id) {
+        return !opened.contains(id) && page().row(id).filter(Row::folded).isPresent();
+    }
+
+    /** Opens the answer that a row belongs to, or closes it again. */
+    PageModel turning(String id) {
+        List<String> turned = Answer.holding(page(), id).map(Answer::ids).orElse(List.of());
+        return opening(isHidden(id), turned);
+    }
+
+    /** Opens all answers, or closes them where none is closed. */
+    PageModel turningAll() {
+        List<String> all = Answer.of(page()).stream()
+                .flatMap(answer -> answer.ids().stream())
                 .toList();
-        boolean tells = below.stream().anyMatch(next -> next instanceof Row.Note && next.folded());
-        return row.folded() && tells ? Standing.keptBack(standing(row.id())) : standing(row.id());
+        return opening(all.stream().anyMatch(this::isHidden), all);
+    }
+
+    private PageModel opening(boolean open, List<String> rows) {
+        Set<String> now = new HashSet<>(opened);
+        if (open) {
+            now.addAll(rows);
+        } else {
+            rows.forEach(now::remove);
+        }
+        return new PageModel(
+                origin, history, handed, standings, selected, anchor, allowed, progress, said, notice, figures, rested,
+                now);
     }
 
     private boolean waits(String id) {
@@ -245,12 +269,14 @@ public record PageModel(
                 said,
                 notice,
                 figures,
-                rested);
+                rested,
+                opened);
     }
 
     PageModel handing(Worksheet page) {
         return new PageModel(
-                origin, history, page, standings, selected, anchor, allowed, progress, said, notice, figures, false);
+                origin, history, page, standings, selected, anchor, allowed, progress, said, notice, figures, false,
+                opened);
     }
 
     PageModel after(Outcome outcome) {
@@ -268,7 +294,8 @@ public record PageModel(
                 said,
                 notice,
                 figuresAfter(outcome),
-                rested);
+                rested,
+                opened);
     }
 
     private Map<String, Figure> figuresAfter(Outcome outcome) {
@@ -304,12 +331,12 @@ public record PageModel(
     PageModel resting(boolean nowRested) {
         return new PageModel(
                 origin, history, handed, standings, selected, anchor, allowed, progress, said, notice, figures,
-                nowRested);
+                nowRested, opened);
     }
 
     PageModel selecting(Optional<String> id) {
         return new PageModel(
-                origin, history, handed, standings, id, id, allowed, progress, said, notice, figures, rested);
+                origin, history, handed, standings, id, id, allowed, progress, said, notice, figures, rested, opened);
     }
 
     PageModel extending(String id) {
@@ -325,7 +352,8 @@ public record PageModel(
                 said,
                 notice,
                 figures,
-                rested);
+                rested,
+                opened);
     }
 
     /** The ids of the rows that are selected, in page order: the one at hand and all up to the anchor. */
@@ -349,7 +377,8 @@ public record PageModel(
                 said,
                 notice,
                 figures,
-                rested);
+                rested,
+                opened);
     }
 
     PageModel allowing(boolean nowAllowed) {
@@ -365,7 +394,8 @@ public record PageModel(
                 said,
                 notice,
                 figures,
-                rested);
+                rested,
+                opened);
     }
 
     PageModel at(Optional<Progress> newProgress) {
@@ -381,19 +411,20 @@ public record PageModel(
                 said,
                 notice,
                 figures,
-                rested);
+                rested,
+                opened);
     }
 
     PageModel saying(String words) {
         return new PageModel(
-                origin, history, handed, standings, selected, anchor, allowed, progress, words, notice, figures,
-                rested);
+                origin, history, handed, standings, selected, anchor, allowed, progress, words, notice, figures, rested,
+                opened);
     }
 
     PageModel noticing(String sentence) {
         return new PageModel(
                 origin, history, handed, standings, selected, anchor, allowed, progress, said, sentence, figures,
-                rested);
+                rested, opened);
     }
 
     PageModel savedTo(Origin newOrigin, Worksheet version) {
@@ -409,6 +440,7 @@ public record PageModel(
                 said,
                 notice,
                 figures,
-                rested);
+                rested,
+                opened);
     }
 }

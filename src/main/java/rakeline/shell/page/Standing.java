@@ -6,7 +6,6 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import rakeline.engine.Control;
 import rakeline.engine.Outcome;
-import rakeline.engine.Result;
 import rakeline.engine.State;
 
 /**
@@ -14,9 +13,6 @@ import rakeline.engine.State;
  * too while it cannot run or fails; its state says that they are of before.
  */
 final class Standing {
-    private static final Result KEPT_BACK =
-            new Result.Text("Kept back with the folded note below; unfold this row to see it.");
-
     private Standing() {}
 
     /** A row that has not been run. */
@@ -66,14 +62,6 @@ final class Standing {
                         told.takes(),
                         told.numbers());
         };
-    }
-
-    /** The row without its number or words, which an exercise keeps back; a figure stays. */
-    static Outcome keptBack(Outcome standing) {
-        boolean says = standing.result()
-                .filter(result -> !(result instanceof Result.Shown))
-                .isPresent();
-        return says ? standing.showing(KEPT_BACK) : standing;
     }
 
     /** Those that it told of, and those of before that it came to no more. */

@@ -74,7 +74,7 @@ final class ChartPreview extends JPanel {
     static Optional<List<Bike>> ask(Component over, Look look, byte[] bytes, String file) {
         ChartPreview preview = new ChartPreview(look, bytes, file, read(bytes, file, "", Map.of()));
         preview.fields.values().stream().findFirst().ifPresent(Ask::first);
-        boolean taken = Ask.among(over, preview, "What was understood", 0, "Put them on the rack", "Go back") == 0;
+        boolean taken = Ask.among(over, preview, "What was understood", 0, "Put them on the rack", "Cancel") == 0;
         return taken ? Optional.of(preview.chart.isWhole() ? preview.chart.bikes() : List.of()) : Optional.empty();
     }
 

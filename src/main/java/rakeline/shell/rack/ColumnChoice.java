@@ -65,7 +65,7 @@ final class ColumnChoice extends JPanel {
     /** The keys chosen, in their order; none where the person went back. */
     static Optional<List<String>> ask(Component over, Look look, List<RackColumn> chosen) {
         ColumnChoice choice = new ColumnChoice(look, chosen);
-        int answer = Ask.among(over, choice, "Columns of the rack", 0, "Show these", "Go back");
+        int answer = Ask.among(over, choice, "Columns of the rack", 0, "Apply", "Cancel");
         return answer == 0 ? Optional.of(choice.keys()).filter(keys -> !keys.isEmpty()) : Optional.empty();
     }
 

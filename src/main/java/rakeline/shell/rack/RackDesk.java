@@ -186,7 +186,7 @@ public final class RackDesk implements Bench.View {
     }
 
     public void redo() {
-        steps.redo().ifPresent(row -> travelled(row, "done again"));
+        steps.redo().ifPresent(row -> travelled(row, "redone"));
     }
 
     private void travelled(RackRow row, String words) {

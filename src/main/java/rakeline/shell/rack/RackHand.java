@@ -37,10 +37,10 @@ public final class RackHand {
         return List.of(
                 new Doing("Add bikes that come with the program…", this::addBundled),
                 new Doing("Add bike files…", this::addFiles),
-                new Doing("Begin a new bike", this::begin),
+                new Doing("New bike", this::begin),
                 new Doing("Duplicate the bike", this::duplicate),
                 new Doing("Rename the bike…", this::rename),
-                new Doing("Take off the rack", this::remove),
+                new Doing("Remove from the rack", this::remove),
                 new Doing("Import a chart…", this::importChart),
                 new Doing("Export…", this::export));
     }
@@ -90,10 +90,10 @@ public final class RackHand {
         return Ask.among(
                         pane,
                         "Numbers were typed that no file holds yet; they would be lost.",
-                        "Take off the rack",
+                        "Remove from the rack",
                         1,
                         "Take it off",
-                        "Go back")
+                        "Cancel")
                 == 0;
     }
 
@@ -107,8 +107,7 @@ public final class RackHand {
         list.setFixedCellWidth(look.px(300));
         Ask.first(list);
         list.setSelectedIndex(0);
-        int answer =
-                Ask.among(pane, new JScrollPane(list), "Bikes that come with the program", 0, "Add them", "Go back");
+        int answer = Ask.among(pane, new JScrollPane(list), "Bikes that come with the program", 0, "Add", "Cancel");
         if (answer == 0) {
             List<String> chosen =
                     list.getSelectedValuesList().stream().map(paths::get).toList();

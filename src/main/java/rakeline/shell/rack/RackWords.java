@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import rakeline.quantity.Caution;
 import rakeline.quantity.Input;
 import rakeline.quantity.Reading;
 import rakeline.shell.look.Numerals;
@@ -45,7 +46,7 @@ final class RackWords {
             sentences.add(row.trouble());
         }
         if (!row.missing().isEmpty()) {
-            sentences.add("Before all that is typed can stand in a file it needs "
+            sentences.add("To save what is typed, this bike still needs "
                     + row.missing().stream()
                             .map(input -> Labels.within(input.quantity().label()))
                             .collect(Collectors.joining("; "))
@@ -106,11 +107,13 @@ final class RackWords {
 
     private static String ofMeasure(RackColumn column, RackReading reading) {
         String definition = column.quantity().definition();
-        String caution = column.quantity().caution();
+        String cautions = String.join(
+                " ",
+                column.quantity().cautions().stream().map(Caution::sentence).toList());
         String reason = Optional.ofNullable(reading.measures().get(column.key()))
                 .filter(measured -> !(measured instanceof Reading.Known))
                 .map(measured -> "No number: it " + measured.reason() + ".")
                 .orElse("");
-        return String.join(" ", List.of(definition, reason, caution)).strip();
+        return String.join(" ", List.of(definition, reason, cautions)).strip();
     }
 }

@@ -45,10 +45,12 @@ final class Sheet extends JPanel {
     private final FigureView figure;
     private final FigureView drawing;
     private final JTextArea words;
+    private final JTextArea cautions;
     private final JLabel place;
     private final DialStrip strip;
     private int beside;
     private boolean heldApart;
+    private boolean inFull;
     private transient Optional<Drawing> drawn = Optional.empty();
 
     Sheet(Look look, Bench bench) {
@@ -57,6 +59,8 @@ final class Sheet extends JPanel {
         figure = still(new FigureView(look), "shown figure");
         drawing = still(new FigureView(look), "shown drawing");
         words = Words.paragraph("", look.softText(), look.ink());
+        cautions = Words.paragraph("", look.softStrong(), look.caution());
+        cautions.setName("shown cautions");
         place = Words.line("", look.softText(), look.soft());
         place.setHorizontalAlignment(SwingConstants.RIGHT);
         strip = DialStrip.large(look, bench);
@@ -65,7 +69,7 @@ final class Sheet extends JPanel {
         setBackground(look.paper());
         setFocusable(true);
         getAccessibleContext().setAccessibleName("Figure shown");
-        List.of(figure, drawing, words, place, strip).forEach(this::add);
+        List.of(figure, drawing, words, cautions, place, strip).forEach(this::add);
     }
 
     private static FigureView still(FigureView view, String name) {
@@ -86,7 +90,7 @@ final class Sheet extends JPanel {
 
     private static List<Drawing> drawings(PageModel now, Shown shown) {
         Map<String, Drawing> all = Beside.figure(now, shown.row());
-        return shown.figure() instanceof Drawing ? List.of() : List.copyOf(all.values());
+        return shown.hidden() || shown.figure() instanceof Drawing ? List.of() : List.copyOf(all.values());
     }
 
     /** Shows the controls of the page, and no figure where it has none. */
@@ -96,6 +100,7 @@ final class Sheet extends JPanel {
         figure.setVisible(false);
         drawing.setVisible(false);
         words.setText("This page has no figure yet.");
+        cautions.setText("");
         place.setText("");
         revalidate();
     }
@@ -119,13 +124,24 @@ final class Sheet extends JPanel {
 
     /** What is left above the words that belong to a part. */
     private int heightAbove(Shown shown, Figure part) {
-        words.setText(shown.words(part, !heldApart));
+        say(shown, part);
         return area().height();
+    }
+
+    private void say(Shown shown, Figure part) {
+        words.setText(shown.words(!heldApart));
+        cautions.setText(shown.cautions(part, inFull));
+    }
+
+    /** Says all cautions in full, or those said before in a word again. */
+    void turnCautions() {
+        inFull = !inFull;
     }
 
     /** What was held is a part of its own where, with the cautions, it left too little of the screen. */
     private void fitWords(Shown shown) {
         words.setText(shown.words(true));
+        cautions.setText(shown.cautions(inFull));
         fitStrip();
         heldApart = area().height() < LOW * getHeight() && shown.holds();
         if (heldApart) {
@@ -158,10 +174,13 @@ final class Sheet extends JPanel {
     /** Shows one part; what was held as words alone. */
     void show(Shown shown, Figure part, String where) {
         boolean alone = heldApart && part.equals(shown.heldPart());
-        figure.setVisible(!alone);
+        figure.setVisible(!alone && !shown.hidden());
         drawing.setVisible(!alone && drawn.isPresent());
-        words.setText(alone ? shown.held() : shown.words(part, !heldApart));
-        if (!alone) {
+        if (alone) {
+            words.setText(shown.held());
+            cautions.setText("");
+        } else {
+            say(shown, part);
             showFigure(part);
         }
         figure.fade(shown.old());
@@ -200,7 +219,11 @@ final class Sheet extends JPanel {
 
     private int wordsHeight(int width) {
         int line = place.getPreferredSize().height;
-        return Math.max(line, words.getText().isEmpty() ? 0 : Heights.of(words, width - placeWidth()));
+        return Math.max(line, high(words, width) + high(cautions, width));
+    }
+
+    private int high(JTextArea paragraph, int width) {
+        return paragraph.getText().isEmpty() ? 0 : Heights.of(paragraph, width - placeWidth());
     }
 
     private int placeWidth() {
@@ -215,7 +238,9 @@ final class Sheet extends JPanel {
         drawing.setBounds(beyond, area.y(), Math.max(1, area.x() + area.width() - beyond), area.height());
         int foot = area.y() + area.height() + look.space(1);
         int high = wordsHeight(area.width());
-        words.setBounds(area.x(), foot, area.width() - placeWidth(), high);
+        int said = high(words, area.width());
+        words.setBounds(area.x(), foot, area.width() - placeWidth(), said);
+        cautions.setBounds(area.x(), foot + said, area.width() - placeWidth(), high(cautions, area.width()));
         int line = place.getPreferredSize().height;
         place.setBounds(area.x() + area.width() - placeWidth(), foot + high - line, placeWidth(), line);
         strip.setBounds(0, getHeight() - stripHeight(), getWidth(), stripHeight());

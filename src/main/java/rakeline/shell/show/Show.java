@@ -59,7 +59,7 @@ public final class Show implements Bench.View {
         this.keys = keys;
         contrast = usual.equals(Palette.CONTRAST);
         row = bench.model().selected();
-        frame = new JFrame("Rakeline, shown", screen);
+        frame = new JFrame("Rakeline – Show", screen);
         frame.setName("show");
         frame.setIconImages(Emblem.all());
         frame.setUndecorated(true);
@@ -130,6 +130,8 @@ public final class Show implements Bench.View {
         bind(this::turnBeside, "D");
         bind(() -> pointer.toggle(layer), "P");
         bind(this::turnContrast, "H");
+        bind(this::turnAnswer, "A");
+        bind(this::turnCautions, "C");
         bind(() -> keys.accept(sheet), "F1");
         bind(this::close, "ESCAPE");
     }
@@ -200,6 +202,16 @@ public final class Show implements Bench.View {
             sheet.turnBeside(now, all.get(Shown.at(all, now, row)));
             show(now);
         }
+    }
+
+    /** Opens the answer at hand, or closes it again. */
+    private void turnAnswer() {
+        row.ifPresent(bench::turnAnswer);
+    }
+
+    private void turnCautions() {
+        sheet.turnCautions();
+        show(bench.model());
     }
 
     private void turnContrast() {

@@ -8,6 +8,7 @@ import java.util.stream.Stream;
 import rakeline.geometry.Hands;
 import rakeline.geometry.Inputs;
 import rakeline.handling.Ride;
+import rakeline.quantity.Caution;
 import rakeline.quantity.Input;
 import rakeline.quantity.Measure;
 import rakeline.quantity.Numbers;
@@ -114,7 +115,7 @@ public record Comparison(List<Contender> contenders, Optional<String> contact, L
     }
 
     /** The cautions that belong to what was compared and to what was changed, each once. */
-    public List<String> cautions() {
+    public List<Caution> cautions() {
         Stream<Quantity> changed = contenders.stream()
                 .flatMap(one -> one.changed().stream())
                 .map(varied -> varied.setting().quantity());

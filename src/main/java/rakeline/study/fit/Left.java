@@ -1,6 +1,7 @@
 package rakeline.study.fit;
 
 import java.util.List;
+import java.util.function.Predicate;
 import java.util.stream.Stream;
 import rakeline.geometry.Inputs;
 import rakeline.handling.Ride;
@@ -20,7 +21,7 @@ import rakeline.study.Vocabulary;
  */
 public record Left(Quantity quantity, Limit limit, Numbers values, Numbers left) {
     /**
-     * Every declared limit that at least one of the bikes has a number for, those of parts and feet first; then what is
+     * Every declared limit, no rule, that at least one of the bikes has a number for, those of parts and feet first; then what is
      * to spare of crank, cleat position, tyre and guard.
      */
     public static List<Left> of(Vocabulary vocabulary, List<Ride> rides) {
@@ -32,8 +33,20 @@ public record Left(Quantity quantity, Limit limit, Numbers values, Numbers left)
                 .toList();
     }
 
+    /** The ranges that race rules and recommendations set, and what bikes have left to them. */
+    public static List<Left> rules(Vocabulary vocabulary, List<Ride> rides) {
+        return Stream.concat(concerned(vocabulary), others(vocabulary))
+                .flatMap(measure -> limits(measure, Limit::rule, rides))
+                .filter(row -> row.left().stream().anyMatch(Double::isFinite))
+                .toList();
+    }
+
     private static Stream<Left> limits(Measure<Ride> measure, List<Ride> rides) {
-        return measure.quantity().limits().stream().filter(Limit::bounds).map(limit -> of(measure, limit, rides));
+        return limits(measure, limit -> limit.bounds() && !limit.rule(), rides);
+    }
+
+    private static Stream<Left> limits(Measure<Ride> measure, Predicate<Limit> wanted, List<Ride> rides) {
+        return measure.quantity().limits().stream().filter(wanted).map(limit -> of(measure, limit, rides));
     }
 
     private static Left of(Measure<Ride> measure, Limit limit, List<Ride> rides) {

@@ -19,6 +19,7 @@ import rakeline.figure.Figure;
 import rakeline.figure.Samples;
 import rakeline.figure.Table;
 import rakeline.figure.paint.TextRecorder.Text;
+import rakeline.quantity.Caution;
 import rakeline.quantity.Numbers;
 import rakeline.quantity.Quantity;
 import rakeline.quantity.Unit;
@@ -93,7 +94,9 @@ class LegibilityTest {
                 chart.panels(),
                 chart.gaps(),
                 endless + " " + chart.held().repeat(5),
-                List.of(endless, "הפדל נוגע בגלגל ".repeat(9), "踏板碰到车轮".repeat(20)));
+                Stream.of(endless, "הפדל נוגע בגלגל ".repeat(9), "踏板碰到车轮".repeat(20))
+                        .map(words -> new Caution("long", words))
+                        .toList());
     }
 
     /** Seeded charts of any range, size and place of gaps. */

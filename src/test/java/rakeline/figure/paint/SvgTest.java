@@ -19,6 +19,7 @@ import rakeline.figure.Figure;
 import rakeline.figure.PlainText;
 import rakeline.figure.Samples;
 import rakeline.figure.Table;
+import rakeline.quantity.Caution;
 
 class SvgTest {
     static Stream<Figure> figures() {
@@ -45,7 +46,11 @@ class SvgTest {
     }
 
     private static Table titled(String title) {
-        return new Table(title, List.of(Column.ofWords("w", "Words", List.of(title))), title, List.of(title));
+        return new Table(
+                title,
+                List.of(Column.ofWords("w", "Words", List.of(title))),
+                title,
+                List.of(new Caution("all", title)));
     }
 
     @ParameterizedTest
@@ -86,12 +91,24 @@ class SvgTest {
     }
 
     @Test
-    void everyTypefaceFallsBackToAGenericFamily() throws Exception {
-        assertThat(elements(parsed(Samples.table()), "*"))
-                .map(element -> element.getAttribute("font-family"))
-                .filteredOn(family -> !family.isEmpty())
+    void onlyAGenericFamilyStandsAfterOurs() throws Exception {
+        assertThat(Stream.of(Samples.table(), Samples.sweep())
+                        .flatMap(figure -> families(figure).stream())
+                        .distinct())
                 .isNotEmpty()
-                .allMatch(family -> family.endsWith("sans-serif") || family.endsWith("monospace"));
+                .allMatch(family -> List.of("Inter, sans-serif", "'Roboto Mono', monospace", "sans-serif", "monospace")
+                        .contains(family));
+    }
+
+    private static List<String> families(Figure figure) {
+        try {
+            return elements(parsed(figure), "*").stream()
+                    .map(element -> element.getAttribute("font-family"))
+                    .filter(family -> !family.isEmpty())
+                    .toList();
+        } catch (Exception e) {
+            throw new IllegalStateException(e);
+        }
     }
 
     @ParameterizedTest

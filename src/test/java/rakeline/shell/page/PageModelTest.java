@@ -91,22 +91,40 @@ class PageModelTest {
     }
 
     @Test
-    void whatAnExerciseComesToIsKeptBackWhileItsAnswerIsFolded() {
+    void anAnswerIsHiddenUntilItIsOpened() {
         Row.Snippet check = Row.Snippet.of("r1", "a").folded(true);
-        Row.Note answer = new Row.Note("n1", "Worked answer: seven.");
-        PageModel exercise = PageModel.of(PAGE.withRows(List.of(check, answer.folded(true))), new Origin.New(), true)
-                .after(outcome("r1", State.FRESH));
-        PageModel open = PageModel.of(PAGE.withRows(List.of(check, answer)), new Origin.New(), true)
-                .after(outcome("r1", State.FRESH));
-        assertThat(exercise.seen(check).result().toString()).contains("Kept back");
-        assertThat(exercise.seen(check.folded(false)).result()).contains(new Result.Text("seven"));
-        assertThat(open.seen(check).result()).contains(new Result.Text("seven"));
+        Row.Note answer = new Row.Note("n1", "Worked answer: seven.").folded(true);
+        PageModel closed = PageModel.of(PAGE.withRows(List.of(check, answer)), new Origin.New(), true);
+        assertThat(List.of(closed.isHidden("r1"), closed.isHidden("n1"))).containsOnly(true);
+        PageModel open = closed.turning("n1");
+        assertThat(List.of(open.isHidden("r1"), open.isHidden("n1"))).containsOnly(false);
+        assertThat(open.turning("r1").isHidden("n1")).isTrue();
+    }
+
+    @Test
+    void aRowThatIsNotFoldedIsNeverHidden() {
+        PageModel now = PageModel.of(PAGE.withRows(List.of(Row.Snippet.of("r1", "a"))), new Origin.New(), true);
+        assertThat(now.isHidden("r1")).isFalse();
+        assertThat(now.turning("r1").isHidden("r1")).isFalse();
+    }
+
+    @Test
+    void allAnswersAreOpenedAndThenClosed() {
+        List<Row> rows = List.of(
+                new Row.Note("n1", "one").folded(true),
+                new Row.Note("n2", "two"),
+                new Row.Note("n3", "three").folded(true));
+        PageModel closed = PageModel.of(PAGE.withRows(rows), new Origin.New(), true);
+        PageModel open = closed.turning("n1").turningAll();
+        assertThat(List.of(open.isHidden("n1"), open.isHidden("n3"))).containsOnly(false);
+        assertThat(open.turningAll().isHidden("n1")).isTrue();
     }
 
     private static final Figure CHART = new Table("Seven", List.of(), "", List.of());
 
     private static Outcome drawn(String id) {
-        return outcome(id, State.FRESH).showing(new Result.Shown(CHART));
+        Optional<Result> result = Optional.of(new Result.Shown(CHART));
+        return new Outcome(id, "name", State.FRESH, "", "", result, List.of(HEAD), List.of());
     }
 
     @Test
