@@ -12,6 +12,7 @@ import rakeline.figure.Table;
 import rakeline.handling.Dynamics;
 import rakeline.handling.Response;
 import rakeline.handling.Response.Torque;
+import rakeline.quantity.Caution;
 import rakeline.quantity.Refusal;
 import rakeline.study.Steps;
 
@@ -96,7 +97,7 @@ final class ResponseCommand extends Work {
         answer.put("columns", chart.table().columns().stream().map(FigureJson::column).toList());
         answer.put("selfStable", response.isStable());
         answer.put("beyondLinear", ResponseChart.isBeyondLinear(chart));
-        answer.put("cautions", chart.cautions());
+        answer.put("cautions", chart.cautions().stream().map(Caution::sentence).toList());
         return answer;
     }
 }

@@ -10,6 +10,7 @@ import java.util.stream.Stream;
 import org.hipparchus.complex.Complex;
 import rakeline.handling.Response;
 import rakeline.handling.SteadyTurn;
+import rakeline.quantity.Caution;
 import rakeline.quantity.Decimals;
 import rakeline.quantity.Numbers;
 import rakeline.quantity.Quantity;
@@ -67,22 +68,22 @@ public final class ResponseChart {
     }
 
     private static Chart chart(
-            String title, Quantity x, Numbers steps, List<Chart.Panel> panels, List<String> cautions) {
-        List<String> all = Stream.concat(cautions.stream(), Stream.of(StabilityChart.LEFT_OUT))
+            String title, Quantity x, Numbers steps, List<Chart.Panel> panels, List<Caution> cautions) {
+        List<Caution> all = Stream.concat(cautions.stream(), Stream.of(StabilityChart.LEFT_OUT))
                 .toList();
         return new Chart(title, x, steps, Double.NaN, panels, List.of(), "", all);
     }
 
     /** What a swing's amplitudes are worth where the bicycle falls over meanwhile; empty where it does not. */
-    public static Optional<String> neverReached(Response response) {
+    public static Optional<Caution> neverReached(Response response) {
         return response.isStable()
                 ? Optional.empty()
-                : Optional.of("At " + Decimals.fixed(response.speedMps(), 2)
+                : Optional.of(new Caution("never reached", "At " + Decimals.fixed(response.speedMps(), 2)
                         + " m/s the bicycle is not stable hands off: its own motion grows, and the steady amplitudes"
-                        + " given here are never reached.");
+                        + " given here are never reached."));
     }
 
-    private static Optional<String> beyondLinear(Chart.Panel lean, Chart.Panel steer, String each) {
+    private static Optional<Caution> beyondLinear(Chart.Panel lean, Chart.Panel steer, String each) {
         String reached = Stream.of(lean, steer)
                 .filter(panel -> most(panel) > SteadyTurn.LINEAR_TO_DEG)
                 .map(panel -> panel.quantity().label().toLowerCase(Locale.ROOT) + " reaches "
@@ -90,9 +91,9 @@ public final class ResponseChart {
                 .collect(Collectors.joining(" and "));
         return reached.isEmpty()
                 ? Optional.empty()
-                : Optional.of(reached.substring(0, 1).toUpperCase(Locale.ROOT) + reached.substring(1)
+                : Optional.of(new Caution("beyond small angles", reached.substring(0, 1).toUpperCase(Locale.ROOT) + reached.substring(1)
                         + ": the model is linear and stands for small angles, up to about "
-                        + Unit.DEGREE.attach(Decimals.shown(SteadyTurn.LINEAR_TO_DEG)) + ".");
+                        + Unit.DEGREE.attach(Decimals.shown(SteadyTurn.LINEAR_TO_DEG)) + "."));
     }
 
     private static double most(Chart.Panel panel) {
