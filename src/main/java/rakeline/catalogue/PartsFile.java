@@ -103,10 +103,30 @@ public final class PartsFile {
                 all = times(all, field, values(field, members));
             }
         }
+        if (category == Category.BARS) {
+            checkHoods(piece, members.keySet());
+        }
         if (all.size() > MOST_PARTS) {
             throw piece.refusal("makes " + all.size() + " parts; accepted are up to " + MOST_PARTS);
         }
         return all.stream().map(Part::new).toList();
+    }
+
+    /** A bar says where its hoods are, where its levers are, or its reach, with which the hoods go. */
+    private static void checkHoods(Piece piece, Set<String> given) {
+        long hoods =
+                Stream.of("hoodForwardMm", "hoodRiseMm").filter(given::contains).count();
+        long levers =
+                Stream.of("leverAheadMm", "leverUpMm").filter(given::contains).count();
+        boolean reach = given.contains("reachMm");
+        boolean hoodsAlone = hoods == 2 && levers == 0;
+        boolean leversAlone = hoods == 0 && levers == 2 && reach;
+        boolean reachAlone = hoods == 0 && levers == 0 && reach;
+        if (!hoodsAlone && !leversAlone && !reachAlone) {
+            throw piece.refusal(
+                    "does not say where the hoods of a bar are; accepted is hoodForwardMm and hoodRiseMm, or"
+                            + " reachMm with leverAheadMm and leverUpMm, or reachMm alone, with which the hoods go");
+        }
     }
 
     private static List<String> names(Category category) {

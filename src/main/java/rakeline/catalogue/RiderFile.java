@@ -3,9 +3,9 @@ package rakeline.catalogue;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -23,7 +23,7 @@ import rakeline.rider.RiderInputs;
 
 /**
  * Reads a rider file ({@code *.rider.json}), version 1. Shoe and contact are the groups of a bike file, whole: what the
- * rider's shoe leaves out takes its default, not the bike's.
+ * rider's shoe leaves out takes its default, not the bike's. Of cranks the length is needed, the rest may stay the bike's.
  */
 public final class RiderFile {
     /** What the file's {@code format} says. */
@@ -39,7 +39,7 @@ public final class RiderFile {
     public static final long SIZE_LIMIT = 1_000_000;
 
     private static final String TABLE = "segments.table";
-    private static final Set<String> BIKE_GROUPS = Set.of("shoe", "contact");
+    private static final Set<String> BIKE_GROUPS = Set.of("shoe", "crank", "contact");
     private static final Set<String> GROUPS =
             Stream.concat(BIKE_GROUPS.stream(), Stream.of("segments")).collect(Collectors.toUnmodifiableSet());
     private static final Map<String, Input> OWN = Inputs.all().stream()
@@ -55,7 +55,7 @@ public final class RiderFile {
     private final Map<Input, Double> body = new HashMap<>();
     private final Map<Input, Double> own = new HashMap<>();
     private final Set<String> groups = new HashSet<>();
-    private BodyTable table = BodyTable.DEMPSTER;
+    private BodyTable table = BodyTable.CADAVERS_1955;
 
     private RiderFile() {}
 
@@ -112,19 +112,14 @@ public final class RiderFile {
     }
 
     private static BodyTable table(Piece piece) {
-        Map<String, BodyTable> tables = new LinkedHashMap<>();
-        for (BodyTable each : BodyTable.values()) {
-            tables.put(each.word(), each);
-        }
-        if (piece.value() instanceof String word && tables.containsKey(word)) {
-            return tables.get(word);
-        }
-        throw piece.unlike("the name of a table, " + String.join(", ", tables.keySet()));
+        Optional<BodyTable> table = piece.value() instanceof String word ? BodyTable.of(word) : Optional.empty();
+        return table.orElseThrow(() -> piece.unlike("the name of a table, "
+                + Stream.of(BodyTable.values()).map(BodyTable::word).collect(Collectors.joining(", "))));
     }
 
     private Map<Input, Double> wholeGroups(String name) {
         List<Input> left = OWN.values().stream()
-                .filter(input -> groups.contains(input.group()) && !own.containsKey(input))
+                .filter(input -> groups.contains(input.group()) && !own.containsKey(input) && !staysOnTheBike(input))
                 .toList();
         List<Input> missing = left.stream()
                 .filter(input -> input.presence() instanceof Input.Presence.Required)
@@ -136,6 +131,11 @@ public final class RiderFile {
         Map<Input, Double> whole = new HashMap<>(own);
         left.forEach(input -> complete(whole, input));
         return whole;
+    }
+
+    /** Of cranks the length is the rider's; what else is not given stays as on the bike. */
+    private static boolean staysOnTheBike(Input input) {
+        return input.group().equals("crank") && !input.equals(Inputs.CRANK_LENGTH);
     }
 
     private static void complete(Map<Input, Double> whole, Input input) {

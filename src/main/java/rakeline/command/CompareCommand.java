@@ -12,6 +12,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
+import rakeline.figure.AdjustmentTable;
 import rakeline.figure.ComparisonTable;
 import rakeline.figure.LimitTable;
 import rakeline.figure.Table;
@@ -21,12 +22,11 @@ import rakeline.geometry.Hands;
 import rakeline.geometry.Inputs;
 import rakeline.geometry.parts.Stock;
 import rakeline.handling.Ride;
-import rakeline.quantity.Decimals;
-import rakeline.quantity.Input;
 import rakeline.quantity.Numbers;
 import rakeline.quantity.Refusal;
 import rakeline.study.Varied;
 import rakeline.study.Vocabulary;
+import rakeline.study.fit.Adjustment;
 import rakeline.study.fit.Changed;
 import rakeline.study.fit.Comparison;
 import rakeline.study.fit.Contender;
@@ -42,23 +42,30 @@ import rakeline.study.fit.Wanted;
         footer = {
             "",
             "As built each bike keeps its own contact points. --same-contact puts those of",
-            "the first bike on all, --to those of another bike. Post and rails meet them;",
-            "the hoods stay where they are built, and handMissMm says how far off, unless",
-            "--parts is given: then every bike but the one whose points they are gets the",
-            "best match of these parts. The shoe is each bike's own. --rider seats one rider",
-            "on all, whose shoe and contact points are then on all. --with adds the first",
-            "bike with numbers changed: wheels, fork.axleToCrownMm and fork.sagMm are",
-            "refitted, the rest is redrawn.",
+            "the first bike on all, --to those of another bike or of a rider; --rider's own",
+            "are on all. They are held from the pedal: the shoe and crank on which they were",
+            "found, or the rider's, go on every bike, and on another crank (--own-cranks,",
+            "--set, --with) the saddle keeps its distance from the pedal at its furthest and",
+            "its setback behind BB (--setback), the hands their place from BB",
+            "(--hands-from). Post and rails meet the sit point; the hoods stay where they",
+            "are built, and handMissMm says how far off, unless --parts is given: then every",
+            "bike but the one whose points they are gets the best match of these parts.",
+            "--with adds the first bike with numbers changed: wheels, fork.axleToCrownMm and",
+            "fork.sagMm are refitted, the rest is redrawn; with another reach of the bar the",
+            "hoods go along.",
             "",
             "± is the standard uncertainty of a difference, carried from those of the",
             "inputs (the bike's provenance, else the usual ones that \"keys\" tells) to first",
-            "order; what two bikes share, as contact points, or all numbers of a bike and",
-            "its --with, cancels. \"larger\" marks a difference beyond it.",
+            "order; what two bikes share, as contact points, the same wheels, or all numbers",
+            "of a bike and its --with, is counted once. A difference of more than twice that",
+            "tells the bikes apart, and is said in words.",
             "",
             "--json prints {\"bikes\": [name…], \"contact\": null or whose, \"changed\": [{key:",
             "\"refit\" or \"redraw\"}…], \"inputs\": {key: ROW}, \"measures\": {key: ROW}, \"limits\": [{\"key\", \"limit\", \"side\", \"label\",",
-            "\"source\", \"values\", \"left\"}]}, with ROW {\"values\", \"differences\", \"percent\",",
-            "\"uncertainties\": [number or null…], \"larger\": [true or false…]}, one item a",
+            "\"source\", \"values\", \"left\"}], \"notices\": [sentence…], \"held\": how the saddle is",
+            "held or null, \"adjustments\": as \"limits\" prints them}, with ROW {\"values\",",
+            "\"differences\", \"percent\", \"uncertainties\": [number or null…], \"larger\":",
+            "[whether it tells the bike apart…], \"words\": [\"12 mm lower\"…]}, one item a",
             "bike; \"inputs\" are those that differ. With several --hands the keys that",
             "depend on them begin with tops., hoods. or drops."
         })
@@ -75,7 +82,7 @@ final class CompareCommand extends Work {
     @Option(names = "--same-contact", description = "The first bike's contact points on all.")
     private boolean sameContact;
 
-    @Option(names = "--to", paramLabel = "BIKE|RIDER", description = "Another's contact points on all.")
+    @Option(names = "--to", paramLabel = "BIKE|RIDER", description = "Contact points of another on all.")
     private String to;
 
     @Option(names = "--parts", paramLabel = "PARTS", description = "Stock parts to match the hands with.")
@@ -85,11 +92,14 @@ final class CompareCommand extends Work {
             names = "--hands",
             split = ",",
             paramLabel = "WHERE",
-            description = "tops, hoods (as usual) or drops; several are compared apart.")
+            description = "tops, hoods (default) or drops; several are compared apart.")
     private List<String> hands = List.of("hoods");
 
     @Option(names = "--only", split = ",", paramLabel = "KEY", description = "Measures or inputs to compare.")
     private List<String> only = List.of();
+
+    @Mixin
+    private TargetOptions held = new TargetOptions();
 
     @Mixin
     private Riding riding = new Riding();
@@ -112,20 +122,25 @@ final class CompareCommand extends Work {
                 .toList();
         Optional<Wanted> wanted = wanted(read.get(0));
         List<Contender> contenders = contenders(read, wanted);
+        boolean sharedFoot =
+                wanted.filter(points -> !points.footing().worn().isEmpty()).isPresent();
         Comparison comparison =
-                Comparison.of(vocabulary, contenders, places, contact(wanted), hasRidersOwn(Inputs.TOE_FORWARD), only);
+                Comparison.of(vocabulary, contenders, places, wanted.map(Wanted::from), sharedFoot || hasShoe(), only);
         List<Ride> rides = contenders.stream().map(Contender::ride).toList();
         List<Left> left = only.isEmpty() ? Left.of(vocabulary, rides) : List.of();
+        List<Adjustment> adjustments = only.isEmpty() ? Adjustment.of(rides, stock()) : List.of();
         Table table = ComparisonTable.of(comparison);
         output.give(
                 console(),
                 ComparisonTable.drawing(comparison),
                 table,
-                () -> left.isEmpty() ? Output.text(table) : Output.text(table, LimitTable.of(rides, left)),
-                () -> asJson(comparison, left));
-        if (comparison.measures().stream().anyMatch(CompareCommand::isOfTheToe)) {
-            shoes(rides);
-        }
+                () -> left.isEmpty()
+                        ? Output.text(table)
+                        : Output.text(
+                                table,
+                                LimitTable.of(rides, left, comparison.contact()),
+                                AdjustmentTable.of(rides, adjustments)),
+                () -> asJson(comparison, left, wanted, LimitsCommand.adjustments(adjustments)));
         return DONE;
     }
 
@@ -133,38 +148,39 @@ final class CompareCommand extends Work {
         if (to != null && sameContact) {
             throw new Refusal("--same-contact and --to name two bikes' contact points; accepted is one of them.");
         }
-        if (to != null) {
-            return Optional.of(Paths.wanted(to));
-        }
-        if (parts != null && !sameContact) {
+        Optional<Wanted> points = to != null
+                ? Optional.of(Paths.wanted(to))
+                : sameContact ? Optional.of(Wanted.of(first.bike())) : riding.contact();
+        if (parts != null && points.isEmpty()) {
             throw new Refusal("--parts matches the hands to contact points; add --same-contact or --to.");
         }
-        return sameContact ? Optional.of(Wanted.of(first.bike())) : Optional.empty();
+        return points.map(one -> held.held(one, riding));
     }
 
-    /** Whose contact points are on all bikes. */
-    private Optional<String> contact(Optional<Wanted> wanted) {
-        return wanted.map(Wanted::from)
-                .or(() -> riding.rider()
-                        .filter(who -> hasRidersOwn(Inputs.CONTACT_SIT_X))
-                        .map(who -> "the contact points of " + who.name()));
+    private Optional<Stock> stock() {
+        return Optional.ofNullable(parts).map(Paths::stock);
     }
 
-    private boolean hasRidersOwn(Input input) {
-        return riding.rider().filter(who -> who.own().containsKey(input)).isPresent();
+    private boolean hasShoe() {
+        return riding.rider()
+                .filter(who -> who.own().containsKey(Inputs.TOE_FORWARD))
+                .isPresent();
     }
 
     private List<Contender> contenders(List<Ride> read, Optional<Wanted> wanted) {
         List<Contender> contenders = new ArrayList<>();
         for (int i = 0; i < read.size(); i++) {
-            boolean isOwner = i == 0 && to == null;
+            boolean isOwner = i == 0 && sameContact;
             Ride ride = read.get(i);
             contenders.add(new Contender(ride.on(fitted(ride.bike(), wanted, isOwner)), i));
         }
         Ride first = contenders.get(0).ride();
         for (String change : changes) {
             Map<String, Double> numbers = KeyValue.numbers("--with", Arrays.asList(change.split(",", -1)));
-            contenders.add(new Contender(first.on(Changed.of(first.bike(), numbers)), 0, Changed.varied(numbers)));
+            Bike changed = Changed.of(first.bike(), numbers);
+            boolean seats = numbers.keySet().stream().noneMatch(key -> key.startsWith("contact."));
+            Bike seated = seats ? wanted.map(points -> points.seat(changed)).orElse(changed) : changed;
+            contenders.add(new Contender(first.on(seated), 0, Changed.varied(numbers)));
         }
         return contenders;
     }
@@ -177,32 +193,14 @@ final class CompareCommand extends Work {
     }
 
     private Bike matched(Bike bike, Wanted wanted) {
-        Stock stock = Paths.stock(parts);
-        return new Match(bike, wanted, Geometry.of(bike), stock).best(1).first().named();
+        return new Match(bike, wanted, Geometry.of(bike), stock().orElseThrow())
+                .best(1)
+                .first()
+                .named();
     }
 
-    private static boolean isOfTheToe(Comparison.Row row) {
-        return row.quantity().key().startsWith("toe");
-    }
-
-    /** Toe numbers are about a shoe as well as a frame. */
-    private void shoes(List<Ride> rides) {
-        List<Double> lengths = rides.stream()
-                .map(ride -> ride.bike().get(Inputs.TOE_FORWARD))
-                .filter(length -> !Double.isNaN(length))
-                .distinct()
-                .toList();
-        if (lengths.size() > 1 && changes.isEmpty()) {
-            console()
-                    .message("The bikes carry different shoes (shoe.toeForwardMm "
-                            + String.join(
-                                    ", ",
-                                    lengths.stream().map(Decimals::shortest).toList())
-                            + "), so their toe numbers differ by the shoe as well as by the frame.");
-        }
-    }
-
-    private Map<String, Object> asJson(Comparison comparison, List<Left> left) {
+    private Map<String, Object> asJson(
+            Comparison comparison, List<Left> left, Optional<Wanted> wanted, List<Map<String, Object>> adjustments) {
         Map<String, Object> json = new LinkedHashMap<>();
         json.put(
                 "bikes",
@@ -214,6 +212,9 @@ final class CompareCommand extends Work {
         json.put("inputs", asJson(comparison.inputs()));
         json.put("measures", asJson(comparison.measures()));
         json.put("limits", LimitsCommand.asJson(left));
+        json.put("notices", comparison.differentFooting());
+        json.put("held", wanted.map(Wanted::held).orElse(null));
+        json.put("adjustments", adjustments);
         return json;
     }
 
@@ -244,7 +245,14 @@ final class CompareCommand extends Work {
         json.put("uncertainties", list(row.uncertainties()));
         json.put(
                 "larger",
-                IntStream.range(0, row.values().size()).mapToObj(row::isLarger).toList());
+                IntStream.range(0, row.values().size())
+                        .mapToObj(row::tellsApart)
+                        .toList());
+        json.put(
+                "words",
+                IntStream.range(0, row.values().size())
+                        .mapToObj(row::difference)
+                        .toList());
         return json;
     }
 

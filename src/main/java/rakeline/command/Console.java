@@ -7,6 +7,8 @@ import java.io.FileOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.io.PrintStream;
+import java.math.BigDecimal;
+import java.math.BigInteger;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -78,6 +80,11 @@ public record Console(PrintStream data, PrintStream messages, boolean watched, S
     /** The number, or null in place of NaN and infinities. */
     static Double orNull(double value) {
         return Double.isFinite(value) ? value : null;
+    }
+
+    /** A count that may be beyond what a long holds. */
+    static BigInteger whole(double count) {
+        return BigDecimal.valueOf(count).toBigInteger();
     }
 
     /** The number of a text with a decimal point. */

@@ -24,7 +24,7 @@ final class ExportCommand extends Work {
     @Option(names = "--set", paramLabel = "KEY=VALUE", description = "Redraws each bike with a number changed.")
     private List<String> changes = List.of();
 
-    @Option(names = "--csv", paramLabel = "FILE", description = "Writes the CSV there; - is standard output, as usual.")
+    @Option(names = "--csv", paramLabel = "FILE", description = "Writes the CSV there; - is standard output (default).")
     private String csv = "-";
 
     @Option(names = "--json", description = "Prints JSON instead.")

@@ -33,7 +33,7 @@ final class Handed {
     @Option(names = "--pdf", paramLabel = "FILE", description = "Writes it as PDF.")
     private String pdf;
 
-    @Option(names = "--paper", paramLabel = "SIZE", description = "A4, as usual, or Letter: of the PDF.")
+    @Option(names = "--paper", paramLabel = "SIZE", description = "A4 (default) or Letter: of the PDF.")
     private String paper = "A4";
 
     /**

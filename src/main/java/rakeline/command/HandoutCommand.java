@@ -46,7 +46,7 @@ final class HandoutCommand extends Work {
     @Option(names = "--code", description = "Shows the snippets' code.")
     private boolean code;
 
-    @Option(names = "--time-limit", paramLabel = "S", description = "Seconds that a row may take; 30 as usual.")
+    @Option(names = "--time-limit", paramLabel = "S", description = "Seconds that a row may take (default: 30).")
     private String timeLimit;
 
     @Option(names = "--json", description = "Prints JSON.")

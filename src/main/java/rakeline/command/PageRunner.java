@@ -23,6 +23,7 @@ import rakeline.figure.TextTable;
 import rakeline.figure.paint.Palette;
 import rakeline.figure.paint.Svg;
 import rakeline.handout.Imprint;
+import rakeline.quantity.Decimals;
 import rakeline.quantity.Refusal;
 import rakeline.worksheet.Row;
 import rakeline.worksheet.Worksheet;
@@ -148,7 +149,8 @@ final class PageRunner {
     /** The time limit of an option in seconds. */
     static Duration seconds(double seconds) {
         if (!(seconds > 0) || seconds > 86_400) {
-            throw new Refusal("--time-limit is " + seconds + "; accepted is above 0 and at most 86400 seconds.");
+            throw new Refusal("--time-limit is " + Decimals.shown(seconds)
+                    + " s; accepted is above 0 and at most 86400 seconds.");
         }
         return Duration.ofMillis(Math.round(seconds * 1000));
     }
@@ -161,8 +163,12 @@ final class PageRunner {
         if (result instanceof Result.Shown shown) {
             return shownText(said.next(shown.figure()));
         }
-        String words = result instanceof Result.Text text ? text.text() : ((Result.Value) result).text();
-        return outcome.name() + ": " + words + "\n";
+        return outcome.name() + ": " + words(outcome.name(), result) + "\n";
+    }
+
+    /** A number with the unit that its name says. */
+    private static String words(String name, Result result) {
+        return result instanceof Result.Value value ? Decimals.typed(value.said(name)) : ((Result.Text) result).text();
     }
 
     private static String shownText(Figure figure) {

@@ -22,6 +22,7 @@ import rakeline.quantity.Refusal;
 import rakeline.rider.CrankChange;
 import rakeline.rider.Rider;
 import rakeline.rider.RiderMeasures;
+import rakeline.rider.SaddleTarget.Setback;
 import rakeline.study.Vocabulary;
 
 /** Seats a rider on a bike and prints what follows. */
@@ -30,8 +31,9 @@ import rakeline.study.Vocabulary;
         description = "Seats a rider on a bike: joint angles, mass centre, share on the front wheel.",
         footer = {
             "",
-            "--crank keeps the leg: the saddle moves up the line from BB by as much as the crank is shorter; the hands",
-            "stay, or with --hands-move go along, spacers and stem taking what that needs.",
+            "--crank keeps the leg: the saddle keeps its distance from the pedal at its furthest, moving along the line",
+            "from BB, or with --setback bb or pedal keeping its setback behind BB or behind the pedal at three o'clock; the",
+            "hands stay, or with --hands-move go along, spacers and stem taking what that needs.",
             "--json prints {\"bike\", \"rider\", \"riderFile\", \"measures\": {key: number or null}, \"assumed\": {key: number},",
             "\"massTable\", \"notices\": [sentence]}, and with --crank also \"hands\" and \"cranks\": {\"columns\": [{\"key\",",
             "\"label\", \"unit\", \"values\"}]}, one row a crank. A measure that has no value says why in a notice."
@@ -45,6 +47,12 @@ final class PostureCommand extends Work {
 
     @Option(names = "--hands-move", description = "With --crank: hands move with the saddle; otherwise they stay.")
     private boolean handsMove;
+
+    @Option(
+            names = "--setback",
+            paramLabel = "FROM",
+            description = "With --crank: what keeps the saddle fore and aft: line (default), bb or pedal.")
+    private String setback = Setback.LINE.word();
 
     @Mixin
     private Output output = new Output();
@@ -75,7 +83,7 @@ final class PostureCommand extends Work {
 
     private List<CrankChange> changes() {
         return cranks.stream()
-                .map(word -> new CrankChange(Console.number(word, "--crank"), handsMove))
+                .map(word -> new CrankChange(Console.number(word, "--crank"), handsMove, Setback.of(setback)))
                 .toList();
     }
 

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -42,7 +43,7 @@ final class RefitCommand extends Work {
     @Option(names = "--rider", paramLabel = "FILE", description = "A rider file (*.rider.json): who is on the bike.")
     private String rider;
 
-    @Option(names = "--hands", paramLabel = "WHERE", description = "tops, hoods (as usual) or drops.")
+    @Option(names = "--hands", paramLabel = "WHERE", description = "tops, hoods (default) or drops.")
     private String hands = "hoods";
 
     @Mixin
@@ -110,7 +111,7 @@ final class RefitCommand extends Work {
                 .map(vocabulary::quantity)
                 .toList();
         List<Quantity> changed = rows.stream()
-                .filter(row -> !old.get(row.key()).equals(now.get(row.key())))
+                .filter(row -> !Objects.equals(old.get(row.key()), now.get(row.key())))
                 .toList();
         List<Column> columns = new ArrayList<>();
         columns.add(Column.ofWords(

@@ -17,6 +17,7 @@ import rakeline.figure.Table;
 import rakeline.geometry.Bike;
 import rakeline.geometry.Geometry;
 import rakeline.geometry.Hands;
+import rakeline.geometry.Inputs;
 import rakeline.geometry.Point;
 import rakeline.geometry.parts.Stock;
 import rakeline.handling.Ride;
@@ -28,6 +29,7 @@ import rakeline.quantity.Decimals;
 import rakeline.quantity.Refusal;
 import rakeline.rider.Rider;
 import rakeline.study.Vocabulary;
+import rakeline.study.fit.Adjustment;
 import rakeline.study.fit.Comparison;
 import rakeline.study.fit.Contender;
 import rakeline.study.fit.Left;
@@ -42,11 +44,13 @@ import rakeline.study.fit.Wanted;
                 "Writes one page for a customer: two bikes with stock parts that put the same contact points on both.",
         footer = {
             "",
-            "The contact points are the rider's, or where the rider's file has none, those of",
-            "the first BIKE. Each bike carries its best match of the parts, as match ranks",
-            "them: the side views laid over each other, what is fitted, the numbers and their",
-            "differences, what is left to limits with their sources, cautions. Several parts",
-            "files are taken together. Without --html and --pdf the HTML is printed."
+            "The contact points are those of --to, a rider or the bike ridden today, or where",
+            "it is not given the rider's own; without either there is no sheet. They are held",
+            "from the pedal as match holds them. Each bike carries its best match of the",
+            "parts, as match ranks them: the side views laid over each other, what is fitted,",
+            "the numbers and their differences, what is left to limits with their sources,",
+            "cautions. Several parts files are taken together. Without --html and --pdf the",
+            "HTML is printed."
         })
 final class ReportCommand extends Work {
     private static final int BIKES = 2;
@@ -56,6 +60,9 @@ final class ReportCommand extends Work {
 
     @Option(names = "--rider", required = true, paramLabel = "RIDER", description = "Whom it is for (*.rider.json).")
     private String riderFile;
+
+    @Option(names = "--to", paramLabel = "BIKE|RIDER", description = "Whose contact points go on both.")
+    private String to;
 
     @Option(
             names = "--parts",
@@ -90,7 +97,8 @@ final class ReportCommand extends Work {
                 .map(Paths::stock)
                 .reduce(Stock::and)
                 .orElseThrow(() -> new Refusal("--parts names no parts file; accepted is one or more."));
-        Fitted fitted = fit(bikes.stream().map(Paths::bike).toList(), rider, stock);
+        Wanted wanted = wanted(rider);
+        Fitted fitted = fit(bikes.stream().map(Paths::bike).toList(), rider, wanted, stock);
         handed.write(console(), sheet(fitted, rider, sources(bikes, parts)));
         return DONE;
     }
@@ -100,8 +108,13 @@ final class ReportCommand extends Work {
     }
 
     private List<Imprint.Source> sources(List<String> bikes, List<String> parts) {
-        return Stream.of(bikes, List.of(riderFile), parts)
+        return Stream.of(
+                        bikes,
+                        List.of(riderFile),
+                        Optional.ofNullable(to).stream().toList(),
+                        parts)
                 .flatMap(List::stream)
+                .distinct()
                 .map(Paths::of)
                 .map(file -> Imprint.Source.of(file.getFileName().toString(), Bytes.read(file, BikeFile.SIZE_LIMIT)))
                 .toList();
@@ -109,22 +122,37 @@ final class ReportCommand extends Work {
 
     /** Both bikes with their best parts and the rider on them. */
     private record Fitted(Wanted wanted, List<Bike> bikes, List<Matched> matches, List<Ride> rides) {
+        Stock stock() {
+            return matches.get(0).match().stock();
+        }
+
         List<String> names() {
             return bikes.stream().map(Bike::name).toList();
         }
     }
 
-    private static Fitted fit(List<Bike> bikes, Rider rider, Stock stock) {
-        boolean given =
-                rider.own().keySet().stream().anyMatch(input -> input.group().equals("contact"));
-        Wanted wanted = given ? Wanted.of(rider) : Wanted.of(bikes.get(0));
+    /** Never a frame's own in silence: a sheet for a customer shows the customer's points. */
+    private Wanted wanted(Rider rider) {
+        if (to != null) {
+            return Paths.wanted(to).wornBy(rider);
+        }
+        if (!rider.own().containsKey(Inputs.CONTACT_SIT_X)) {
+            throw new Refusal(
+                    rider.name() + " does not say where hands and saddle belong; accepted is --to with the bike"
+                            + " ridden today or another rider, or the group contact in the rider's file.");
+        }
+        return Wanted.of(rider);
+    }
+
+    private static Fitted fit(List<Bike> bikes, Rider rider, Wanted wanted, Stock stock) {
         List<Bike> shod = bikes.stream().map(rider::on).toList();
         Geometry first = Geometry.of(shod.get(0), Hands.HOODS);
         List<Matched> matches = shod.stream()
                 .map(bike -> new Match(bike, wanted, first, stock).best(1))
                 .toList();
         List<Ride> rides = matches.stream()
-                .map(matched -> Ride.of(matched.first().bike(), Optional.of(rider), Hands.HOODS))
+                .map(matched -> Ride.of(matched.first().bike(), Optional.of(rider), Hands.HOODS)
+                        .on(matched.first().bike()))
                 .toList();
         return new Fitted(wanted, bikes, matches, rides);
     }
@@ -143,11 +171,14 @@ final class ReportCommand extends Work {
                 CustomerTables.KEYS);
         Table numbers = CustomerTables.numbers(comparison);
         Table limits = CustomerTables.limits(fitted.names(), Left.of(vocabulary, fitted.rides()));
+        Table adjustments =
+                CustomerTables.adjustments(fitted.names(), Adjustment.of(fitted.rides(), Optional.of(fitted.stock())));
         List<Block> blocks = new ArrayList<>();
         blocks.add(new Block.Shown(BikeDrawing.sideView(fitted.rides()).brief()));
         Table parts = CustomerTables.fitted(fitted.names(), fitted.matches());
         blocks.add(new Block.Beside(List.of(new Block.Shown(parts), new Block.Shown(CustomerTables.bare(numbers)))));
         blocks.add(new Block.Shown(CustomerTables.bare(limits)));
+        blocks.add(new Block.Shown(adjustments));
         blocks.add(quiet("± is the standard uncertainty of a difference, from those of the inputs. What is left is"
                 + " negative beyond a limit, by how far."));
         blocks.add(quiet(String.join(" ", assumptions(fitted, rider))));
@@ -179,8 +210,9 @@ final class ReportCommand extends Work {
     }
 
     private static String contact(Wanted wanted) {
+        String held = wanted.held();
         return "The same contact points on both, " + wanted.from() + ": hoods " + place(wanted.hand()) + " BB"
-                + wanted.sit().map(sit -> ", saddle " + place(sit) + " it").orElse("") + ".";
+                + wanted.sit().map(sit -> ", saddle " + place(sit) + " it").orElse("") + "; " + held + ".";
     }
 
     private static String place(Point point) {

@@ -37,7 +37,7 @@ final class ResponseCommand extends Work {
     @ArgGroup(multiplicity = "1")
     private LinearModel model = new LinearModel();
 
-    @Option(names = "--torque", paramLabel = "WHICH", description = "steer (as usual) or lean.")
+    @Option(names = "--torque", paramLabel = "WHICH", description = "steer (default) or lean.")
     private String torque = "steer";
 
     @Option(names = "--speed", required = true, paramLabel = "MPS", description = "Speed, m/s.")

@@ -4,16 +4,19 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Consumer;
 import picocli.CommandLine.Option;
 import rakeline.geometry.Bike;
 import rakeline.geometry.Hands;
+import rakeline.geometry.Inputs;
 import rakeline.geometry.Setting;
 import rakeline.handling.Ride;
 import rakeline.quantity.Input;
 import rakeline.quantity.Refusal;
 import rakeline.rider.Rider;
 import rakeline.rider.RiderKeys;
+import rakeline.study.fit.Wanted;
 
 /** What a command does with each bike that it reads: who sits on it, and what is set on bike and rider. */
 final class Riding {
@@ -71,6 +74,17 @@ final class Riding {
                 .map(groups -> rider + " gives " + String.join(" and ", groups) + ", which stands in place of that of "
                         + bike + ".")
                 .toList();
+    }
+
+    /** What of a bike was set. */
+    Set<Input> set() {
+        return changes().keySet();
+    }
+
+    /** The rider's own contact points; empty where the file gives none, or no rider is named. */
+    Optional<Wanted> contact() {
+        return rider().filter(who -> who.own().containsKey(Inputs.CONTACT_SIT_X))
+                .map(Wanted::of);
     }
 
     private Map<Input, Double> changes() {

@@ -32,7 +32,7 @@ final class RunCommand extends Work {
     @Option(names = "--out", paramLabel = "DIR", description = "Writes each figure there as SVG and CSV.")
     private String out;
 
-    @Option(names = "--time-limit", paramLabel = "S", description = "Seconds that a row may take; 30 as usual.")
+    @Option(names = "--time-limit", paramLabel = "S", description = "Seconds that a row may take (default: 30).")
     private String timeLimit;
 
     @Option(names = "--json", description = "Prints JSON.")

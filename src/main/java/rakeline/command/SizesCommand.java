@@ -50,7 +50,7 @@ final class SizesCommand extends Work {
     @Mixin
     private Riding riding = new Riding();
 
-    @Option(names = "--hands", paramLabel = "WHERE", description = "tops, hoods (as usual) or drops.")
+    @Option(names = "--hands", paramLabel = "WHERE", description = "tops, hoods (default) or drops.")
     private String hands = "hoods";
 
     @Mixin

@@ -17,7 +17,7 @@ final class Subject {
     @ArgGroup(exclusive = false)
     private Riding riding = new Riding();
 
-    @Option(names = "--hands", paramLabel = "WHERE", description = "tops, hoods (as usual) or drops.")
+    @Option(names = "--hands", paramLabel = "WHERE", description = "tops, hoods (default) or drops.")
     private String hands = "hoods";
 
     /**
@@ -33,6 +33,11 @@ final class Subject {
     /** Reads it and says nothing. */
     Ride ride() {
         return riding.ride(bike, Hands.of(hands));
+    }
+
+    /** Who rides it, and what is set. */
+    Riding riding() {
+        return riding;
     }
 
     /** The rider's file, as it was named. */

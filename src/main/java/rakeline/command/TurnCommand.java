@@ -10,13 +10,13 @@ import rakeline.figure.ApartTable;
 import rakeline.figure.Table;
 import rakeline.figure.TextTable;
 import rakeline.figure.TurnTable;
+import rakeline.geometry.Inputs;
 import rakeline.geometry.Setting;
 import rakeline.geometry.ToeMeasures;
 import rakeline.handling.HandForce;
 import rakeline.handling.Ride;
 import rakeline.handling.SteadyTurn;
 import rakeline.quantity.Caution;
-import rakeline.quantity.Decimals;
 import rakeline.quantity.Measure;
 import rakeline.quantity.Reading;
 import rakeline.quantity.Refusal;
@@ -37,7 +37,8 @@ import rakeline.study.Vocabulary;
             "how a rider feels about a bicycle, and practitioners disagree about stem length.",
             "--json prints {\"bike\", \"speedKmh\", \"leanDeg\", \"radiusM\", \"steerDeg\", \"groundSteerDeg\",",
             "\"barTorqueNm\", \"beyondLinear\": true above 10° of steer, \"hands\": {\"tops\": {\"leverMm\", \"perHandN\",",
-            "\"oneHandN\"}, …}, \"toeContactSteerDeg\", \"toeContactSpeedKmh\": number or null, \"cautions\": […]}; with",
+            "\"oneHandN\"}, …}, \"toeContactSteerDeg\", \"toeContactSpeedKmh\": number or null, \"cautions\": […], \"notices\": […]};",
+            "torque and forces are null without --rider, which they need; with",
             "--change {\"bike\", \"columns\": [{\"key\", \"label\", \"unit\", \"values\"}]}."
         })
 final class TurnCommand extends Work {
@@ -82,13 +83,12 @@ final class TurnCommand extends Work {
         Ride ride = subject.ride();
         SteadyTurn turn = turn(ride);
         if (!changes.isEmpty()) {
-            compare(turn.with(ride));
+            compare(conditioned(ride, turn));
         } else if (json) {
             console().json(asJson(ride, turn));
         } else {
-            String toe = toeSentence(ride, turn);
             console().data().print(TextTable.write(TurnTable.of(ride, turn)));
-            console().data().println(toe);
+            console().data().println(toeSentence(ride, turn));
         }
         return DONE;
     }
@@ -97,16 +97,27 @@ final class TurnCommand extends Work {
         if ((lean == null) == (radius == null)) {
             throw new Refusal("a turn takes either --lean or --radius.");
         }
-        double kmh = Console.number(speed, "--speed");
+        double kmh = Inputs.RIDE_SPEED.quantity().check(Console.number(speed, "--speed"));
         return lean != null
-                ? SteadyTurn.leaning(ride, kmh, Console.number(lean, "--lean"))
+                ? SteadyTurn.leaning(ride, kmh, Inputs.RIDE_LEAN.quantity().check(Console.number(lean, "--lean")))
                 : SteadyTurn.around(ride, kmh, Console.number(radius, "--radius"));
+    }
+
+    private static Ride conditioned(Ride ride, SteadyTurn turn) {
+        return ride.on(
+                ride.bike().withSolved(Map.of(Inputs.RIDE_SPEED, turn.speedKmh(), Inputs.RIDE_LEAN, turn.leanDeg())));
     }
 
     private void compare(Ride ride) {
         Map<Setting, Double> settings = new LinkedHashMap<>();
         KeyValue.numbers("--change", changes).forEach((key, value) -> settings.put(Setting.of(key), value));
-        List<Measure<Ride>> measures = FELT.stream().map(vocabulary::measure).toList();
+        List<Measure<Ride>> measures = FELT.stream()
+                .map(vocabulary::measure)
+                .filter(measure -> !(measure.read(ride) instanceof Reading.Lacking))
+                .toList();
+        if (!ride.isRidden()) {
+            console().message(TurnTable.NEEDS_A_RIDER);
+        }
         Table table = ApartTable.of(Apart.of(ride, settings, measures));
         if (json) {
             Map<String, Object> answer = new LinkedHashMap<>();
@@ -127,15 +138,16 @@ final class TurnCommand extends Work {
         answer.put("radiusM", turn.radiusM());
         answer.put("steerDeg", turn.steerDeg());
         answer.put("groundSteerDeg", turn.groundSteerDeg());
-        answer.put("barTorqueNm", turn.barTorqueNm());
+        answer.put("barTorqueNm", ride.isRidden() ? turn.barTorqueNm() : null);
         answer.put("beyondLinear", turn.beyondLinear());
         answer.put("hands", hands(ride, turn));
-        Ride there = turn.with(ride);
+        Ride there = conditioned(ride, turn);
         answer.put("toeContactSteerDeg", toe(there, ToeMeasures.TOE_CONTACT_STEER));
         answer.put("toeContactSpeedKmh", toe(there, ToeMeasures.TOE_CONTACT_SPEED));
         answer.put(
                 "cautions",
                 TurnTable.cautions(ride, turn).stream().map(Caution::sentence).toList());
+        answer.put("notices", ride.isRidden() ? List.of() : List.of(TurnTable.NEEDS_A_RIDER));
         return answer;
     }
 
@@ -144,8 +156,8 @@ final class TurnCommand extends Work {
         for (HandForce force : HandForce.of(ride, turn)) {
             Map<String, Object> one = new LinkedHashMap<>();
             one.put("leverMm", force.leverMm());
-            one.put("perHandN", force.perHandN());
-            one.put("oneHandN", force.oneHandN());
+            one.put("perHandN", Console.orNull(force.perHandN()));
+            one.put("oneHandN", Console.orNull(force.oneHandN()));
             hands.put(force.hands().word(), one);
         }
         return hands;
@@ -156,11 +168,12 @@ final class TurnCommand extends Work {
     }
 
     private static String toeSentence(Ride ride, SteadyTurn turn) {
-        Ride there = turn.with(ride);
+        Ride there = conditioned(ride, turn);
         Reading contact = ToeMeasures.TOE_CONTACT_SPEED.read(there.geometry());
         return contact instanceof Reading.Known known
-                ? "At this lean, toe and tyre meet from " + Decimals.fixed(known.value(), 1)
-                        + " km/h down, where the turn asks for their contact's steering angle."
+                ? "At this lean, toe and tyre can touch at "
+                        + ToeMeasures.TOE_CONTACT_SPEED.quantity().formatWithUnit(known.value())
+                        + " and below: the turn then takes the steering angle of their first contact."
                 : "Toe contact: " + contact.reason() + ".";
     }
 }

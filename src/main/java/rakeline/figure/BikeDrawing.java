@@ -105,7 +105,7 @@ public final class BikeDrawing {
     }
 
     private static String title(List<Ride> rides) {
-        return String.join(", ", rides.stream().map(ride -> ride.bike().name()).toList());
+        return BikeNames.line(rides);
     }
 
     private static List<Column> columns(List<Ride> rides, List<String> keys) {

@@ -29,7 +29,7 @@ public final class ComparisonTable {
         }
         columns.add(words("unit", "Unit", rows, row -> row.quantity().unit().symbol()));
         columns.add(words("key", "Key", rows, row -> row.quantity().key()));
-        return new Table(title(comparison), columns, held(comparison, "\"larger\""), comparison.cautions());
+        return new Table(title(comparison), columns, held(comparison, "words say"), comparison.cautions());
     }
 
     /** For a narrow place: units beside the labels, no keys, a star at each difference beyond its uncertainty. */
@@ -45,12 +45,12 @@ public final class ComparisonTable {
                 columns.add(uncertainty(rows, bike));
             }
         }
-        return new Table(title(comparison), columns, held(comparison, "a star"), comparison.cautions());
+        return new Table(title(comparison), columns, held(comparison, "a star marks"), comparison.cautions());
     }
 
     private static Column starred(Column differences, List<Comparison.Row> rows, int bike) {
         List<String> shown = IntStream.range(0, rows.size())
-                .mapToObj(i -> differences.shown().get(i) + (rows.get(i).isLarger(bike) ? STAR : NO_STAR))
+                .mapToObj(i -> differences.shown().get(i) + (rows.get(i).tellsApart(bike) ? STAR : NO_STAR))
                 .toList();
         return new Column(differences.key(), differences.label(), "", differences.values(), shown);
     }
@@ -69,7 +69,7 @@ public final class ComparisonTable {
                         difference(rows, bike),
                         percent(rows, bike),
                         uncertainty(rows, bike),
-                        words("larger" + place(bike), "larger", rows, row -> row.isLarger(bike) ? "larger" : ""));
+                        words("apart" + place(bike), "tells apart", rows, row -> row.difference(bike)));
     }
 
     private static String place(int bike) {
@@ -88,7 +88,7 @@ public final class ComparisonTable {
     private static Column difference(List<Comparison.Row> rows, int bike) {
         return numbers(
                 "difference" + place(bike),
-                "− first",
+                "against the first",
                 rows,
                 1,
                 row -> row.differences().at(bike));
@@ -111,9 +111,11 @@ public final class ComparisonTable {
         return comparison.contenders().stream().map(Contender::ride).toList();
     }
 
+    /** The bikes; what of a rider's footing differs between them is said first. */
     private static String title(Comparison comparison) {
-        return String.join(
-                ", ", rides(comparison).stream().map(ride -> ride.bike().name()).toList());
+        String names = BikeNames.line(rides(comparison));
+        List<String> different = comparison.differentFooting();
+        return different.isEmpty() ? names : String.join(" ", different) + " " + names;
     }
 
     private static String held(Comparison comparison, String mark) {
@@ -124,8 +126,8 @@ public final class ComparisonTable {
         String changes = comparison.changes();
         return contact
                 + (changes.isEmpty() ? "" : changes + ", all else as it was. ")
-                + "± is the standard uncertainty of a difference, from those of the inputs to first order; " + mark
-                + " marks a difference beyond it.";
+                + "± is the standard uncertainty of a difference, from those of the inputs to first order, what two bikes"
+                + " share counted once; " + mark + " a difference of more than twice it.";
     }
 
     private static Column numbers(

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.function.Function;
 import rakeline.quantity.Quantity;
+import rakeline.study.fit.Adjustment;
 import rakeline.study.fit.Comparison;
 import rakeline.study.fit.Left;
 import rakeline.study.fit.Matched;
@@ -46,7 +47,8 @@ public final class CustomerTables {
             "toeRoomMm",
             "pedalToTyreMm",
             "pedalStrikeLeanDeg",
-            "standoverClearanceMm");
+            "standoverClearanceMm",
+            "kneeFlexionBottomDeg");
 
     private CustomerTables() {}
 
@@ -119,6 +121,11 @@ public final class CustomerTables {
                 columns,
                 "",
                 Quantity.cautionsOf(shown.stream().map(Left::quantity).toList()));
+    }
+
+    /** What spacers, stem, rails and post have left, each way. */
+    public static Table adjustments(List<String> names, List<Adjustment> rows) {
+        return AdjustmentTable.brief(names, rows);
     }
 
     private static <T> Column words(String key, String label, List<T> rows, Function<T, String> words) {

@@ -2,21 +2,33 @@ package rakeline.figure;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.IntStream;
+import rakeline.geometry.Inputs;
 import rakeline.handling.Ride;
 import rakeline.quantity.Decimals;
 import rakeline.quantity.Limit;
 import rakeline.quantity.Numbers;
 import rakeline.quantity.Quantity;
+import rakeline.rider.Rider;
 import rakeline.study.fit.Left;
 
 /** What bikes have left to each limit. */
 public final class LimitTable {
     private LimitTable() {}
 
-    /** One row a limit; the value and what is left of each bike. */
+    /** One row a limit; the value and what is left of each bike at its own contact points. */
     public static Table of(List<Ride> rides, List<Left> rows) {
+        return of(rides, rows, Optional.empty());
+    }
+
+    /**
+     * One row a limit; the value and what is left of each bike.
+     *
+     * @param contact whose contact points are on all; empty where each has its own
+     */
+    public static Table of(List<Ride> rides, List<Left> rows, Optional<String> contact) {
         List<Column> columns = new ArrayList<>();
         columns.add(words("limited", "Limited", rows, row -> row.quantity().label()));
         columns.add(words("limit", "Limit", rows, LimitTable::limit));
@@ -30,11 +42,11 @@ public final class LimitTable {
         }
         columns.add(words("unit", "Unit", rows, row -> row.quantity().unit().symbol()));
         columns.add(source(rows));
-        return table(rides, rows, columns);
+        return table(rides, rows, columns, contact);
     }
 
     /** For a narrow place: what is left of each bike under its name, units beside the labels. */
-    public static Table brief(List<Ride> rides, List<Left> rows) {
+    public static Table brief(List<Ride> rides, List<Left> rows, Optional<String> contact) {
         List<Column> columns = new ArrayList<>();
         columns.add(words("limited", "Limited", rows, row -> row.quantity().heading()));
         columns.add(words("limit", "Limit", rows, LimitTable::limit));
@@ -47,7 +59,7 @@ public final class LimitTable {
                     row -> row.left().at(bike)));
         }
         columns.add(source(rows));
-        return table(rides, rows, columns);
+        return table(rides, rows, columns, contact);
     }
 
     /** The same for what race rules and recommendations set. */
@@ -60,14 +72,31 @@ public final class LimitTable {
         return words("source", "Source", rows, row -> row.limit().source());
     }
 
-    private static Table table(List<Ride> rides, List<Left> rows, List<Column> columns) {
-        String names =
-                String.join(", ", rides.stream().map(ride -> ride.bike().name()).toList());
+    private static Table table(List<Ride> rides, List<Left> rows, List<Column> columns, Optional<String> contact) {
+        String names = BikeNames.line(rides);
         return new Table(
-                names + ": what is left to each limit; negative beyond it, by how far",
+                names + at(rides, contact) + ": what is left to each limit; negative beyond it, by how far",
                 columns,
                 "",
                 Quantity.cautionsOf(rows.stream().map(Left::quantity).toList()));
+    }
+
+    /** Whose contact points they are at; nothing where no bike has any. */
+    private static String at(List<Ride> rides, Optional<String> contact) {
+        boolean seated = rides.stream().anyMatch(ride -> ride.bike().hasGroup("contact"));
+        String own = rides.size() == 1 ? ", at its own contact points" : ", each at its own contact points";
+        return contact.or(() -> riders(rides)).map(whose -> ", at " + whose).orElse(seated ? own : "");
+    }
+
+    /** The contact points that one rider brings to all. */
+    private static Optional<String> riders(List<Ride> rides) {
+        List<String> names = rides.stream()
+                .flatMap(ride -> ride.ridden().rider().stream())
+                .filter(rider -> rider.own().containsKey(Inputs.CONTACT_SIT_X))
+                .map(Rider::name)
+                .toList();
+        boolean one = names.size() == rides.size() && names.stream().distinct().count() == 1;
+        return one ? Optional.of("the contact points of " + names.get(0)) : Optional.empty();
     }
 
     private static String limit(Left row) {

@@ -33,7 +33,7 @@ public final class MeasureTable {
         columns.add(Column.ofWords(
                 "measure", "Measure", rows.stream().map(Quantity::label).toList()));
         for (int i = 0; i < bikes.size(); i++) {
-            columns.add(values(bikes.get(i).bike().name(), i, rows, readings.get(i)));
+            columns.add(values(BikeNames.above(bikes).get(i), i, rows, readings.get(i)));
         }
         columns.add(Column.ofWords(
                 "unit", "Unit", rows.stream().map(row -> row.unit().symbol()).toList()));
@@ -55,6 +55,6 @@ public final class MeasureTable {
     }
 
     private static String title(List<Ride> bikes) {
-        return String.join(", ", bikes.stream().map(ride -> ride.bike().name()).toList());
+        return BikeNames.line(bikes);
     }
 }

@@ -103,9 +103,9 @@ final class PlanWords {
     }
 
     private static String words(Geometry geometry) {
-        String room = "the room is least at " + shown(ToeMeasures.TOE_ROOM_STEER, geometry) + " of steer";
+        String room = "least toe room with the bar turned " + shown(ToeMeasures.TOE_ROOM_STEER, geometry);
         return ToeMeasures.TOE_CONTACT_STEER.read(geometry) instanceof Reading.Known
-                ? room + "; they meet from " + shown(ToeMeasures.TOE_CONTACT_STEER, geometry) + " on"
+                ? room + "; toe and tyre first touch at " + shown(ToeMeasures.TOE_CONTACT_STEER, geometry)
                 : room;
     }
 

@@ -73,11 +73,11 @@ public final class PostureTable {
         measures.forEach(measure -> columns.add(Column.of(
                 measure.quantity(),
                 Numbers.generate(rides.size(), i -> measure.read(rides.get(i)).orNaN()))));
-        String hands = changes.isEmpty() ? "" : changes.get(0).hands();
+        String kept = changes.isEmpty() ? "" : changes.get(0).kept();
         return new Table(
                 ride.bike().name() + ", other cranks",
                 columns,
-                "the leg at its longest: the saddle moves along the line from BB as the crank changes; " + hands + ".",
+                kept,
                 Quantity.cautionsOf(measures.stream().map(Measure::quantity).toList()));
     }
 

@@ -22,7 +22,7 @@ public final class ResponseChart {
             .decimals(2)
             .declared();
     private static final Quantity FREQUENCY = Quantity.of(
-                    "frequencyPerS", "Angular frequency", Unit.PER_SECOND, "Of the torque, rad/s.")
+                    "frequencyPerS", "Angular frequency", Unit.RADIAN_PER_SECOND, "Of the torque.")
             .decimals(2)
             .declared();
 
@@ -52,8 +52,8 @@ public final class ResponseChart {
      */
     public static Chart swing(String name, Response response, Numbers omegas) {
         List<Response.Swing> swings = omegas.stream().mapToObj(response::at).toList();
-        Chart.Panel lean = panel("leanDeg", "Lean", swings, swing -> size(swing.leanRadPerNm()));
-        Chart.Panel steer = panel("steerDeg", "Steer", swings, swing -> size(swing.steerRadPerNm()));
+        Chart.Panel lean = swing("leanDegPerNm", "Lean", swings, Response.Swing::leanRadPerNm);
+        Chart.Panel steer = swing("steerDegPerNm", "Steer", swings, Response.Swing::steerRadPerNm);
         return chart(
                 title(name, response, "a swing of 1 N m"),
                 FREQUENCY,
@@ -103,7 +103,8 @@ public final class ResponseChart {
     /** Whether an answer that is shown goes beyond the small angles for which the model stands. */
     public static boolean isBeyondLinear(Chart chart) {
         return chart.panels().stream()
-                .filter(panel -> List.of("leanDeg", "steerDeg").contains(panel.quantity().key()))
+                .filter(panel -> List.of("leanDeg", "steerDeg", "leanDegPerNm", "steerDegPerNm")
+                        .contains(panel.quantity().key()))
                 .anyMatch(panel -> most(panel) > SteadyTurn.LINEAR_TO_DEG);
     }
 
@@ -114,6 +115,15 @@ public final class ResponseChart {
 
     private static <T> Chart.Panel panel(String key, String label, List<T> states, ToDoubleFunction<T> read) {
         return panel(key, label, Numbers.generate(states.size(), i -> read.applyAsDouble(states.get(i))));
+    }
+
+    private static Chart.Panel swing(
+            String key, String label, List<Response.Swing> swings, Function<Response.Swing, Complex> read) {
+        Quantity quantity = Quantity.of(
+                        key, label, Unit.DEGREE_PER_NEWTON_METRE, "Amplitude for each newton metre of the torque.")
+                .declared();
+        Numbers sizes = Numbers.generate(swings.size(), i -> size(read.apply(swings.get(i))));
+        return new Chart.Panel(quantity, sizes, Double.NaN);
     }
 
     /** Ahead of the torque where above 0; runs on where it passes half a turn. */

@@ -114,10 +114,18 @@ final class SideLengths {
 
     private void bar(Point clamp) {
         if (bike.has(Inputs.BAR_REACH) && bike.has(Inputs.BAR_DROP)) {
-            Point ahead = clamp.plus(new Point(bike.get(Inputs.BAR_REACH), 0));
-            length(Inputs.BAR_REACH.quantity(), clamp, ahead, BESIDE);
-            length(Inputs.BAR_DROP.quantity(), clamp, below(clamp, bike.get(Inputs.BAR_DROP)), 2 * BESIDE);
+            length(Inputs.BAR_REACH.quantity(), clamp, onBar(clamp, new Point(bike.get(Inputs.BAR_REACH), 0)), BESIDE);
+            length(
+                    Inputs.BAR_DROP.quantity(),
+                    clamp,
+                    onBar(clamp, new Point(0, -bike.get(Inputs.BAR_DROP))),
+                    2 * BESIDE);
         }
+    }
+
+    /** A point of the bar, which may be turned in its clamp. */
+    private Point onBar(Point clamp, Point point) {
+        return clamp.plus(point.turned(Math.toRadians(bike.get(Inputs.BAR_ROTATION))));
     }
 
     private void contact() {

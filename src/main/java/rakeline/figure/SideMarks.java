@@ -149,10 +149,15 @@ final class SideMarks {
         List<Point> bend = new ArrayList<>(List.of(clamp));
         for (int degree = 90; degree >= -90; degree -= 10) {
             double round = Math.toRadians(degree);
-            bend.add(clamp.plus(new Point(straight + radius * Math.cos(round), -radius + radius * Math.sin(round))));
+            bend.add(onBar(clamp, new Point(straight + radius * Math.cos(round), -radius + radius * Math.sin(round))));
         }
-        bend.add(clamp.plus(new Point(-10, -2 * radius)));
+        bend.add(onBar(clamp, new Point(-10, -2 * radius)));
         path(Ink.FINE, false, bend);
+    }
+
+    /** A point of the bar, which may be turned in its clamp. */
+    private Point onBar(Point clamp, Point point) {
+        return clamp.plus(point.turned(Math.toRadians(bike.get(Inputs.BAR_ROTATION))));
     }
 
     private void saddle(Point sit) {

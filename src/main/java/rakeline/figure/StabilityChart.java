@@ -51,7 +51,7 @@ public final class StabilityChart {
                                 modes,
                                 m -> m.weave().re()),
                         panel(
-                                rate("weaveImPerS", "Weave frequency", "Angular frequency of the weave pair, rad/s.")
+                                frequency("weaveImPerS", "Weave frequency", "Angular frequency of the weave pair.")
                                         .declared(),
                                 modes,
                                 m -> m.weave().im()),
@@ -122,7 +122,7 @@ public final class StabilityChart {
                         modes,
                         m -> root.apply(m).re()),
                 column(
-                        rate(key + "ImPerS", label + ", imaginary", "Angular frequency."),
+                        frequency(key + "ImPerS", label + ", imaginary", "Angular frequency."),
                         modes,
                         m -> root.apply(m).im()));
     }
@@ -150,6 +150,10 @@ public final class StabilityChart {
         return rate(key, label, "Real part of the eigenvalue: below 0 the motion dies out.")
                 .limit(0, "dies out below 0", MODEL)
                 .declared();
+    }
+
+    private static Quantity.Draft frequency(String key, String label, String definition) {
+        return Quantity.of(key, label, Unit.RADIAN_PER_SECOND, definition).decimals(2);
     }
 
     private static Quantity.Draft rate(String key, String label, String definition) {

@@ -16,6 +16,10 @@ import rakeline.quantity.Quantity;
 
 /** A steady turn: what the bicycle does and what the hands feel. */
 public final class TurnTable {
+    /** What is said where nobody rides. */
+    public static final String NEEDS_A_RIDER =
+            "Torque at the bar and force of the hands are left out: they need a rider.";
+
     private static final Caution MODEL = new Caution(
             "kinematic and linear",
             "Steer and radius are kinematic, rider in the bicycle's plane, tyres without slip; torque and force are"
@@ -28,8 +32,10 @@ public final class TurnTable {
                 new Row("Steering angle", "°", turn.steerDeg(), 2),
                 new Row("Ground steer", "°", turn.groundSteerDeg(), 2),
                 new Row("Lean", "°", turn.leanDeg(), 2),
-                new Row("Radius of the rear contact", "m", turn.radiusM(), 2),
-                new Row("Bar torque, above 0 into the turn", "N m", turn.barTorqueNm(), 2)));
+                new Row("Radius of the rear contact", "m", turn.radiusM(), 2)));
+        if (ride.isRidden()) {
+            rows.add(new Row("Bar torque, above 0 into the turn", "N m", turn.barTorqueNm(), 2));
+        }
         HandForce.of(ride, turn).forEach(force -> addHands(rows, force));
         return new Table(
                 ride.bike().name() + ": steady turn at " + Decimals.fixed(turn.speedKmh(), 1) + " km/h; "
@@ -47,7 +53,7 @@ public final class TurnTable {
                                 rows.stream().map(Row::shown).toList()),
                         Column.ofWords(
                                 "unit", "Unit", rows.stream().map(Row::unit).toList())),
-                "",
+                ride.isRidden() ? "" : NEEDS_A_RIDER,
                 cautions(ride, turn));
     }
 
@@ -60,7 +66,7 @@ public final class TurnTable {
                     "The steering angle is beyond " + Decimals.shown(SteadyTurn.LINEAR_TO_DEG)
                             + "°: torque and force are far from small angles."));
         }
-        if (ride.mount().restsOnDefaults()) {
+        if (ride.isRidden() && ride.mount().restsOnDefaults()) {
             cautions.add(new Caution("default masses", "Torque and force rest on default masses."));
         }
         beyondStrike(ride, turn).ifPresent(cautions::add);
@@ -100,8 +106,10 @@ public final class TurnTable {
     private static void addHands(List<Row> rows, HandForce force) {
         String where = "at the " + force.hands().word();
         rows.add(new Row("Hand lever " + where, "mm", force.leverMm(), 1));
-        rows.add(new Row("Force per hand " + where, "N", force.perHandN(), 2));
-        rows.add(new Row("Force of one hand " + where, "N", force.oneHandN(), 2));
+        if (Double.isFinite(force.perHandN())) {
+            rows.add(new Row("Force per hand " + where, "N", force.perHandN(), 2));
+            rows.add(new Row("Force of one hand " + where, "N", force.oneHandN(), 2));
+        }
     }
 
     /** A line of the table. */

@@ -58,9 +58,10 @@ public final class Bike implements BikeOrRide {
         Set<String> present = new HashSet<>(groups);
         present.addAll(NEEDED_GROUPS);
         Inputs.all().stream().filter(given::has).map(Input::group).forEach(present::add);
-        Set.copyOf(present).forEach(group -> present.add(outer(group)));
-        Entries resolved = given.completed(Inputs.all(), input -> present.contains(input.group()));
-        Bike bike = new Bike(name, given, Set.copyOf(present), Map.copyOf(provenance), resolved);
+        Set.copyOf(present).forEach(group -> addOuter(group, present));
+        Entries consistent = Handlebar.consistent(given);
+        Entries resolved = consistent.completed(Inputs.all(), input -> present.contains(input.group()));
+        Bike bike = new Bike(name, consistent, Set.copyOf(present), Map.copyOf(provenance), resolved);
         BikeGroups.checkWhole(bike);
         return bike.built();
     }
@@ -177,7 +178,8 @@ public final class Bike implements BikeOrRide {
 
     /** As {@link #withSolved}, whether it can be built or not: a step on the way to the bicycle that is meant. */
     Bike drawn(Map<Input, Double> changes) {
-        Map<Input, Double> all = Collections.disjoint(TYRES, changes.keySet()) ? changes : withRadii(changes);
+        Map<Input, Double> barred = Handlebar.followed(this, changes);
+        Map<Input, Double> all = Collections.disjoint(TYRES, barred.keySet()) ? barred : withRadii(barred);
         return all.keySet().stream().allMatch(this::has)
                 ? replaceKnown(all)
                 : solved(name, given.with(all), groups, provenance);
@@ -224,10 +226,11 @@ public final class Bike implements BikeOrRide {
         return name.hashCode() * 31 + given.hashCode();
     }
 
-    /** The group that a group lies in, {@code cockpit} for {@code cockpit.bar}; one that lies in none is its own. */
-    private static String outer(String group) {
-        int dot = group.indexOf('.');
-        return dot < 0 ? group : group.substring(0, dot);
+    /** The groups that a group lies in, {@code cockpit} and {@code cockpit.bar} for {@code cockpit.bar.lever}. */
+    private static void addOuter(String group, Set<String> groups) {
+        for (int dot = group.lastIndexOf('.'); dot > 0; dot = group.lastIndexOf('.', dot - 1)) {
+            groups.add(group.substring(0, dot));
+        }
     }
 
     private String show(Input input) {

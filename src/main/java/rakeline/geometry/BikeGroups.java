@@ -19,6 +19,7 @@ public final class BikeGroups {
             Map.entry("shoe", "a shoe"),
             Map.entry("cockpit", "stem and spacers"),
             Map.entry("cockpit.bar", "a handlebar"),
+            Map.entry("cockpit.bar.lever", "brake levers"),
             Map.entry("contact", "contact points"),
             Map.entry("seatpost", "a seat post"),
             Map.entry("saddle", "a saddle"),
@@ -55,7 +56,9 @@ public final class BikeGroups {
         }
     }
 
+    /** What a group needs; the hoods' place too, where levers do not give it. */
     private static Stream<Input> required() {
-        return Inputs.all().stream().filter(input -> input.presence() instanceof Input.Presence.Required);
+        return Inputs.all().stream()
+                .filter(input -> input.presence() instanceof Input.Presence.Required || Handlebar.isHood(input));
     }
 }

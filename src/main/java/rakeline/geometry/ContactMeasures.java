@@ -12,16 +12,19 @@ import rakeline.quantity.Reading;
 
 /** How far a bike as built misses the contact points that are wanted; each declared once. */
 public final class ContactMeasures {
-    public static final Measure<Geometry> HAND_MISS_X =
-            hand("handMissXMm", "Hand miss, x", "Hoods as built, ahead of the hand point that is wanted.", Point::x);
-    public static final Measure<Geometry> HAND_MISS_Y =
-            hand("handMissYMm", "Hand miss, y", "Hoods as built, above the hand point that is wanted.", Point::y);
+    public static final Measure<Geometry> HAND_MISS_X = hand(
+            "handMissXMm",
+            "Hands from target, forward",
+            "Hoods as built, ahead of the hand point that is wanted.",
+            Point::x);
+    public static final Measure<Geometry> HAND_MISS_Y = hand(
+            "handMissYMm", "Hands from target, up", "Hoods as built, above the hand point that is wanted.", Point::y);
     public static final Measure<Geometry> HAND_MISS =
-            hand("handMissMm", "Hand miss", "Hoods as built to the hand point that is wanted.", Point::length);
+            hand("handMissMm", "Hands from target", "Hoods as built to the hand point that is wanted.", Point::length);
     public static final Measure<Geometry> SIT_MISS = new Measure<>(
             Quantity.of(
                             "sitMissMm",
-                            "Sit miss",
+                            "Saddle from target",
                             MILLIMETRE,
                             "How far the sit point stays off the one wanted where post and rails stop at their"
                                     + " limits; 0 where they reach it.")
@@ -50,16 +53,19 @@ public final class ContactMeasures {
     }
 
     private static Reading sitMiss(Geometry geometry) {
-        Bike bike = geometry.bike();
-        SaddlePosition saddle = geometry.saddlePosition().orElseThrow();
+        return Reading.of(sitOff(geometry.bike()).length());
+    }
+
+    /** From where post and rails can put the saddle to where it is wanted, for a bike with seat tube, post and saddle. */
+    public static Point sitOff(Bike bike) {
+        SaddlePosition saddle = SaddlePosition.of(bike);
         double half = bike.get(Inputs.RAIL_TRAVEL) / 2;
         double shift = beyond(saddle.railShiftMm(), -half, half);
         double length = bike.get(Inputs.POST_LENGTH);
         double deepest = bike.has(Inputs.SEAT_TUBE_DEPTH) ? length - bike.get(Inputs.SEAT_TUBE_DEPTH) : 0;
-        double longest = length - bike.get(Inputs.POST_MINIMUM_INSERTION);
+        double longest = length - Measures.minimumInsertionMm(bike);
         double slide = beyond(saddle.extensionMm(), Math.max(0, deepest), longest);
-        return Reading.of(
-                SeatAxis.of(bike).up().times(slide).plus(new Point(shift, 0)).length());
+        return SeatAxis.of(bike).up().times(slide).plus(new Point(shift, 0));
     }
 
     /** By how much a value lies outside a range; 0 within. */

@@ -34,11 +34,19 @@ public record HandPoint(Point at, double halfWidthMm, double aheadMm) {
         return switch (hands) {
             case TOPS -> new Point(0, 0);
             case HOODS -> new Point(bike.get(Inputs.HOOD_FORWARD), bike.get(Inputs.HOOD_RISE));
-            case DROPS -> new Point(bike.get(Inputs.BAR_REACH), -bike.get(Inputs.BAR_DROP));
+            case DROPS -> Handlebar.turned(bike, new Point(bike.get(Inputs.BAR_REACH), -bike.get(Inputs.BAR_DROP)));
         };
     }
 
     private static double halfWidth(Bike bike, Hands hands) {
-        return hands == Hands.TOPS ? bike.get(Inputs.TOPS_HALF_WIDTH) : bike.get(Inputs.BAR_WIDTH) / 2;
+        return switch (hands) {
+            case TOPS -> bike.get(Inputs.TOPS_HALF_WIDTH);
+            case HOODS -> bike.get(Inputs.BAR_WIDTH) / 2;
+            case DROPS -> bike.get(Inputs.BAR_WIDTH) / 2 + flared(bike);
+        };
+    }
+
+    private static double flared(Bike bike) {
+        return bike.get(Inputs.BAR_DROP) * Math.tan(Math.toRadians(bike.get(Inputs.BAR_FLARE)));
     }
 }

@@ -9,6 +9,7 @@ import static rakeline.quantity.SourceNote.Part.DEFINITION;
 import static rakeline.quantity.SourceNote.Part.LIMIT;
 import static rakeline.quantity.SourceNote.Part.UNCERTAINTY;
 import static rakeline.quantity.SourceStanding.COPY;
+import static rakeline.quantity.SourceStanding.DERIVED;
 import static rakeline.quantity.SourceStanding.MEMORY;
 import static rakeline.quantity.SourceStanding.PRACTICE;
 import static rakeline.quantity.SourceStanding.READ;
@@ -25,6 +26,8 @@ import rakeline.quantity.Unit;
 
 /** The numbers that a bike file may give; each is declared here and nowhere else. */
 public final class Inputs {
+
+    private static final String FROM_LEVERS = "the bar's reach and cockpit.bar.lever";
 
     // Frame
 
@@ -102,6 +105,16 @@ public final class Inputs {
     public static final Input SEAT_TUBE_DEPTH = input(
             mm("frame.seatTubeDepthMm", "Seat tube depth", "How deep a post can go below the tube's upper edge.")
                     .within(50, 600),
+            optional());
+    public static final Input FRAME_POST_MINIMUM_INSERTION = input(
+            mm(
+                            "frame.postMinimumInsertionMm",
+                            "Minimum insertion, frame",
+                            "How deep the frame's maker asks a post to stand in the tube; this or the post's own mark"
+                                    + " counts, whichever is more.")
+                    .within(0, 300)
+                    .caution(Cautions.SEAT_POST)
+                    .source(DEFINITION, PRACTICE, "makers' manuals"),
             optional());
     public static final Input STRADDLE_X = input(
             mm(
@@ -219,6 +232,15 @@ public final class Inputs {
                     .within(10, 90)
                     .source(DEFAULT, MEMORY, "an ordinary pedal"),
             byDefault(45));
+    public static final Input PEDAL_STACK = input(
+            mm(
+                            "crank.pedalStackMm",
+                            "Pedal stack",
+                            "Pedal axis up to the shoe's sole; where two bicycles differ in it, so does the saddle's"
+                                    + " distance from the pedal.")
+                    .within(-10, 50)
+                    .source(DEFINITION, PRACTICE, "8 to 20 mm"),
+            optional());
 
     // Shoe
 
@@ -261,6 +283,15 @@ public final class Inputs {
                     .within(-60, 60)
                     .source(DEFAULT, PRACTICE, "a level shoe"),
             byDefault(0));
+    public static final Input SOLE = input(
+            mm(
+                            "shoe.soleMm",
+                            "Sole",
+                            "Sole and insole under the ball of the foot; where two shoes differ in it, so does the"
+                                    + " saddle's distance from the pedal.")
+                    .within(0, 50)
+                    .source(DEFINITION, PRACTICE, "5 to 12 mm, insole included"),
+            optional());
 
     // Cockpit
 
@@ -300,13 +331,23 @@ public final class Inputs {
                     .caution(Cautions.STEM_AND_BAR),
             required());
     public static final Input HOOD_FORWARD = input(
-            mm("cockpit.bar.hoodForwardMm", "Hood forward", "Bar clamp's centre forward to the hood's working point.")
+            mm(
+                            "cockpit.bar.hoodForwardMm",
+                            "Hood forward",
+                            "Bar clamp's centre forward to the hood's working point; follows from a bar's reach and"
+                                    + " levers where it has them.")
+                    .source(DEFAULT, DERIVED, "the lever on the end of the bar's reach")
                     .within(-350, 300),
-            required());
+            derived(FROM_LEVERS, given -> Handlebar.hoods(given).x()));
     public static final Input HOOD_RISE = input(
-            mm("cockpit.bar.hoodRiseMm", "Hood rise", "Bar clamp's centre up to the hood's working point.")
+            mm(
+                            "cockpit.bar.hoodRiseMm",
+                            "Hood rise",
+                            "Bar clamp's centre up to the hood's working point; follows from a bar's levers where it"
+                                    + " has them.")
+                    .source(DEFAULT, DERIVED, "the lever on the end of the bar's reach")
                     .within(-250, 300),
-            required());
+            derived(FROM_LEVERS, given -> Handlebar.hoods(given).y()));
     public static final Input BAR_REACH = input(
             mm("cockpit.bar.reachMm", "Bar reach", "Bar clamp's centre forward to the bend.")
                     .within(0, 150)
@@ -322,6 +363,37 @@ public final class Inputs {
                     .within(30, 400)
                     .source(DEFAULT, MEMORY, "hands beside the stem"),
             byDefault(100));
+    public static final Input BAR_FLARE = input(
+            deg("cockpit.bar.flareDeg", "Bar flare", "Drops turned outward, so that they are wider than the hoods.")
+                    .within(0, 45)
+                    .source(DEFAULT, PRACTICE, "0° on the road, 8 to 25° off it"),
+            byDefault(0));
+    public static final Input BAR_ROTATION = input(
+            deg(
+                            "cockpit.bar.rotationDeg",
+                            "Bar rotation",
+                            "Bar and levers turned in the stem's clamp, hoods up; a hood point that is given turns with"
+                                    + " a change.")
+                    .source(DEFAULT, PRACTICE, "0°: as the bar's maker draws it")
+                    .within(-90, 90),
+            byDefault(0));
+    public static final Input LEVER_AHEAD = input(
+            mm(
+                            "cockpit.bar.lever.aheadMm",
+                            "Lever ahead",
+                            "End of the bar's reach forward to the hood's working point, bar not turned; the hoods then"
+                                    + " go with the bar's reach.")
+                    .within(-50, 120)
+                    .source(DEFINITION, PRACTICE, "30 to 45 mm"),
+            required());
+    public static final Input LEVER_UP = input(
+            mm(
+                            "cockpit.bar.lever.upMm",
+                            "Lever up",
+                            "Bar clamp's height up to the hood's working point, bar not turned.")
+                    .within(-80, 120)
+                    .source(DEFINITION, PRACTICE, "0 to 30 mm"),
+            required());
 
     // Contact points wanted
 
@@ -378,6 +450,14 @@ public final class Inputs {
             required());
     public static final Input RAIL_TO_TOP = input(
             mm("saddle.railToTopMm", "Rail to top", "Rail up to the sit point.").within(10, 90), required());
+    public static final Input TIP_TO_SIT = input(
+            mm(
+                            "saddle.tipToSitMm",
+                            "Saddle tip to sit point",
+                            "Saddle's tip back to where it is 75 mm wide, level; the saddle model's own.")
+                    .within(40, 250)
+                    .source(DEFINITION, PRACTICE, "110 to 160 mm"),
+            optional());
 
     // Riding conditions
 

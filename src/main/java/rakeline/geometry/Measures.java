@@ -152,7 +152,7 @@ public final class Measures {
                             "Toe margin, flat rule",
                             "The pedal's flat margin minus the toe's length ahead of it.")
                     .caution(Cautions.TOE)
-                    .limit(0, "touching from here down", "by definition")
+                    .limit(0, "the toe touches the tyre", "by definition")
                     .source(LIMIT, DERIVED, "by definition"),
             List.of(Inputs.CRANK_LENGTH, Inputs.TOE_FORWARD),
             geometry -> pedalMarginFlat(geometry) - geometry.bike().get(Inputs.TOE_FORWARD));
@@ -172,7 +172,11 @@ public final class Measures {
             mm("handYMm", "Hand, y", "Hand point above BB."),
             (geometry, hand) -> hand.at().y());
     public static final Measure<Geometry> STEM_RISE = measure(
-            quantity("stemRiseDeg", "Stem rise", DEGREE, "Stem above the horizontal: 90 − α + stem angle."),
+            quantity(
+                    "stemRiseDeg",
+                    "Stem angle to the horizontal",
+                    DEGREE,
+                    "Stem above the horizontal: 90 − α + stem angle."),
             List.of(Inputs.STEM_ANGLE),
             geometry -> 90
                     - geometry.bike().get(Inputs.HEAD_ANGLE)
@@ -236,16 +240,21 @@ public final class Measures {
             mm("railShiftMm", "Rail shift", "Saddle moved on its rails to reach the sit point, positive forward."),
             (geometry, saddle) -> saddle.railShiftMm());
     public static final Measure<Geometry> POST_INSERTION_LEFT = post(
-            mm("postInsertionLeftMm", "Post insertion left", "Post length minus extension minus minimum insertion.")
+            mm(
+                            "postInsertionLeftMm",
+                            "Post insertion left",
+                            "Post length minus extension minus minimum insertion: the post's mark or what the frame's"
+                                    + " maker asks, whichever is more.")
                     .caution(Cautions.SEAT_POST)
                     .limit(
                             0,
-                            "the post's mark",
-                            "seatpost.minimumInsertionMm; " + Sources.INSERTION + " asks for a mark")
+                            "the post's mark or the frame maker's minimum",
+                            "seatpost.minimumInsertionMm or frame.postMinimumInsertionMm, whichever is more; "
+                                    + Sources.INSERTION + " asks for a mark")
                     .source(LIMIT, READ, Sources.INSERTION),
             (geometry, saddle) -> geometry.bike().get(Inputs.POST_LENGTH)
                     - saddle.extensionMm()
-                    - geometry.bike().get(Inputs.POST_MINIMUM_INSERTION));
+                    - minimumInsertionMm(geometry.bike()));
     public static final Measure<Geometry> POST_DEPTH_LEFT = measure(
             mm(
                             "postDepthLeftMm",
@@ -272,6 +281,22 @@ public final class Measures {
             List.of(Inputs.CONTACT_SIT_X),
             geometry -> Math.hypot(
                     geometry.bike().get(Inputs.CONTACT_SIT_X), geometry.bike().get(Inputs.CONTACT_SIT_Y)));
+    public static final Measure<Geometry> SADDLE_TO_PEDAL = measure(
+            mm(
+                    "saddleToPedalMm",
+                    "Saddle to pedal",
+                    "Sit point to the pedal axis at its furthest, in line with BB: saddle height + crank. A rider's"
+                            + " saddle keeps it whatever the crank."),
+            List.of(Inputs.CONTACT_SIT_X, Inputs.CRANK_LENGTH),
+            geometry -> Math.hypot(
+                            geometry.bike().get(Inputs.CONTACT_SIT_X),
+                            geometry.bike().get(Inputs.CONTACT_SIT_Y))
+                    + geometry.bike().get(Inputs.CRANK_LENGTH));
+    public static final Measure<Geometry> SADDLE_TIP_SETBACK = measure(
+            mm("saddleTipSetbackMm", "Saddle tip setback", "Saddle's tip behind BB; negative ahead of it."),
+            List.of(Inputs.CONTACT_SIT_X, Inputs.TIP_TO_SIT),
+            geometry ->
+                    -geometry.bike().get(Inputs.CONTACT_SIT_X) - geometry.bike().get(Inputs.TIP_TO_SIT));
     public static final Measure<Geometry> SADDLE_SETBACK = measure(
             mm("saddleSetbackMm", "Saddle setback", "Sit point behind BB."),
             List.of(Inputs.CONTACT_SIT_X),
@@ -396,6 +421,14 @@ public final class Measures {
         double inTube = bike.get(Inputs.POST_LENGTH)
                 - geometry.saddlePosition().orElseThrow().extensionMm();
         return bike.get(Inputs.SEAT_TUBE_DEPTH) - inTube;
+    }
+
+    /** How deep a post has to stand in the seat tube: by its mark or by the frame's maker, whichever is more. */
+    static double minimumInsertionMm(Bike bike) {
+        double mark = bike.get(Inputs.POST_MINIMUM_INSERTION);
+        return bike.has(Inputs.FRAME_POST_MINIMUM_INSERTION)
+                ? Math.max(mark, bike.get(Inputs.FRAME_POST_MINIMUM_INSERTION))
+                : mark;
     }
 
     private static Reading saddleToHand(Geometry geometry) {

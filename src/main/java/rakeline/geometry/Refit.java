@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.Set;
 import rakeline.quantity.Input;
 import rakeline.quantity.Refusal;
+import rakeline.quantity.Sentences;
 
 /**
  * Another fork, sag, tyre or wheel on a frame that stays one rigid body: it turns about the ground until both tyres
@@ -55,8 +56,8 @@ public record Refit(Bike bike, double pitchDeg, Point sitMiss, Point handMiss) {
 
     private static void checkNotFrame(Input input) {
         if (input.key().startsWith("frame.") || input.equals(Inputs.LOWER_STACK)) {
-            throw new Refusal(input.quantity().label() + " (" + input.key()
-                    + ") belongs to the frame, which a refit keeps rigid; accepted is a number of"
+            throw new Refusal(Sentences.upper(input.quantity().withKey())
+                    + " belongs to the frame, which a refit keeps rigid; accepted is a number of"
                     + " the fork, the wheels, or what is mounted on them.");
         }
     }
@@ -160,6 +161,9 @@ public record Refit(Bike bike, double pitchDeg, Point sitMiss, Point handMiss) {
     private static Map<Input, Double> turnedBar(Bike drawn, double pitch) {
         if (!drawn.has(Inputs.HOOD_FORWARD)) {
             return Map.of();
+        }
+        if (drawn.has(Inputs.LEVER_AHEAD)) {
+            return Map.of(Inputs.BAR_ROTATION, drawn.get(Inputs.BAR_ROTATION) + Math.toDegrees(pitch));
         }
         Point hoods = new Point(drawn.get(Inputs.HOOD_FORWARD), drawn.get(Inputs.HOOD_RISE)).turned(pitch);
         Map<Input, Double> bar = new HashMap<>(Map.of(Inputs.HOOD_FORWARD, hoods.x(), Inputs.HOOD_RISE, hoods.y()));

@@ -25,6 +25,8 @@ final class Shape {
     static void check(Bike bike) {
         Shape shape = new Shape(bike);
         shape.checkRearTriangle();
+        shape.checkTyre(Inputs.FRONT_TYRE, Inputs.FRONT_RADIUS);
+        shape.checkTyre(Inputs.REAR_TYRE, Inputs.REAR_RADIUS);
         shape.checkGround();
         shape.checkWheels();
         shape.checkCrown();
@@ -50,6 +52,12 @@ final class Shape {
         if (!(Math.abs(bike.get(Inputs.BB_DROP)) < bike.get(Inputs.CHAINSTAY))) {
             throw impossible("the rear triangle does not close, since the " + said(Inputs.CHAINSTAY)
                     + " must be longer than the " + said(Inputs.BB_DROP));
+        }
+    }
+
+    private void checkTyre(Input tyre, Input radius) {
+        if (!(bike.get(radius) > bike.get(tyre) / 2)) {
+            throw impossible("a " + said(tyre) + " does not fit a " + said(radius));
         }
     }
 

@@ -45,11 +45,19 @@ public final class ToeMeasures {
             Foot::pedalToTyre,
             Place::valueMm);
     public static final Measure<Geometry> PEDAL_TO_TYRE_STEER = pedal(
-            quantity("pedalToTyreSteerDeg", "Pedal to tyre, steer", DEGREE, "Steering angle at which it is least."),
+            quantity(
+                    "pedalToTyreSteerDeg",
+                    "Steering angle of least pedal to tyre",
+                    DEGREE,
+                    "Steering angle at which it is least."),
             Foot::pedalToTyre,
             Place::steerDeg);
     public static final Measure<Geometry> PEDAL_TO_TYRE_CRANK = pedal(
-            quantity("pedalToTyreCrankDeg", "Pedal to tyre, crank", DEGREE, "Crank angle at which it is least."),
+            quantity(
+                    "pedalToTyreCrankDeg",
+                    "Crank angle of least pedal to tyre",
+                    DEGREE,
+                    "Crank angle at which it is least."),
             Foot::pedalToTyre,
             Place::crankDeg);
     public static final Measure<Geometry> PEDAL_TO_TYRE_LEVEL = pedal(
@@ -71,16 +79,24 @@ public final class ToeMeasures {
                             "How far the shoe could be moved straight forward before it first touches tyre or guard,"
                                     + " least over steering angle and crank; negative: how far back it would have to"
                                     + " go to clear. The front-centre to spare.")
-                    .limit(0, "touching from here down", "by definition")
+                    .limit(0, "the toe touches the tyre", "by definition")
                     .source(LIMIT, DERIVED, "by definition"),
             Foot::toeRoom,
             Place::valueMm);
     public static final Measure<Geometry> TOE_ROOM_STEER = toe(
-            quantity("toeRoomSteerDeg", "Toe room, steer", DEGREE, "Steering angle at which toe room is least."),
+            quantity(
+                    "toeRoomSteerDeg",
+                    "Steering angle of least toe room",
+                    DEGREE,
+                    "Steering angle at which toe room is least."),
             Foot::toeRoom,
             Place::steerDeg);
     public static final Measure<Geometry> TOE_ROOM_CRANK = toe(
-            quantity("toeRoomCrankDeg", "Toe room, crank", DEGREE, "Crank angle at which toe room is least."),
+            quantity(
+                    "toeRoomCrankDeg",
+                    "Crank angle of least toe room",
+                    DEGREE,
+                    "Crank angle at which toe room is least."),
             Foot::toeRoom,
             Place::crankDeg);
     public static final Measure<Geometry> TOE_GAP_LEAST = toe(
@@ -105,19 +121,19 @@ public final class ToeMeasures {
             SHOE,
             quantity(
                     "toeContactSteerDeg",
-                    "Toe contact, steer",
+                    "Steering angle of first toe contact",
                     DEGREE,
                     "The smallest steering angle at which toe and tyre or guard touch."),
             (geometry, touch) -> Reading.of(touch.steerDeg()));
     public static final Measure<Geometry> TOE_CONTACT_CRANK = contact(
             SHOE,
-            quantity("toeContactCrankDeg", "Toe contact, crank", DEGREE, "Crank angle at that contact."),
+            quantity("toeContactCrankDeg", "Crank angle of first toe contact", DEGREE, "Crank angle at that contact."),
             (geometry, touch) -> Reading.of(touch.crankDeg()));
     public static final Measure<Geometry> TOE_CONTACT_SPEED = contact(
             List.of(Inputs.CRANK_LENGTH, Inputs.TOE_FORWARD, Inputs.RIDE_LEAN),
             quantity(
                     "toeContactSpeedKmh",
-                    "Toe contact, speed",
+                    "Speed of first toe contact",
                     KILOMETRE_PER_HOUR,
                     "Speed of a steady turn with the contact's steering angle at ride.leanDeg, kinematic, rider in"
                             + " the bicycle's plane."),
@@ -129,7 +145,7 @@ public final class ToeMeasures {
                             DEGREE,
                             "Lean at which the lowest pedal's outer lower edge meets the ground.")
                     .caution(Cautions.PEDAL_STRIKE)
-                    .limit(25, "at least, crank lowest", "16 CFR 1512.17(c)")
+                    .limit(25, "crank lowest, pedal level", "16 CFR 1512.17(c)")
                     .source(FORMULA, READ, "16 CFR 1512.17(c)")
                     .source(LIMIT, READ, "16 CFR 1512.17(c)")
                     .declared(),

@@ -10,8 +10,8 @@ import rakeline.geometry.Hands;
  *
  * @param hands where
  * @param leverMm hand to steering axis
- * @param perHandN force of each of two hands, square to the lever
- * @param oneHandN force of one hand alone
+ * @param perHandN force of each of two hands, square to the lever; NaN without a rider, whose mass it hangs on
+ * @param oneHandN force of one hand alone; NaN without a rider
  */
 public record HandForce(Hands hands, double leverMm, double perHandN, double oneHandN) {
 
@@ -21,12 +21,14 @@ public record HandForce(Hands hands, double leverMm, double perHandN, double one
         for (Hands hands : Hands.values()) {
             Geometry.of(ride.bike(), hands)
                     .handPoint()
-                    .ifPresent(point -> forces.add(of(hands, point.leverMm(), turn)));
+                    .ifPresent(point -> forces.add(of(hands, point.leverMm(), turn, ride.isRidden())));
         }
         return List.copyOf(forces);
     }
 
-    private static HandForce of(Hands hands, double leverMm, SteadyTurn turn) {
-        return new HandForce(hands, leverMm, turn.forcePerHandN(leverMm), turn.forceOneHandN(leverMm));
+    private static HandForce of(Hands hands, double leverMm, SteadyTurn turn, boolean ridden) {
+        return ridden
+                ? new HandForce(hands, leverMm, turn.forcePerHandN(leverMm), turn.forceOneHandN(leverMm))
+                : new HandForce(hands, leverMm, Double.NaN, Double.NaN);
     }
 }

@@ -101,7 +101,7 @@ public final class HandlingMeasures {
     public static final Measure<Ride> STEADY_STEER = turn(
             Quantity.of(
                             "steadySteerDeg",
-                            "Steady turn, steer",
+                            "Steady turn, steering angle",
                             Unit.DEGREE,
                             "Steering angle of a steady turn at ride.speedKmh and ride.leanDeg, kinematic.")
                     .source(FORMULA, DERIVED, "kinematics of a turn without slip")
@@ -125,26 +125,27 @@ public final class HandlingMeasures {
                     .source(FORMULA, DERIVED, "kinematics of a turn without slip")
                     .decimals(2),
             SteadyTurn::radiusM);
-    public static final Measure<Ride> STEADY_BAR_TORQUE = turn(
+    public static final Measure<Ride> STEADY_BAR_TORQUE = ofRider(turn(
             Quantity.of(
                             "steadyBarTorqueNm",
                             "Steady turn, bar torque",
                             Unit.NEWTON_METRE,
                             "Torque on the bar in that turn, above 0 into the turn; linear, and so for steer up to"
-                                    + " about 10°." + DEFAULTS)
+                                    + " about 10°; it needs a rider." + DEFAULTS)
                     .decimals(2)
                     .caution(RESTS)
                     .source(FORMULA, READ, MODEL),
-            SteadyTurn::barTorqueNm);
+            SteadyTurn::barTorqueNm));
     public static final Measure<Ride> STEADY_HAND_FORCE = hand(
             "steadyHandForceN",
             "Steady turn, force per hand",
-            "Bar torque / (2 hand lever) in that turn: each hand, square to its lever; linear." + DEFAULTS,
+            "Bar torque / (2 hand lever) in that turn: each hand, square to its lever; linear; it needs a rider."
+                    + DEFAULTS,
             SteadyTurn::forcePerHandN);
     public static final Measure<Ride> STEADY_ONE_HAND_FORCE = hand(
             "steadyOneHandForceN",
             "Steady turn, force of one hand",
-            "Bar torque / hand lever in that turn: one hand alone; linear." + DEFAULTS,
+            "Bar torque / hand lever in that turn: one hand alone; linear; it needs a rider." + DEFAULTS,
             SteadyTurn::forceOneHandN);
 
     private HandlingMeasures() {}
@@ -184,7 +185,7 @@ public final class HandlingMeasures {
     }
 
     private static Measure<Ride> hand(String key, String label, String definition, ForceAt read) {
-        return new Measure<>(
+        return ofRider(new Measure<>(
                 Quantity.of(key, label, Unit.NEWTON, definition)
                         .decimals(2)
                         .caution(RESTS)
@@ -194,7 +195,13 @@ public final class HandlingMeasures {
                         .handPoint()
                         .map(HandPoint::leverMm)
                         .map(lever -> turning(ride, turn -> Reading.of(read.at(turn, lever))))
-                        .orElseGet(() -> Reading.lacking(HandPoint.lacking(ride.geometry()))));
+                        .orElseGet(() -> Reading.lacking(HandPoint.lacking(ride.geometry())))));
+    }
+
+    /** What hangs on a rider's mass says nothing of a bicycle alone. */
+    private static Measure<Ride> ofRider(Measure<Ride> measure) {
+        return new Measure<>(
+                measure.quantity(), ride -> ride.isRidden() ? measure.read(ride) : Reading.lacking("a rider"));
     }
 
     private static Reading turning(Ride ride, Function<SteadyTurn, Reading> read) {

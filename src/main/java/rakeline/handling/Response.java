@@ -6,8 +6,10 @@ import java.util.stream.IntStream;
 import org.hipparchus.complex.Complex;
 import org.hipparchus.linear.MatrixUtils;
 import org.hipparchus.linear.RealMatrix;
+import rakeline.quantity.Decimals;
 import rakeline.quantity.Numbers;
 import rakeline.quantity.Refusal;
+import rakeline.quantity.Unit;
 
 /**
  * How the linear bicycle answers a torque at a steady speed. Lean and steer are to the side to which the torque acts, radians.
@@ -59,7 +61,8 @@ public record Response(LinearBicycle bicycle, double speedMps, Torque torque) {
 
     public Response {
         if (!(speedMps >= 0) || !Double.isFinite(speedMps)) {
-            throw new Refusal("the speed is " + speedMps + " m/s; accepted is 0 or above.");
+            throw new Refusal("the speed is " + Unit.METRE_PER_SECOND.attach(Decimals.shown(speedMps))
+                    + "; accepted is 0 or above.");
         }
     }
 

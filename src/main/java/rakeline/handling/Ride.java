@@ -102,6 +102,11 @@ public final class Ride implements BikeOrRide {
         return on(bike().with(key, value));
     }
 
+    /** Whether somebody rides it. */
+    public boolean isRidden() {
+        return ridden.rider().isPresent();
+    }
+
     /** The 25 numbers of the linear bicycle, and what they rest on. */
     public Mount mount() {
         return mount.get();

@@ -69,7 +69,8 @@ public final class Stability {
         for (int i = 0; i < ascending.size(); i++) {
             double speed = ascending.at(i);
             if (!(speed >= 0 && speed <= TOP_SPEED_MPS) || (i > 0 && speed < ascending.at(i - 1))) {
-                throw new Refusal("a speed is " + speed + " m/s; accepted are speeds that rise, 0..100 m/s.");
+                throw new Refusal(
+                        "a speed is " + Decimals.shown(speed) + " m/s; accepted are speeds that rise, 0..100 m/s.");
             }
         }
         return ModeWalk.at(bicycle, ascending);

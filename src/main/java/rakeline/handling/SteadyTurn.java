@@ -1,11 +1,7 @@
 package rakeline.handling;
 
-import java.util.Map;
-import rakeline.geometry.Inputs;
 import rakeline.geometry.SideView;
 import rakeline.quantity.Decimals;
-import rakeline.quantity.Input;
-import rakeline.quantity.Quantity;
 import rakeline.quantity.Refusal;
 
 /**
@@ -28,13 +24,14 @@ public record SteadyTurn(
     /**
      * The turn at a speed and a lean.
      *
-     * @param speedKmh above 0, up to what ride.speedKmh accepts
-     * @param leanDeg above 0, up to what ride.leanDeg accepts
+     * @param speedKmh above 0
+     * @param leanDeg above 0, below 90
      */
     public static SteadyTurn leaning(Ride ride, double speedKmh, double leanDeg) {
-        checkAccepted("the lean", Inputs.RIDE_LEAN, leanDeg);
-        checkAccepted("the speed", Inputs.RIDE_SPEED, speedKmh);
-        double speed = speedKmh / 3.6;
+        if (!(leanDeg > 0 && leanDeg < 90)) {
+            throw new Refusal("the lean is " + Decimals.shortest(leanDeg) + "°; accepted is above 0 and below 90.");
+        }
+        double speed = speed(speedKmh);
         double lean = Math.toRadians(leanDeg);
         return of(ride, speed, lean, speed * speed / (gravity(ride) * Math.tan(lean)));
     }
@@ -42,41 +39,15 @@ public record SteadyTurn(
     /**
      * The turn at a speed and a radius.
      *
-     * @param speedKmh above 0, up to what ride.speedKmh accepts
-     * @param radiusM of the rear contact's track, above 0 and so wide that the lean is one that ride.leanDeg accepts
+     * @param speedKmh above 0
+     * @param radiusM of the rear contact's track, above 0
      */
     public static SteadyTurn around(Ride ride, double speedKmh, double radiusM) {
         if (!(radiusM > 0) || !Double.isFinite(radiusM)) {
             throw new Refusal("the radius is " + Decimals.shortest(radiusM) + " m; accepted is above 0.");
         }
-        checkAccepted("the speed", Inputs.RIDE_SPEED, speedKmh);
-        double speed = speedKmh / 3.6;
-        double lean = Math.atan(speed * speed / (gravity(ride) * radiusM));
-        checkAccepted("the lean in that turn", Inputs.RIDE_LEAN, Math.toDegrees(lean));
-        return of(ride, speed, lean, radiusM);
-    }
-
-    /** The same range for a turn as for the conditions that a bike is given. */
-    private static void checkAccepted(String what, Input condition, double value) {
-        Quantity quantity = condition.quantity();
-        double most = quantity.accepted().to();
-        if (!(value > 0 && value <= most)) {
-            throw new Refusal(what + " is " + quantity.said(value) + "; accepted is above 0 and up to "
-                    + quantity.said(most) + ".");
-        }
-    }
-
-    /** The bicycle in this turn: its conditions are the turn's. */
-    public Ride with(Ride ride) {
-        return ride.on(ride.bike()
-                .redraw(Map.of(
-                        Inputs.RIDE_SPEED, within(Inputs.RIDE_SPEED, speedKmh()),
-                        Inputs.RIDE_LEAN, within(Inputs.RIDE_LEAN, leanDeg()))));
-    }
-
-    /** An end of the range can come back from another unit beyond it by its last digit. */
-    private static double within(Input condition, double value) {
-        return Math.min(condition.quantity().accepted().to(), value);
+        double speed = speed(speedKmh);
+        return of(ride, speed, Math.atan(speed * speed / (gravity(ride) * radiusM)), radiusM);
     }
 
     private static SteadyTurn of(Ride ride, double speed, double lean, double radius) {
@@ -121,6 +92,13 @@ public record SteadyTurn(
     /** Force of one hand alone, N. */
     public double forceOneHandN(double leverMm) {
         return barTorqueNm / (leverMm / 1000);
+    }
+
+    private static double speed(double speedKmh) {
+        if (!(speedKmh > 0) || !Double.isFinite(speedKmh)) {
+            throw new Refusal("the speed is " + Decimals.shortest(speedKmh) + " km/h; accepted is above 0.");
+        }
+        return speedKmh / 3.6;
     }
 
     private static double gravity(Ride ride) {

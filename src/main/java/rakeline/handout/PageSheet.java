@@ -81,7 +81,7 @@ public final class PageSheet {
         List<String> gaps = run.gaps();
         if (!gaps.isEmpty()) {
             blocks.add(trouble("This page is not whole: of " + outcomes.size() + " rows that compute, " + gaps.size()
-                    + (gaps.size() == 1 ? " has" : " have") + " no result of now. " + String.join(" ", gaps)));
+                    + (gaps.size() == 1 ? " has" : " have") + " no up-to-date result. " + String.join(" ", gaps)));
         }
     }
 

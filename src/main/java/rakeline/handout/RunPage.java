@@ -38,7 +38,7 @@ public record RunPage(Worksheet page, List<Outcome> outcomes) {
         return outcomes.stream().collect(Collectors.toMap(Outcome::id, Function.identity()));
     }
 
-    /** For each row that has no result of now, which and why, in one sentence. */
+    /** For each row that has no up-to-date result, which and why, in one sentence. */
     public List<String> gaps() {
         return outcomes.stream()
                 .filter(outcome -> outcome.state() != State.FRESH)

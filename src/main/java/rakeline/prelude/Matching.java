@@ -2,6 +2,7 @@ package rakeline.prelude;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 import rakeline.figure.BikeDrawing;
 import rakeline.figure.Drawing;
 import rakeline.figure.MatchTable;
@@ -13,6 +14,7 @@ import rakeline.geometry.parts.Stock;
 import rakeline.handling.Ride;
 import rakeline.quantity.Refusal;
 import rakeline.rider.Rider;
+import rakeline.rider.SaddleTarget;
 import rakeline.study.fit.Match;
 import rakeline.study.fit.Matched;
 import rakeline.study.fit.Option;
@@ -29,27 +31,35 @@ public final class Matching {
     private final Bike reference;
     private final Optional<Stock> stock;
     private final Optional<Rider> who;
+    private final double toleranceMm;
 
-    private Matching(Bike bike, Optional<Wanted> wanted, Bike reference, Optional<Stock> stock, Optional<Rider> who) {
+    private Matching(
+            Bike bike,
+            Optional<Wanted> wanted,
+            Bike reference,
+            Optional<Stock> stock,
+            Optional<Rider> who,
+            double toleranceMm) {
         this.bike = bike;
         this.wanted = wanted;
         this.reference = reference;
         this.stock = stock;
         this.who = who;
+        this.toleranceMm = toleranceMm;
     }
 
     static Matching of(Bike bike) {
-        return new Matching(bike, Optional.empty(), bike, Optional.empty(), Optional.empty());
+        return new Matching(bike, Optional.empty(), bike, Optional.empty(), Optional.empty(), Match.USUAL_TOLERANCE_MM);
     }
 
     /** The contact points of a bike, or where it has none, its hoods as built; levers are compared with it. */
     public Matching to(Bike other) {
-        return new Matching(bike, Optional.of(Wanted.of(other)), other, stock, who);
+        return new Matching(bike, Optional.of(Wanted.of(other)), other, stock, who, toleranceMm);
     }
 
     /** A rider's contact points and shoe; levers are compared with the bike as it is. */
     public Matching to(Rider rider) {
-        return new Matching(rider.on(bike), Optional.of(Wanted.of(rider)), bike, stock, Optional.of(rider));
+        return new Matching(bike, Optional.of(Wanted.of(rider)), bike, stock, Optional.of(rider), toleranceMm);
     }
 
     /**
@@ -57,7 +67,7 @@ public final class Matching {
      * today, with which levers are compared.
      */
     public Matching to(Rider rider, Bike today) {
-        return new Matching(rider.on(bike), Optional.of(Wanted.of(rider, today)), today, stock, Optional.of(rider));
+        return new Matching(bike, Optional.of(Wanted.of(rider, today)), today, stock, Optional.of(rider), toleranceMm);
     }
 
     /**
@@ -65,7 +75,32 @@ public final class Matching {
      * is tried.
      */
     public Matching with(Stock parts) {
-        return new Matching(bike, wanted, reference, Optional.of(parts), who);
+        return new Matching(bike, wanted, reference, Optional.of(parts), who, toleranceMm);
+    }
+
+    /** How far off the hoods may be without counting, mm; 3 unless it is said. */
+    public Matching within(double tolerance) {
+        return new Matching(bike, wanted, reference, stock, who, tolerance);
+    }
+
+    /** What keeps the saddle's setback on another crank: {@code "bb"}, {@code "pedal"} or {@code "line"}. */
+    public Matching setbackFrom(String from) {
+        return holding(before -> new Wanted.Hold(SaddleTarget.Setback.of(from), before.handsWithSaddle()));
+    }
+
+    /** Hands kept from the sit point, not from BB, on another crank. */
+    public Matching handsFromSaddle() {
+        return holding(before -> new Wanted.Hold(before.setback(), true));
+    }
+
+    private Matching holding(UnaryOperator<Wanted.Hold> change) {
+        Wanted points = wanted();
+        return new Matching(
+                bike, Optional.of(points.holding(change.apply(points.hold()))), reference, stock, who, toleranceMm);
+    }
+
+    private Wanted wanted() {
+        return wanted.orElseThrow(() -> new Refusal("the match does not say to whom; add .to(bike)."));
     }
 
     /**
@@ -115,9 +150,9 @@ public final class Matching {
      * @param most how many at most, 1 or more
      */
     public Matched best(int most) {
-        Wanted points = wanted.orElseThrow(() -> new Refusal("the match does not say to whom; add .to(bike)."));
+        Wanted points = wanted();
         Stock parts =
                 stock.orElseThrow(() -> new Refusal("the match does not say with which parts; add .with(parts)."));
-        return new Match(bike, points, Geometry.of(reference), parts).best(most);
+        return new Match(bike, points, Geometry.of(reference), parts, toleranceMm).best(most);
     }
 }

@@ -32,6 +32,8 @@ public record Quantity(
         List<Limit> limits,
         List<SourceNote> sources) {
 
+    private static final int MOST_DECIMALS = 9;
+
     public Quantity {
         cautions = List.copyOf(cautions);
         limits = List.copyOf(limits);
@@ -81,6 +83,23 @@ public record Quantity(
         return unit.attach(format(value));
     }
 
+    /** A value with its standard uncertainty, which has at least one digit that is not 0: {@code 4.668 ± 0.004 mm}. */
+    public String formatWithUncertainty(double value, double uncertainty) {
+        int shown = decimalsFor(uncertainty);
+        return unit.attach(Decimals.fixed(value, shown) + " ± " + Decimals.fixed(uncertainty, shown));
+    }
+
+    /** An uncertainty, or a difference, alone: with more decimals where it would else be shown as 0. */
+    public String formatSmall(double value) {
+        return Decimals.fixed(value, decimalsFor(value));
+    }
+
+    private int decimalsFor(double small) {
+        double size = Math.abs(small);
+        boolean seen = !(size > 0) || !Double.isFinite(size) || size >= 0.5 * Math.pow(10, -decimals);
+        return seen ? decimals : Math.min(MOST_DECIMALS, (int) Math.ceil(-Math.log10(size)));
+    }
+
     /** As someone would say it: with the digits that were given, at most two decimals more than usual, and the unit. */
     public String said(double value) {
         return unit.attach(Decimals.shown(value, decimals + 2));
@@ -89,6 +108,11 @@ public record Quantity(
     /** The label inside a sentence: {@code head angle}. */
     public String inSentence() {
         return Sentences.lower(label);
+    }
+
+    /** The same with the key for those who type it: {@code head angle (frame.headAngleDeg)}. */
+    public String withKey() {
+        return inSentence() + " (" + key + ")";
     }
 
     /** The accepted range as people read it: {@code 50..85°}. */
@@ -134,7 +158,8 @@ public record Quantity(
      */
     public double check(double value) {
         if (!accepted.contains(value)) {
-            throw new Refusal(label + " (" + key + ") is " + refused(value) + "; accepted is " + acceptedWords() + ".");
+            throw new Refusal(
+                    Sentences.upper(withKey()) + " is " + refused(value) + "; accepted is " + acceptedWords() + ".");
         }
         return value;
     }

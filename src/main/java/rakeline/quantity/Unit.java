@@ -17,6 +17,8 @@ public enum Unit {
     KILOGRAM_SQUARE_METRE("kg m²", "KgM2", 4),
     METRE_PER_SECOND("m/s", "Mps", 2),
     PER_SECOND("1/s", "PerS", 2),
+    RADIAN_PER_SECOND("rad/s", "PerS", 2),
+    DEGREE_PER_NEWTON_METRE("°/(N m)", "DegPerNm", 2),
     SECOND("s", "S", 2),
     NEWTON("N", "N", 2),
     NEWTON_METRE("N m", "Nm", 2),

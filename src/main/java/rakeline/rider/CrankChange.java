@@ -11,12 +11,18 @@ import rakeline.quantity.Input;
 import rakeline.quantity.Refusal;
 
 /**
- * Another crank for the same leg: shorter by Δ, the saddle moves up the line from BB to the sit point by Δ.
+ * Another crank for the same leg: the saddle keeps its distance from the pedal.
  *
  * @param crankMm the new length
  * @param handsMove whether the hands move as the saddle does; then spacers and stem length take what that needs
+ * @param setback what keeps the saddle's place fore and aft
  */
-public record CrankChange(double crankMm, boolean handsMove) {
+public record CrankChange(double crankMm, boolean handsMove, SaddleTarget.Setback setback) {
+    /** The saddle moves along the line from BB to the sit point. */
+    public CrankChange(double crankMm, boolean handsMove) {
+        this(crankMm, handsMove, SaddleTarget.Setback.LINE);
+    }
+
     /**
      * The bike with the other crank.
      *
@@ -28,22 +34,23 @@ public record CrankChange(double crankMm, boolean handsMove) {
                     + BikeGroups.missingWords(bike, List.of(Inputs.CRANK_LENGTH, Inputs.CONTACT_SIT_X))
                     + "; another crank needs cranks and contact points.");
         }
-        Point sit = new Point(bike.get(Inputs.CONTACT_SIT_X), bike.get(Inputs.CONTACT_SIT_Y));
-        Point shift = sit.times((bike.get(Inputs.CRANK_LENGTH) - crankMm) / sit.length());
+        SaddleTarget saddle = SaddleTarget.of(bike, setback);
+        Point sit = saddle.on(bike.with(Inputs.CRANK_LENGTH, crankMm));
         Map<Input, Double> changes = new LinkedHashMap<>();
         changes.put(Inputs.CRANK_LENGTH, crankMm);
-        changes.put(Inputs.CONTACT_SIT_X, sit.x() + shift.x());
-        changes.put(Inputs.CONTACT_SIT_Y, sit.y() + shift.y());
+        changes.put(Inputs.CONTACT_SIT_X, sit.x());
+        changes.put(Inputs.CONTACT_SIT_Y, sit.y());
         if (handsMove) {
-            moveHands(bike, shift, changes);
+            moveHands(bike, sit.minus(saddle.sit()), changes);
         }
         Inputs.CRANK_LENGTH.quantity().check(crankMm);
         return bike.withSolved(changes);
     }
 
-    /** What is done with the hands, in words. */
-    public String hands() {
-        return handsMove ? "hands move with the saddle" : "hands stay";
+    /** What is kept, in words. */
+    public String kept() {
+        return "the saddle's distance from the pedal at its furthest, and " + setback.words() + "; "
+                + (handsMove ? "hands move with the saddle." : "hands stay.");
     }
 
     private static void moveHands(Bike bike, Point shift, Map<Input, Double> changes) {

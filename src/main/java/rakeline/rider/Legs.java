@@ -14,10 +14,14 @@ public record Legs(Point hip, Point ankleFromPedal, double crankMm, double thigh
     private static final int STEPS = 360;
     private static final int HALVINGS = 60;
 
-    /** The legs of a rider. */
-    static Legs of(Rider rider, Point hip, double crankMm) {
+    /**
+     * The legs of a rider.
+     *
+     * @param ankleHeightMm ankle above the pedal axis, square to the foot
+     */
+    static Legs of(Rider rider, Point hip, double crankMm, double ankleHeightMm) {
         double pitch = Math.toRadians(rider.get(RiderInputs.FOOT_PITCH));
-        Point onFlatFoot = new Point(-rider.get(RiderInputs.BALL_TO_ANKLE), rider.get(RiderInputs.ANKLE_HEIGHT));
+        Point onFlatFoot = new Point(-rider.get(RiderInputs.BALL_TO_ANKLE), ankleHeightMm);
         return new Legs(
                 hip, onFlatFoot.turned(-pitch), crankMm, rider.get(RiderInputs.THIGH), rider.get(RiderInputs.SHANK));
     }

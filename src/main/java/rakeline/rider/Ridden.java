@@ -60,8 +60,16 @@ public final class Ridden {
     /** The legs, whether they close or not; empty without a rider, a saddle position or cranks. */
     public Optional<Legs> legs() {
         return hasCranks()
-                ? rider.flatMap(who -> hip(who).map(hip -> Legs.of(who, hip, bike().get(Inputs.CRANK_LENGTH))))
+                ? rider.flatMap(who ->
+                        hip(who).map(hip -> Legs.of(who, hip, bike().get(Inputs.CRANK_LENGTH), ankleHeightMm(who))))
                 : Optional.empty();
+    }
+
+    /** As measured; else over the pedals and soles of this bike, where both are given. */
+    private double ankleHeightMm(Rider who) {
+        double foot = bike().get(Inputs.PEDAL_STACK) + bike().get(Inputs.SOLE);
+        boolean measured = !who.assumed().containsKey(RiderInputs.ANKLE_HEIGHT) || Double.isNaN(foot);
+        return who.get(RiderInputs.ANKLE_HEIGHT) + (measured ? 0 : foot - RiderInputs.USUAL_FOOTING_MM);
     }
 
     /** Trunk and arms, whether they close or not; empty without a rider, a saddle position or a hand point. */

@@ -4,12 +4,16 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import rakeline.geometry.Bike;
+import rakeline.geometry.Inputs;
 import rakeline.quantity.Decimals;
 import rakeline.quantity.Entries;
 import rakeline.quantity.Input;
 
 /** A body, and the shoe and contact points that go with it. Never changes. */
 public final class Rider {
+    private static final String CRANK = "crank";
+    private static final Input CLEAT = RiderInputs.CLEAT_SETBACK;
+
     private final String name;
     private final Entries given;
     private final BodyTable table;
@@ -28,7 +32,7 @@ public final class Rider {
      * A rider of given numbers.
      *
      * @param given numbers of {@link RiderInputs}
-     * @param own shoe and contact numbers of the bike's inputs, which win over the bike's
+     * @param own shoe, crank and contact numbers of the bike's inputs, which win over the bike's
      * @throws rakeline.quantity.Refusal for a missing key or a number out of its range
      */
     public static Rider of(String name, Entries given, BodyTable table, Map<Input, Double> own) {
@@ -59,7 +63,7 @@ public final class Rider {
         return table;
     }
 
-    /** Shoe and contact numbers that win over the bike's. */
+    /** Shoe, crank and contact numbers that win over the bike's. */
     public Map<Input, Double> own() {
         return own;
     }
@@ -74,9 +78,16 @@ public final class Rider {
         return assumed;
     }
 
-    /** The same rider with one number changed. */
+    /** The same rider with one number changed; a cleat moved toward the heel takes the toe of the shoe forward. */
     public Rider with(Input input, double value) {
-        return of(name, given.with(input, value), table, own);
+        return of(name, given.with(input, value), table, input.equals(CLEAT) ? toeMoved(value) : own);
+    }
+
+    private Map<Input, Double> toeMoved(double setback) {
+        Map<Input, Double> moved = new LinkedHashMap<>(own);
+        double before = given.has(CLEAT) ? given.get(CLEAT) : 0;
+        moved.computeIfPresent(Inputs.TOE_FORWARD, (toe, forward) -> forward + setback - before);
+        return moved;
     }
 
     /** The same rider with another table of masses. */
@@ -84,9 +95,20 @@ public final class Rider {
         return new Rider(name, given, other, own);
     }
 
-    /** The bike with the rider's shoe and contact points in place of its own. */
+    /** The bike with the rider's shoe, crank and contact points in place of its own. */
     public Bike on(Bike bike) {
-        return own.isEmpty() ? bike : bike.redraw(own);
+        Map<Input, Double> worn = wornOn(bike, own);
+        return worn.isEmpty() ? bike : bike.redraw(worn);
+    }
+
+    /** Of these numbers those that a bike can take: a crank length alone makes no crank where there is none. */
+    public static Map<Input, Double> wornOn(Bike bike, Map<Input, Double> numbers) {
+        Map<Input, Double> worn = new LinkedHashMap<>(numbers);
+        if (!bike.hasGroup(CRANK)
+                && !(worn.containsKey(Inputs.STANCE_WIDTH) && worn.containsKey(Inputs.CRANK_LENGTH))) {
+            worn.keySet().removeIf(input -> input.group().equals(CRANK));
+        }
+        return worn;
     }
 
     /** The groups that both this rider and a bike give; the rider's win. */

@@ -29,12 +29,15 @@ public final class RiderInputs {
     private static final String ANSUR = "ANSUR II 2012 survey, means of men and women";
     private static final String MEASURE = "measure it where it matters";
 
+    /** Pedal and sole under the foot where a bike and its shoe do not say; from memory. */
+    static final double USUAL_FOOTING_MM = 25;
+
     // The body as measured
 
     public static final Input STATURE =
             input(mm("statureMm", "Stature", "Height without shoes.").within(700, 2500), required());
     public static final Input INSEAM =
-            input(mm("inseamMm", "Inseam", "Ground to crotch, without shoes.").within(300, 1300), required());
+            input(mm("inseamMm", "Inseam", "Ground to crotch, in riding shoes.").within(300, 1300), required());
     public static final Input MASS = input(
             Quantity.of("massKg", "Body mass", KILOGRAM, "Mass of the rider, clothes and shoes included.")
                     .source(DEFINITION, PRACTICE, "")
@@ -105,14 +108,18 @@ public final class RiderInputs {
             mm("ankleHeightMm", "Ankle height", "Ankle above the pedal axis, square to the foot, shoe included.")
                     .within(20, 200)
                     .source(DEFAULT, MEMORY, MEASURE),
-            derived("0.039 × statureMm + 25", given -> 0.039 * given.get(STATURE) + 25));
+            derived("0.039 × statureMm + 25", given -> 0.039 * given.get(STATURE) + USUAL_FOOTING_MM));
     public static final Input SHOE_AHEAD = input(
             mm("shoeAheadMm", "Shoe ahead of the toes", "What the shoe adds ahead of the longest toe.")
                     .within(0, 60)
                     .source(DEFAULT, PRACTICE, "15 to 20 mm"),
             byDefault(17.5));
     public static final Input CLEAT_SETBACK = input(
-            mm("cleatSetbackMm", "Cleat setback", "Pedal axis behind the ball of the foot.")
+            mm(
+                            "cleatSetbackMm",
+                            "Cleat setback",
+                            "Pedal axis behind the ball of the foot; moved further back, the toe of the shoe comes"
+                                    + " forward by as much.")
                     .within(-40, 120),
             optional());
 

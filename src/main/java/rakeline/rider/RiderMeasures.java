@@ -97,7 +97,7 @@ public final class RiderMeasures {
                     .declared(),
             ridden -> ridden.ofBody(body -> frontShare(ridden.geometry(), body)));
     public static final Measure<Ridden> STANDOVER_CLEARANCE = new Measure<>(
-            mm("standoverClearanceMm", "Standover clearance", "The rider's inseam minus standover, without shoes.")
+            mm("standoverClearanceMm", "Standover clearance", "The rider's inseam in riding shoes minus standover.")
                     .limit(50, "on the road", MANUALS)
                     .limit(75, "unpaved", MANUALS)
                     .limit(100, "off road", MANUALS)

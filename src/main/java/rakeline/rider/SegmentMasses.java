@@ -8,7 +8,7 @@ import java.util.List;
  * from other ends.
  */
 final class SegmentMasses {
-    private static final List<SegmentMass> DEMPSTER = List.of(
+    private static final List<SegmentMass> CADAVERS_1955 = List.of(
             new SegmentMass(Segment.TRUNK, 0.578, 0.66, 0.503, 0.191),
             upperArm(0.028, 0.436),
             new SegmentMass(Segment.FOREARM, 0.022, 0.682, 0.468, 0.121),
@@ -16,7 +16,7 @@ final class SegmentMasses {
             shank(0.0465, 0.433),
             foot(0.0145, 0.50));
 
-    private static final List<SegmentMass> DE_LEVA_MEN = List.of(
+    private static final List<SegmentMass> MEN_1996 = List.of(
             new SegmentMass(Segment.TRUNK, 0.4346, 1 - 0.4486, 0.347, 0.191),
             head(0.0694),
             upperArm(0.0271, 0.5772),
@@ -26,7 +26,7 @@ final class SegmentMasses {
             shank(0.0433, 0.4395),
             foot(0.0137, 0.574));
 
-    private static final List<SegmentMass> DE_LEVA_WOMEN = List.of(
+    private static final List<SegmentMass> WOMEN_1996 = List.of(
             new SegmentMass(Segment.TRUNK, 0.4257, 1 - 0.4151, 0.339, 0.171),
             head(0.0668),
             upperArm(0.0255, 0.5754),
@@ -40,9 +40,9 @@ final class SegmentMasses {
 
     static List<SegmentMass> of(BodyTable table) {
         return switch (table) {
-            case DEMPSTER -> DEMPSTER;
-            case DE_LEVA_MEN -> DE_LEVA_MEN;
-            case DE_LEVA_WOMEN -> DE_LEVA_WOMEN;
+            case CADAVERS_1955 -> CADAVERS_1955;
+            case MEN_1996 -> MEN_1996;
+            case WOMEN_1996 -> WOMEN_1996;
         };
     }
 

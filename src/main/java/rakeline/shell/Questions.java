@@ -196,8 +196,8 @@ final class Questions {
         list.setName("gaps");
         list.setSize(look.get().px(420), Integer.MAX_VALUE);
         String words = gaps.size() == 1
-                ? "One row of this page has no result of now; its place says so."
-                : gaps.size() + " rows of this page have no result of now; their places say so.";
+                ? "One row of this page has no up-to-date result; its place says so."
+                : gaps.size() + " rows of this page have no up-to-date result; their places say so.";
         return ask(page(words, list), "The page has gaps", "Cancel", "Make it anyway") == 1;
     }
 

@@ -9,6 +9,7 @@ import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import javax.swing.JTextArea;
 import javax.swing.ScrollPaneConstants;
+import rakeline.engine.State;
 import rakeline.figure.Drawing;
 import rakeline.shell.figures.FigureView;
 import rakeline.shell.look.Look;
@@ -24,6 +25,7 @@ final class SidePane extends JPanel implements Bench.View {
     private final transient Look look;
     private final transient Map<String, FigureView> views = new LinkedHashMap<>();
     private final JTextArea none;
+    private final JTextArea age;
     private final Pile pile;
 
     SidePane(Look look) {
@@ -35,6 +37,7 @@ final class SidePane extends JPanel implements Bench.View {
                 "No bike on this page yet. A row that ends in a bike, or in a drawing as in draw(it), shows it here.",
                 look.softText(),
                 look.soft());
+        age = Words.paragraph(Words.ofBefore(State.OUT_OF_DATE.words()), look.softText(), look.ink());
         JScrollPane scroll = new JScrollPane(
                 new Scrolled(look, pile),
                 ScrollPaneConstants.VERTICAL_SCROLLBAR_AS_NEEDED,
@@ -54,7 +57,11 @@ final class SidePane extends JPanel implements Bench.View {
         if (!views.keySet().equals(wanted.keySet()) || pile.getComponentCount() == 0) {
             rebuild(wanted);
         }
-        wanted.forEach((kind, drawing) -> views.get(kind).show(drawing));
+        wanted.forEach((kind, drawing) -> {
+            views.get(kind).show(drawing);
+            views.get(kind).fade(Beside.isOld(now, drawing));
+        });
+        age.setVisible(views.values().stream().anyMatch(FigureView::isFaded));
         revalidate();
     }
 
@@ -66,9 +73,7 @@ final class SidePane extends JPanel implements Bench.View {
             views.put(kind, view);
             pile.add(view);
         });
-        if (wanted.isEmpty()) {
-            pile.add(none);
-        }
+        pile.add(wanted.isEmpty() ? none : age);
         repaint();
     }
 

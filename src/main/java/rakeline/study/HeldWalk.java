@@ -8,7 +8,6 @@ import java.util.OptionalDouble;
 import java.util.function.BiConsumer;
 import rakeline.geometry.Bike;
 import rakeline.geometry.Setting;
-import rakeline.quantity.Decimals;
 import rakeline.quantity.Numbers;
 import rakeline.quantity.Range;
 import rakeline.quantity.Refusal;
@@ -195,9 +194,10 @@ final class HeldWalk {
     }
 
     private String unreached() {
-        return "no " + hold.by().key() + " within " + hold.by().quantity().accepted()
+        return "no " + hold.by().quantity().inSentence() + " of "
+                + hold.by().quantity().acceptedWords()
                 + ", continuous with the start, brings "
-                + hold.measure().key() + " to "
-                + Decimals.shortest(hold.target(), hold.measure().quantity().decimals() + 2) + ".";
+                + hold.measure().quantity().inSentence() + " to "
+                + hold.measure().quantity().said(hold.target()) + ".";
     }
 }

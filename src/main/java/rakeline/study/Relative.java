@@ -6,6 +6,7 @@ import rakeline.quantity.Measure;
 import rakeline.quantity.Quantity;
 import rakeline.quantity.Reading;
 import rakeline.quantity.Refusal;
+import rakeline.quantity.Sentences;
 import rakeline.quantity.Unit;
 
 /** A measure as its change against a present bike, in per cent of the present value's size. */
@@ -20,8 +21,9 @@ public final class Relative {
     public static Measure<Ride> to(Ride present, Measure<Ride> measure) {
         Reading now = measure.read(present);
         if (!(now instanceof Reading.Known known) || known.value() == 0) {
-            throw new Refusal(measure.key() + " of " + present.bike().name() + " "
-                    + (now.reason().isEmpty() ? "is 0" : now.reason()) + "; nothing can be given in per cent of it.");
+            throw new Refusal(Sentences.upper(measure.quantity().withKey()) + " of "
+                    + present.bike().name() + " " + (now.reason().isEmpty() ? "is 0" : now.reason())
+                    + "; nothing can be given in per cent of it.");
         }
         return new Measure<>(
                 change(measure.quantity(), present.bike().name()), ride -> percent(measure.read(ride), known.value()));

@@ -26,7 +26,8 @@ public record Seek(Ride start, Span over, Target target, Optional<Hold> hold) {
     public Seek {
         if (hold.isPresent()
                 && hold.get().by().inputs().stream().anyMatch(over.setting().inputs()::contains)) {
-            throw new Refusal("the search varies " + over.key() + " and cannot solve for it as well.");
+            throw new Refusal(
+                    "the search varies " + over.setting().quantity().withKey() + " and cannot solve for it as well.");
         }
     }
 

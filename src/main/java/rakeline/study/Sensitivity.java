@@ -9,6 +9,7 @@ import rakeline.handling.Ride;
 import rakeline.quantity.Measure;
 import rakeline.quantity.Numbers;
 import rakeline.quantity.Refusal;
+import rakeline.quantity.Sentences;
 
 /**
  * How much each measure changes per unit of each input, at the bike as it is, every other input as it is.
@@ -26,7 +27,7 @@ public record Sensitivity(Ride start, List<Varied> inputs, List<Measure<Ride>> t
         }
         for (Varied input : inputs) {
             if (Double.isNaN(input.setting().valueIn(start.bike()))) {
-                throw new Refusal(input.key() + " is not given in "
+                throw new Refusal(Sentences.upper(input.setting().quantity().withKey()) + " is not given in "
                         + start.bike().name() + "; accepted is an input that has a value.");
             }
         }

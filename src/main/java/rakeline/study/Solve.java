@@ -50,7 +50,8 @@ public record Solve(Ride start, List<Span> spans, List<Target> targets) {
         Set<String> keys = new HashSet<>();
         for (Target target : targets) {
             if (!keys.add(target.measure().key())) {
-                throw new Refusal(target.measure().key() + " is a target twice; accepted are different measures.");
+                throw new Refusal(
+                        target.measure().quantity().withKey() + " is a target twice; accepted are different measures.");
             }
         }
     }

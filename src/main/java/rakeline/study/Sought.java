@@ -68,7 +68,7 @@ public record Sought(Seek seek, List<Solution> solutions, List<Stretch> stretche
         Quantity measure = seek.target().measure().quantity();
         return nearest.map(near -> "No solution; the nearest is " + measure.formatWithUnit(near.value()) + " at "
                         + shown(near.at()) + ".")
-                .orElse("No solution; " + measure.key() + " has no value anywhere in the range.");
+                .orElse("No solution; " + measure.inSentence() + " has no value anywhere in the range.");
     }
 
     /** The values at which the measure turns at the target, and does not cross it, upward. */

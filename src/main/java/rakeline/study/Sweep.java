@@ -28,7 +28,7 @@ public record Sweep(
             throw new Refusal("a sweep tracks at least one measure.");
         }
         if (hold.isPresent() && hold.get().by().inputs().stream().anyMatch(vary.inputs()::contains)) {
-            throw new Refusal("the sweep varies " + vary.key() + " and cannot solve for it as well.");
+            throw new Refusal("the sweep varies " + vary.quantity().withKey() + " and cannot solve for it as well.");
         }
     }
 

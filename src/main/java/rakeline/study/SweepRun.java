@@ -12,6 +12,7 @@ import rakeline.quantity.Measure;
 import rakeline.quantity.Numbers;
 import rakeline.quantity.Reading;
 import rakeline.quantity.Refusal;
+import rakeline.quantity.Sentences;
 
 /** One run of a sweep: bikes drawn and read on all threads of a crew, a held measure followed on one. */
 final class SweepRun {
@@ -63,13 +64,13 @@ final class SweepRun {
         checkComplete(hold.measure(), start);
         if (Double.isNaN(hold.by().valueIn(start.bike()))) {
             throw new Refusal(start.bike().name() + " does not give "
-                    + hold.by().quantity().inSentence() + " (" + hold.by().key() + "), so that "
+                    + hold.by().quantity().withKey() + ", so that "
                     + hold.measure().quantity().inSentence() + " cannot be held by it.");
         }
         Reading now = hold.measure().read(start);
         if (Double.isNaN(hold.target()) && !(now instanceof Reading.Known)) {
-            throw new Refusal(hold.measure().quantity().label() + " ("
-                    + hold.measure().key() + ") cannot be held at its starting value: " + now.reason() + ".");
+            throw new Refusal(Sentences.upper(hold.measure().quantity().withKey())
+                    + " cannot be held at its starting value: " + now.reason() + ".");
         }
         return Double.isNaN(hold.target()) ? hold.at(now.orNaN()) : hold;
     }
@@ -77,8 +78,8 @@ final class SweepRun {
     /** Refuses a measure that the bike lacks a number for. */
     static void checkComplete(Measure<Ride> measure, Ride start) {
         if (measure.read(start) instanceof Reading.Lacking lacking) {
-            throw new Refusal(
-                    start.bike().name() + " does not give what " + measure.key() + " needs: " + lacking.what() + ".");
+            throw new Refusal(start.bike().name() + " does not give what "
+                    + measure.quantity().withKey() + " needs: " + lacking.what() + ".");
         }
     }
 

@@ -9,7 +9,7 @@ import rakeline.quantity.Refusal;
 public record Target(Measure<Ride> measure, double value) {
     public Target {
         if (!Double.isFinite(value)) {
-            throw new Refusal("the target of " + measure.key() + " is " + Decimals.shortest(value)
+            throw new Refusal("the target of " + measure.quantity().withKey() + " is " + Decimals.shown(value)
                     + "; accepted is a finite number.");
         }
     }

@@ -69,7 +69,8 @@ public record Variation(Bike base, List<Varied> varied) {
         Set<Input> seen = new HashSet<>();
         for (Varied each : varied) {
             if (!each.setting().inputs().stream().allMatch(seen::add)) {
-                throw new Refusal(each.key() + " is varied twice; accepted are different inputs.");
+                throw new Refusal(
+                        each.setting().quantity().withKey() + " is varied twice; accepted are different inputs.");
             }
         }
     }

@@ -33,9 +33,13 @@ final class BikeText {
         return of(PLAIN::has);
     }
 
-    /** Every key there is. */
+    /** Every key there is, but those of levers, beside which the hood point is not given. */
     static BikeText whole() {
-        return of(input -> true);
+        return of(input -> !isLever(input.key()));
+    }
+
+    private static boolean isLever(String key) {
+        return key.startsWith("cockpit.bar.lever.");
     }
 
     private static BikeText of(java.util.function.Predicate<Input> wanted) {
@@ -58,7 +62,13 @@ final class BikeText {
         return withRaw(key, Decimals.shortest(value));
     }
 
+    /** With the key; levers take the place of the hood point. */
     BikeText withRaw(String key, String json) {
+        if (isLever(key)) {
+            without("cockpit.bar.hoodForwardMm").without("cockpit.bar.hoodRiseMm");
+            put("cockpit.bar.lever.aheadMm", "35");
+            put("cockpit.bar.lever.upMm", "15");
+        }
         put(key, json);
         return this;
     }

@@ -32,6 +32,19 @@ class PartsFileTest {
     }
 
     @Test
+    void aBarMayGiveItsReachAlone() {
+        Stock stock = read("\"bars\": [{\"widthMm\": 400, \"reachMm\": [65, 75]}]");
+        assertThat(stock.choices(Category.BARS)).hasSize(2);
+    }
+
+    @Test
+    void aBarThatGivesHoodsAndLeversIsRefused() {
+        String both = "\"bars\": [{\"widthMm\": 400, \"reachMm\": 75, \"hoodForwardMm\": 110, \"hoodRiseMm\": 10,"
+                + " \"leverAheadMm\": 35, \"leverUpMm\": 10}]";
+        assertThatThrownBy(() -> read(both)).isInstanceOf(Refusal.class).hasMessageContaining("leverAheadMm");
+    }
+
+    @Test
     void everyCombinationOfTheNumbersIsAPart() {
         Stock stock = read("\"bars\": [{\"widthMm\": [380, 400], \"hoodForwardMm\": 110, \"hoodRiseMm\": [10, 20]}]");
         assertThat(stock.choices(Category.BARS)).hasSize(4);

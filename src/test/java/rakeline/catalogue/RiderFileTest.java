@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.nio.charset.StandardCharsets;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import rakeline.geometry.Inputs;
 import rakeline.quantity.Refusal;
 import rakeline.rider.BodyTable;
@@ -75,13 +77,22 @@ class RiderFileTest {
 
     @Test
     void aTableIsChosenByName() {
-        assertThat(read(BODY + ", \"segments\": {\"table\": \"de-leva-men\"}").table())
-                .isEqualTo(BodyTable.DE_LEVA_MEN);
+        assertThat(read(BODY + ", \"segments\": {\"table\": \"men-1996\"}").table())
+                .isEqualTo(BodyTable.MEN_1996);
+    }
+
+    /** What files of version 0.1.0 say. */
+    @ParameterizedTest
+    @CsvSource({"dempster, CADAVERS_1955", "de-leva-men, MEN_1996", "de-leva-women, WOMEN_1996"})
+    void aTablesFormerNameIsStillRead(String former, BodyTable table) {
+        assertThat(read(BODY + ", \"segments\": {\"table\": \"" + former + "\"}")
+                        .table())
+                .isEqualTo(table);
     }
 
     @Test
     void anUnknownTableIsRefusedWithTheKnownOnes() {
-        refused(BODY + ", \"segments\": {\"table\": \"mine\"}", "mine", "dempster, de-leva-men, de-leva-women");
+        refused(BODY + ", \"segments\": {\"table\": \"mine\"}", "mine", "cadavers-1955, men-1996, women-1996");
     }
 
     @Test

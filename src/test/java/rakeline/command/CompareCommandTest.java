@@ -40,12 +40,23 @@ class CompareCommandTest {
                 CommandLineRun.of("compare", ROAD, ENDURANCE, "--json").isDone().json();
         assertThat(json.fieldNames())
                 .toIterable()
-                .containsExactly("bikes", "contact", "changed", "inputs", "measures", "limits");
+                .containsExactly(
+                        "bikes",
+                        "contact",
+                        "changed",
+                        "inputs",
+                        "measures",
+                        "limits",
+                        "notices",
+                        "held",
+                        "adjustments");
         JsonNode trail = json.get("measures").get("trailMm");
         assertThat(trail.get("differences").get(1).doubleValue())
                 .isEqualTo(trail.get("values").get(1).doubleValue()
                         - trail.get("values").get(0).doubleValue());
-        assertThat(trail.get("larger").get(1).booleanValue()).isTrue();
+        assertThat(trail.get("larger").get(1).booleanValue())
+                .isEqualTo(Math.abs(trail.get("differences").get(1).doubleValue())
+                        > 2 * trail.get("uncertainties").get(1).doubleValue());
         assertThat(json.get("contact").isNull()).isTrue();
     }
 
@@ -110,9 +121,58 @@ class CompareCommandTest {
     }
 
     @Test
-    void differentShoesAreToldOf() {
+    void differentCranksAndShoesAreToldOfFirst() {
         CommandLineRun run = CommandLineRun.of("compare", ROAD, demo("bikes/road-xs.bike.json"));
-        assertThat(run.isDone().messages()).contains("shoe.toeForwardMm", "toe numbers");
+        assertThat(run.isDone().data())
+                .startsWith(
+                        "Crank length is not the same on all: Road S 170 mm, Road XS 165 mm. Toe ahead of the pedal");
+    }
+
+    @Test
+    void atOneRidersPointsCranksAndShoeAreTheSameOnAll() {
+        JsonNode json = CommandLineRun.of("compare", ROAD, demo("bikes/road-xs.bike.json"), "--same-contact", "--json")
+                .isDone()
+                .json();
+        assertThat(json.get("notices")).isEmpty();
+        assertThat(json.at("/measures/saddleToPedalMm/differences/1").doubleValue())
+                .isZero();
+        assertThat(json.get("inputs").has("crank.lengthMm")).isFalse();
+    }
+
+    /** |sit| + crank is kept, and x; what is left is Pythagoras. */
+    @Test
+    void onItsOwnCrankTheSaddleIsHeldFromThePedal() {
+        JsonNode json = CommandLineRun.of(
+                        "compare", ROAD, demo("bikes/road-xs.bike.json"), "--same-contact", "--own-cranks", "--json")
+                .isDone()
+                .json();
+        double height = Math.hypot(206, 653.3) + 5;
+        assertThat(json.at("/inputs/contact.sitYMm/values/1").doubleValue())
+                .isCloseTo(Math.sqrt(height * height - 206 * 206), within(1e-9));
+        assertThat(json.at("/measures/saddleSetbackMm/values/1").doubleValue()).isEqualTo(206);
+        assertThat(json.get("notices")).hasSize(1);
+        assertThat(json.get("held").asText()).contains("from the pedal", "setback behind BB");
+    }
+
+    @Test
+    void aShorterCrankOfTheSameBikeLiftsTheSaddle() {
+        JsonNode json = CommandLineRun.of("compare", ROAD, "--same-contact", "--with", "crank.lengthMm=165", "--json")
+                .isDone()
+                .json();
+        assertThat(json.at("/measures/saddleHeightMm/differences/1").doubleValue())
+                .isCloseTo(5, within(1e-9));
+    }
+
+    @Test
+    void anotherReachOfTheBarBringsTheHoodsAlong() {
+        JsonNode json = CommandLineRun.of(
+                        "compare", ROAD, "--with", "cockpit.bar.reachMm=61", "--hands", "tops,hoods,drops", "--json")
+                .isDone()
+                .json()
+                .get("measures");
+        assertThat(json.at("/tops.handXMm/differences/1").doubleValue()).isZero();
+        assertThat(json.at("/hoods.handXMm/differences/1").doubleValue()).isCloseTo(-15, within(1e-9));
+        assertThat(json.at("/drops.handXMm/differences/1").doubleValue()).isCloseTo(-15, within(1e-9));
     }
 
     @Test
@@ -145,6 +205,31 @@ class CompareCommandTest {
                 CommandLineRun.of("measure", ROAD, "--json").isDone().json().get("measures");
         assertThat(limits.get(1).get("key").asText()).isEqualTo("steererLeftMm");
         assertThat(limits.get(1).get("left").get(0)).isEqualTo(measures.get("steererLeftMm"));
+    }
+
+    @Test
+    void limitsSayAtWhosePoints() {
+        assertThat(CommandLineRun.of("limits", ROAD, ENDURANCE).isDone().data())
+                .contains("each at its own contact points");
+        assertThat(CommandLineRun.of("limits", ROAD, "--to", ENDURANCE).isDone().data())
+                .contains("at the contact points of Endurance S");
+    }
+
+    @Test
+    void whatIsLeftIsToldEachWay() {
+        JsonNode rows =
+                CommandLineRun.of("limits", ROAD, "--json").isDone().json().get("adjustments");
+        assertThat(rows).hasSize(10);
+        assertThat(rows.get(1).get("part").asText() + " "
+                        + rows.get(1).get("direction").asText())
+                .isEqualTo("Spacers down");
+        assertThat(rows.get(1).get("left").get(0).doubleValue()).isEqualTo(15);
+        // 90 mm now; stock goes on with 100, 110, 120, 130 and 140 (CP)
+        assertThat(rows.get(2).get("left").get(0).doubleValue()).isEqualTo(50);
+        assertThat(rows.get(2).get("steps").get(0).doubleValue()).isEqualTo(5);
+        double rails = rows.get(6).get("left").get(0).doubleValue()
+                + rows.get(7).get("left").get(0).doubleValue();
+        assertThat(rails).isCloseTo(40, within(1e-9));
     }
 
     @Test

@@ -27,7 +27,8 @@ class MatchCommandTest {
         JsonNode json = json(PARTS);
         assertThat(json.fieldNames())
                 .toIterable()
-                .containsExactly("bike", "to", "wanted", "against", "combinations", "options");
+                .containsExactly("bike", "to", "wanted", "against", "combinations", "options", "toleranceMm");
+        assertThat(json.get("combinations").isIntegralNumber()).isTrue();
         assertThat(json.get("wanted").get("handXMm").doubleValue()).isEqualTo(564.2);
         assertThat(json.get("wanted").get("from").asText()).contains("Road S");
         assertThat(json.get("options")).hasSize(10);
@@ -59,13 +60,42 @@ class MatchCommandTest {
         assertThat(options).hasSize(612);
         List<List<Double>> ranks = new ArrayList<>();
         options.forEach(option -> ranks.add(List.of(
-                (double) option.get("limits").size(),
-                option.get("distanceMm").doubleValue(),
-                option.get("spacersMm").doubleValue(),
-                option.get("stemLengthMm").doubleValue())));
+                option.get("withinLimits").booleanValue() ? 0.0 : 1.0,
+                Math.max(0, option.get("distanceMm").doubleValue() - 3))));
         for (int i = 1; i < ranks.size(); i++) {
             assertThat(compare(ranks.get(i - 1), ranks.get(i))).isNotPositive();
         }
+    }
+
+    @Test
+    void aWiderToleranceLetsTheTightestLimitDecideSooner() {
+        JsonNode wide = json(PARTS, "--tolerance", "30").get("options").get(0);
+        assertThat(wide.get("distanceMm").doubleValue())
+                .isGreaterThan(
+                        json(PARTS).get("options").get(0).get("distanceMm").doubleValue());
+        CommandLineRun.of("match", BIKE, "--to", TO, "--parts", PARTS, "--tolerance", "-1")
+                .isRefusedFor("tolerance", "0");
+    }
+
+    @Test
+    void theTightestLimitSaysWhatIsLeftAndHowSurely() {
+        JsonNode tightest = json(PARTS).get("options").get(0).get("tightest");
+        assertThat(tightest.fieldNames()).toIterable().containsExactly("limit", "left", "standardUncertainty");
+    }
+
+    @Test
+    void postsThatPutTheSaddleOnTheSamePointAreOneOption() {
+        JsonNode options = json(demo("parts/posts.parts.json"), "--all").get("options");
+        assertThat(options.size()).isLessThan(20);
+        assertThat(options.get(0).get("equivalentPosts").get(0).fieldNames())
+                .toIterable()
+                .contains("postSetbackMm", "postLengthMm", "railLeftMm");
+    }
+
+    @Test
+    void whatIsBeyondALimitStandsBesideTheRank() {
+        CommandLineRun run = CommandLineRun.of("match", BIKE, "--to", TO, "--parts", PARTS);
+        assertThat(run.isDone().data()).containsPattern("Rank +Beyond a limit").contains("Tightest limit", "lower");
     }
 
     @Test
@@ -114,7 +144,7 @@ class MatchCommandTest {
     void csvHasOneRecordAnOption() {
         CommandLineRun run = CommandLineRun.of("match", BIKE, "--to", TO, "--parts", PARTS, "--csv", "-");
         assertThat(run.isDone().lines()).hasSize(11);
-        assertThat(run.lines().get(0)).startsWith("rank,stemLengthMm,stemAngleDeg,spacersMm");
+        assertThat(run.lines().get(0)).startsWith("rank,limits,stemLengthMm,stemAngleDeg,spacersMm");
     }
 
     @Test

@@ -29,7 +29,8 @@ class ReportCommandTest {
     Path folder;
 
     private static CommandLineRun report(String... more) {
-        List<String> arguments = new ArrayList<>(List.of("report", FIRST, SECOND, "--rider", RIDER, "--parts", STEMS));
+        List<String> arguments =
+                new ArrayList<>(List.of("report", FIRST, SECOND, "--rider", RIDER, "--to", FIRST, "--parts", STEMS));
         arguments.addAll(List.of(more));
         return CommandLineRun.of(arguments.toArray(String[]::new));
     }
@@ -68,13 +69,26 @@ class ReportCommandTest {
     }
 
     @Test
+    void withoutTheCustomersPointsThereIsNoSheet() {
+        CommandLineRun.of("report", FIRST, SECOND, "--rider", RIDER, "--parts", STEMS)
+                .isRefusedFor("Rider of 156 cm", "--to");
+    }
+
+    @Test
+    void theKneesLimitAndWhatIsLeftEachWayAreOnIt() {
+        assertThat(report().data())
+                .contains("Knee flexion, crank down", " mm down", " mm up", " mm longer", " mm forward");
+    }
+
+    @Test
     void itIsAboutTwoBikes() {
         CommandLineRun.of("report", FIRST, "--rider", RIDER, "--parts", STEMS).isRefusedFor("two bikes", "1");
     }
 
     @Test
     void bikesMayStandBehindTheParts() {
-        CommandLineRun run = CommandLineRun.of("report", "--rider", RIDER, "--parts", STEMS, FIRST, SECOND);
+        CommandLineRun run =
+                CommandLineRun.of("report", "--rider", RIDER, "--to", FIRST, "--parts", STEMS, FIRST, SECOND);
         assertThat(run.code()).as(run.messages()).isZero();
     }
 

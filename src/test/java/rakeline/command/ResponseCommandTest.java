@@ -96,7 +96,7 @@ class ResponseCommandTest {
 
     @ParameterizedTest
     @CsvSource({
-        "'--speed -1', 'the speed is -1.0 m/s'",
+        "'--speed -1', 'the speed is -1 m/s'",
         "'--speed 5 --torque bar', 'the torque is bar; accepted is lean or steer.'",
         "'--speed 5 --seconds 0', '--seconds is 0; accepted is a number above 0.'"
     })

@@ -205,7 +205,7 @@ class StudyCommandsTest {
         "'--vary frame.headAngleDeg=66:76 --target trailMn=58', did you mean trailMm?",
         "'--vary frame.headAngleDeg=66:76 --target trailMm', MEASURE=VALUE",
         "'--vary frame.headAngleDeg=66:76 --target trailMm=58,5', decimal point",
-        "'--vary frame.headAngleDeg=66:76 --target toeRoomMm=0', does not give what toeRoomMm needs",
+        "'--vary frame.headAngleDeg=66:76 --target toeRoomMm=0', does not give what toe room (toeRoomMm) needs",
         "'--vary frame.headAngleDeg=66:76 --target trailMm=58 --hold wheelbaseMm', --by",
         "'--vary frame.headAngleDeg=66:76 --target trailMm=58 --as refit', belongs to the frame",
     })

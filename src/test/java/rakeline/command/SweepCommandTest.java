@@ -121,7 +121,7 @@ class SweepCommandTest {
                 "--track",
                 "trailMm,fork.offsetMm");
         assertThat(run.lines().get(1)).isEqualTo("55,,");
-        assertThat(run.messages()).contains("frame.headAngleDeg = 55", "-100..120", "trailMm");
+        assertThat(run.messages()).contains("frame.headAngleDeg = 55", "-100..120", "brings trail to");
         assertThat(run.messages().lines()).hasSize(1);
     }
 
@@ -210,7 +210,7 @@ class SweepCommandTest {
                 .json();
         assertThat(json.get("columns").get(1).get("values").get(0).isNull()).isTrue();
         assertThat(json.get("gaps").get(0).get("step").doubleValue()).isEqualTo(55);
-        assertThat(json.get("gaps").get(0).get("reason").asText()).contains("trailMm");
+        assertThat(json.get("gaps").get(0).get("reason").asText()).contains("brings trail to");
     }
 
     @Test

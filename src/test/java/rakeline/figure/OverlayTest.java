@@ -80,7 +80,8 @@ class OverlayTest {
         assertThat(BikeDrawing.planView(small, 15).marks().stream()
                         .filter(Drawing.Label.class::isInstance)
                         .map(mark -> ((Drawing.Label) mark).text()))
-                .anyMatch(text -> text.matches("the room is least at [\\d.]+° of steer; they meet from .*"))
+                .anyMatch(text -> text.matches(
+                        "least toe room with the bar turned [\\d.]+°; toe and tyre first touch at [\\d.]+°"))
                 .contains("turned 15.0°");
     }
 

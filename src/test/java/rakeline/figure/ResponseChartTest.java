@@ -26,6 +26,13 @@ class ResponseChartTest {
     }
 
     @Test
+    void aSwingIsSoManyDegreesForANewtonMetre() {
+        Chart chart = ResponseChart.swing("Published", AT_5, Steps.of(0, 20));
+        assertThat(chart.x().heading()).isEqualTo("Angular frequency, rad/s");
+        assertThat(chart.panels().get(0).quantity().heading()).isEqualTo("Lean, °/(N m)");
+    }
+
+    @Test
     void aStepBeginsAtRestAndEndsOnTheStaticSolutionInDegrees() {
         Chart chart = ResponseChart.step("Published", AT_5, Steps.of(0, 120));
         Numbers steer = panel(chart, "steerDeg");
@@ -38,7 +45,7 @@ class ResponseChartTest {
     void aVerySlowSwingHasTheAmplitudeOfTheStaticSolution() {
         Square k = BICYCLE.stiffness(5);
         Chart chart = ResponseChart.swing("Published", AT_5, Steps.of(0, 20));
-        assertThat(panel(chart, "leanDeg").at(0))
+        assertThat(panel(chart, "leanDegPerNm").at(0))
                 .isCloseTo(Math.abs(Math.toDegrees(k.a12() / k.determinant())), within(1e-9));
     }
 
@@ -48,7 +55,7 @@ class ResponseChartTest {
         double omega = 1e5;
         Chart chart = ResponseChart.swing("Published", AT_5, Numbers.of(omega));
         Square m = BICYCLE.m();
-        assertThat(panel(chart, "steerDeg").at(0) * omega * omega)
+        assertThat(panel(chart, "steerDegPerNm").at(0) * omega * omega)
                 .isCloseTo(Math.toDegrees(m.a11() / m.determinant()), within(1e-3));
         assertThat(Math.abs(panel(chart, "steerPhaseDeg").at(0))).isCloseTo(180, within(0.1));
     }

@@ -25,7 +25,7 @@ class RiderMarksTest {
     private static final Rider RIDER = Rider.of(
             "Rider",
             Entries.none().with(Map.of(RiderInputs.STATURE, 1680.0, RiderInputs.INSEAM, 790.0, RiderInputs.MASS, 62.0)),
-            BodyTable.DEMPSTER,
+            BodyTable.CADAVERS_1955,
             Map.of());
 
     private static List<Mark> marks(Bike bike) {

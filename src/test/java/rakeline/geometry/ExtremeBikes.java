@@ -46,10 +46,17 @@ public final class ExtremeBikes {
     private static Map<Input, Double> numbers(Random random, Draw draw, boolean partly) {
         Map<Input, Double> numbers = new HashMap<>();
         for (Input input : Inputs.all()) {
-            boolean needed = input.presence() instanceof Input.Presence.Required;
+            boolean needed = input.presence() instanceof Input.Presence.Required || Handlebar.isHood(input);
             if (needed || !partly || random.nextBoolean()) {
                 numbers.put(input, draw.from(random, input.quantity().accepted()));
             }
+        }
+        boolean levers = numbers.containsKey(Inputs.BAR_REACH) && random.nextBoolean();
+        numbers.keySet()
+                .removeIf(input ->
+                        levers ? Handlebar.isHood(input) : input.group().endsWith(".lever"));
+        if (random.nextBoolean()) {
+            numbers.keySet().removeIf(input -> input.group().startsWith("masses"));
         }
         if (partly) {
             String left = OPTIONAL_GROUPS.get(random.nextInt(OPTIONAL_GROUPS.size()));

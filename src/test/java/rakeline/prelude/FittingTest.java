@@ -63,7 +63,7 @@ class FittingTest {
     void aRiderWithoutContactPointsIsRefused() {
         assertThatThrownBy(() -> match(BIKE).to(of180(Map.of())))
                 .isInstanceOf(Refusal.class)
-                .hasMessageContainingAll("Rider", "contact.handXMm, contact.handYMm", "ridden today");
+                .hasMessageContainingAll("Rider", "contact.handXMm", "contact.handYMm", "ridden today");
     }
 
     @Test
@@ -92,7 +92,9 @@ class FittingTest {
 
     @Test
     void comparedBikesStandSideBySide() {
-        assertThat(compare(BIKE, OTHER).columns()).extracting(Column::label).contains("Fixture", "Other", "− first");
+        assertThat(compare(BIKE, OTHER).columns())
+                .extracting(Column::label)
+                .contains("Fixture", "Other", "against the first");
     }
 
     @Test
@@ -111,6 +113,6 @@ class FittingTest {
     private static Rider of180(Map<Input, Double> own) {
         Entries body = Entries.none()
                 .with(Map.of(RiderInputs.STATURE, 1800.0, RiderInputs.INSEAM, 850.0, RiderInputs.MASS, 75.0));
-        return Rider.of("Rider", body, BodyTable.DEMPSTER, own);
+        return Rider.of("Rider", body, BodyTable.CADAVERS_1955, own);
     }
 }

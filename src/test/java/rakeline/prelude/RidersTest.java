@@ -35,7 +35,7 @@ class RidersTest {
     private static final Rider RIDER = Rider.of(
             "Rider",
             Entries.none().with(Map.of(RiderInputs.STATURE, 1680.0, RiderInputs.INSEAM, 790.0, RiderInputs.MASS, 62.0)),
-            BodyTable.DEMPSTER,
+            BodyTable.CADAVERS_1955,
             Map.of(Inputs.CONTACT_SIT_X, -190.0, Inputs.CONTACT_SIT_Y, 640.0));
     private static final Ride RIDE = ride(BIKE, RIDER);
 

@@ -79,9 +79,7 @@ class CommandsIT {
                 "-");
         assertThat(ended.code()).isZero();
         assertThat(ended.data()).contains("69,\n").hasLineCount(7);
-        assertThat(ended.messages())
-                .contains("no fork.offsetMm within -100..120")
-                .hasLineCount(6);
+        assertThat(ended.messages()).contains("no fork offset of -100..120 mm").hasLineCount(6);
     }
 
     @Test

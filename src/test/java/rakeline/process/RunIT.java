@@ -52,6 +52,12 @@ class RunIT {
     }
 
     @Test
+    void aNumberHasTheUnitThatItsNameSays() {
+        Pages.write(folder.resolve("f.rakeline"), "double computedDeg = -1.0504610179506955;", "int plain = 3;");
+        assertThat(Program.in(folder).run("run", "f.rakeline").data()).contains("computedDeg: -1.1°\n", "plain: 3\n");
+    }
+
+    @Test
     void figuresAreWrittenUnderThePagesAndTheRowsName() {
         Pages.write(folder.resolve("page.rakeline"), BIKE, CHART, "int plain = 3;");
         Program.in(folder).run("run", "page.rakeline", "--out", "figures").isDone();

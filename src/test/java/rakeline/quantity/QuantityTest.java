@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class QuantityTest {
@@ -27,6 +28,17 @@ class QuantityTest {
                 .isInstanceOf(Refusal.class)
                 .hasMessageContaining("(headAngleDeg) is " + Decimals.shown(value))
                 .hasMessageContaining("50..85");
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "4.668, 0.004, 4.668 ± 0.004°",
+        "4.668, 0.2, 4.7 ± 0.2°",
+        "4.668, 0.05, 4.7 ± 0.1°",
+        "-4.668, 0, −4.7 ± 0.0°"
+    })
+    void anUncertaintyHasADigit(double value, double uncertainty, String shown) {
+        assertThat(HEAD_ANGLE.formatWithUncertainty(value, uncertainty)).isEqualTo(shown);
     }
 
     @Test

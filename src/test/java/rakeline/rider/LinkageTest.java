@@ -18,7 +18,7 @@ class LinkageTest {
                 "One",
                 Entries.none()
                         .with(Map.of(RiderInputs.STATURE, 1780.0, RiderInputs.INSEAM, 845.0, RiderInputs.MASS, 78.0)),
-                BodyTable.DEMPSTER,
+                BodyTable.CADAVERS_1955,
                 Map.of());
     }
 
@@ -47,13 +47,13 @@ class LinkageTest {
 
     @Test
     void theKneeIsAheadOfTheLineFromHipToAnkle() {
-        Legs legs = Legs.of(rider(), new Point(-220, 770), 170);
+        Legs legs = Legs.of(rider(), new Point(-220, 770), 170, rider().get(RiderInputs.ANKLE_HEIGHT));
         assertThat(legs.knee(0).x()).isGreaterThan(legs.ankle(0).x());
     }
 
     @Test
     void theLeastKneeFlexionIsTheLeastOfAllCrankAngles() {
-        Legs legs = Legs.of(rider(), new Point(-220, 770), 170);
+        Legs legs = Legs.of(rider(), new Point(-220, 770), 170, rider().get(RiderInputs.ANKLE_HEIGHT));
         double least = 180;
         for (int i = 0; i < 36_000; i++) {
             least = Math.min(least, legs.kneeFlexionDeg(Math.toRadians(i / 100.0)));
@@ -63,7 +63,7 @@ class LinkageTest {
 
     @Test
     void theHighestThighIsTheHighestOfAllCrankAngles() {
-        Legs legs = Legs.of(rider(), new Point(-220, 770), 170);
+        Legs legs = Legs.of(rider(), new Point(-220, 770), 170, rider().get(RiderInputs.ANKLE_HEIGHT));
         double most = -9;
         for (int i = 0; i < 36_000; i++) {
             most = Math.max(most, legs.thighRad(Math.toRadians(i / 100.0)));
@@ -123,7 +123,7 @@ class LinkageTest {
     void theThighAtItsHighestIsThatOfAFineGrid() {
         // D: the law of cosines in hip, knee and ankle; the knee ahead
         for (double hipX : new double[] {-300, -220, -140, 60}) {
-            Legs legs = Legs.of(rider(), new Point(hipX, 770), 170);
+            Legs legs = Legs.of(rider(), new Point(hipX, 770), 170, rider().get(RiderInputs.ANKLE_HEIGHT));
             double most = IntStream.range(0, 100_000)
                     .mapToDouble(i -> thigh(legs, i * 2 * Math.PI / 100_000))
                     .max()

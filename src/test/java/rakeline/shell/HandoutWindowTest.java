@@ -61,7 +61,9 @@ class HandoutWindowTest {
         assertThat(Files.readString(file, StandardCharsets.UTF_8))
                 .startsWith("<!DOCTYPE html>")
                 .contains(
-                        "Why small frames get slack head angles", "<svg", "1 has no result of now. Row value, failed");
+                        "Why small frames get slack head angles",
+                        "<svg",
+                        "1 has no up-to-date result. Row value, failed");
     }
 
     @Test

@@ -143,7 +143,7 @@ class SeekTest {
         Seek seek = new Seek(Ride.of(Bikes.plain()), HEAD, Rides.target("toeRoomMm", 0), Optional.empty());
         assertThatThrownBy(seek::run)
                 .isInstanceOf(Refusal.class)
-                .hasMessageContaining("does not give what toeRoomMm needs: cranks and a shoe");
+                .hasMessageContaining("does not give what toe room (toeRoomMm) needs: cranks and a shoe");
     }
 
     @Test

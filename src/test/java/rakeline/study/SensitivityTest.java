@@ -96,7 +96,7 @@ class SensitivityTest {
                         List.of(Varied.of(Setting.of("fork.axleToCrownMm"))),
                         Rides.tracks("trailMm")))
                 .isInstanceOf(Refusal.class)
-                .hasMessageContaining("fork.axleToCrownMm is not given");
+                .hasMessageContaining("Axle to crown (fork.axleToCrownMm) is not given");
     }
 
     private static double slope(String input, String measure) {

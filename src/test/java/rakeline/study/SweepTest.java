@@ -184,7 +184,8 @@ class SweepTest {
                 held(Bikes.plain(), "frame.headAngleDeg", Steps.of(55, 84, 1), measure("trailMm"), "fork.offsetMm");
         assertThat(swept.gaps())
                 .isNotEmpty()
-                .allSatisfy(gap -> assertThat(gap.reason()).contains("fork.offsetMm", "-100..120", "trailMm"));
+                .allSatisfy(
+                        gap -> assertThat(gap.reason()).contains("no fork offset of −100..120 mm", "brings trail to"));
         assertThat(column(swept, 0).at(5)).isCloseTo(offsetFor(60), within(EXACT));
     }
 

@@ -125,6 +125,8 @@ class VocabularyTest {
             case KILOGRAM_SQUARE_METRE -> Set.of("KgM2");
             case METRE_PER_SECOND -> Set.of("Mps");
             case PER_SECOND -> Set.of("PerS");
+            case RADIAN_PER_SECOND -> Set.of("PerS");
+            case DEGREE_PER_NEWTON_METRE -> Set.of("DegPerNm");
             case SECOND -> Set.of("S");
             case NEWTON -> Set.of("N");
             case NEWTON_METRE -> Set.of("Nm");

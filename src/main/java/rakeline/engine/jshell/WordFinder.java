@@ -79,7 +79,7 @@ final class WordFinder implements Suggestions {
             plain = GENERIC.matcher(plain).replaceAll("");
         }
         String[] all = COMMA.split(
-                plain.substring(plain.indexOf('(') + 1, Math.max(plain.indexOf('(') + 1, plain.lastIndexOf(')'))));
+                plain.substring(plain.indexOf('(') + 1, Math.max(plain.indexOf('(') + 1, plain.lastIndexOf(')'))), -1);
         String meant = all[Math.min(argument, all.length - 1)];
         boolean takes = argument < all.length ? meant.startsWith("String") : meant.startsWith("String...");
         return takes ? Optional.of(meant.substring(meant.lastIndexOf(' ') + 1)) : Optional.empty();
@@ -93,7 +93,7 @@ final class WordFinder implements Suggestions {
         List<String> words = found.stream()
                 .filter(each -> each.matchesType() || !CONSTANTS.contains(each.continuation()))
                 .filter(each -> !head.endsWith(".") || !OF_ANY_OBJECT.contains(bare(each.continuation())))
-                .sorted(Comparator.comparing(each -> !each.matchesType()))
+                .sorted(Comparator.comparing(WordFinder::rank))
                 .map(SourceCodeAnalysis.Suggestion::continuation)
                 .distinct()
                 .toList();
@@ -104,6 +104,11 @@ final class WordFinder implements Suggestions {
                         .map(word -> new Suggestion(word, few ? signatures(head + word) : List.of()))
                         .toList(),
                 Set.of());
+    }
+
+    /** What fits, then what could lead there, then packages. */
+    private static int rank(SourceCodeAnalysis.Suggestion found) {
+        return found.continuation().endsWith(".") ? 2 : found.matchesType() ? 0 : 1;
     }
 
     private static String bare(String word) {

@@ -124,9 +124,11 @@ public final class ChartPainter extends FigurePainter {
 
     /** With how far it may be off, where that is known. */
     static String known(Panel panel, int step) {
-        String value = panel.quantity().formatWithUnit(panel.values().at(step));
+        double value = panel.values().at(step);
         double off = panel.off(step);
-        return Double.isFinite(off) ? value + " ± " + panel.quantity().formatWithUnit(off) : value;
+        return Double.isFinite(off)
+                ? panel.quantity().formatWithUncertainty(value, off)
+                : panel.quantity().formatWithUnit(value);
     }
 
     private String because(Panel panel, int step) {

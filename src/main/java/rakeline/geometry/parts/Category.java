@@ -35,10 +35,13 @@ public enum Category {
             case BARS ->
                 List.of(
                         needed("widthMm", "barWidthMm", Inputs.BAR_WIDTH),
-                        needed("hoodForwardMm", "hoodForwardMm", Inputs.HOOD_FORWARD),
-                        needed("hoodRiseMm", "hoodRiseMm", Inputs.HOOD_RISE),
+                        optional("hoodForwardMm", "hoodForwardMm", Inputs.HOOD_FORWARD),
+                        optional("hoodRiseMm", "hoodRiseMm", Inputs.HOOD_RISE),
                         optional("reachMm", "barReachMm", Inputs.BAR_REACH),
-                        optional("dropMm", "barDropMm", Inputs.BAR_DROP));
+                        optional("dropMm", "barDropMm", Inputs.BAR_DROP),
+                        optional("flareDeg", "barFlareDeg", Inputs.BAR_FLARE),
+                        optional("leverAheadMm", "leverAheadMm", Inputs.LEVER_AHEAD),
+                        optional("leverUpMm", "leverUpMm", Inputs.LEVER_UP));
             case COVERS -> List.of(needed("heightMm", "headsetCoverMm", Inputs.HEADSET_COVER));
             case SPACERS -> List.of(needed("heightsMm", "spacersMm", Inputs.SPACERS));
             case STEMS ->
@@ -49,7 +52,8 @@ public enum Category {
             case CRANKS ->
                 List.of(
                         needed("lengthMm", "crankLengthMm", Inputs.CRANK_LENGTH),
-                        optional("stanceWidthMm", "stanceWidthMm", Inputs.STANCE_WIDTH));
+                        optional("stanceWidthMm", "stanceWidthMm", Inputs.STANCE_WIDTH),
+                        optional("pedalStackMm", "pedalStackMm", Inputs.PEDAL_STACK));
             case FORKS ->
                 List.of(
                         needed("offsetMm", "forkOffsetMm", Inputs.FORK_OFFSET),

@@ -65,7 +65,7 @@ public final class Ledger extends JPanel implements Scrollable, Bench.View {
         addMouseListener(new MouseAdapter() {
             @Override
             public void mousePressed(MouseEvent event) {
-                if (isBlank()) {
+                if (beginning.isVisible()) {
                     begin("");
                 }
             }
@@ -73,7 +73,7 @@ public final class Ledger extends JPanel implements Scrollable, Bench.View {
         addKeyListener(new KeyAdapter() {
             @Override
             public void keyTyped(KeyEvent event) {
-                if (isBlank() && isPrintable(event)) {
+                if (beginning.isVisible() && isPrintable(event)) {
                     begin(String.valueOf(event.getKeyChar()));
                 }
             }

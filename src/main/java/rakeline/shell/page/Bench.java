@@ -25,10 +25,10 @@ public final class Bench {
     private final Function<Session.Settings, Session> sessions;
     private final Supplier<Session.Settings> preferred;
     private final List<View> views = new ArrayList<>();
-    private PageModel model = PageModel.of(Worksheet.empty("Untitled"), new Origin.New(), true);
+    private PageModel model = PageModel.of(Worksheet.empty("Untitled"), new Origin.New(), false);
     private Optional<Runner> runner = Optional.empty();
     private String greeting = "";
-    private boolean leftAlone;
+    private boolean leftAlone = true;
 
     /**
      * @param sessions starts a session; may take its time, it is called off the event thread

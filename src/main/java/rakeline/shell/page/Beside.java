@@ -52,6 +52,14 @@ public final class Beside {
         return found;
     }
 
+    /** Whether a drawing that stands beside a page is of a row that has changed, or is to change, since it was drawn. */
+    public static boolean isOld(PageModel page, Drawing drawing) {
+        return page.rows().stream()
+                .filter(row -> page.isOld(row.id()))
+                .flatMap(row -> drawings(page.standing(row.id())).stream())
+                .anyMatch(old -> old == drawing);
+    }
+
     private static int upTo(PageModel page, String id) {
         List<String> ids = page.rows().stream().map(Row::id).toList();
         return ids.indexOf(id) + 1;

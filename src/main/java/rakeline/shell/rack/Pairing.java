@@ -69,7 +69,7 @@ record Pairing(List<Bike> bikes, RackSeat seat, Optional<Wanted> contact, Option
         return List.of(
                 ComparisonTable.brief(comparison),
                 BikeDrawing.sideView(rides, at),
-                LimitTable.brief(rides, Left.of(Vocabulary.standard(), rides)));
+                LimitTable.brief(rides, Left.of(Vocabulary.standard(), rides), contact.map(Wanted::from)));
     }
 
     /** With the contact points, by stock parts unless the bike is the one whose points they are. */

@@ -13,13 +13,18 @@ final class Best {
         this.most = most;
     }
 
-    /** Whether a candidate of this rank may belong to them; spares making the others. */
-    boolean mayTake(int exceeded, double distanceMm) {
+    /** Whether a candidate of this rank belongs to them; spares making the others. */
+    boolean takes(Rank rank) {
+        return kept.size() < most || rank.compareTo(kept.element().rank()) < 0;
+    }
+
+    /** Whether any candidate that is so far beyond the tolerance can belong to them. */
+    boolean mayTake(boolean beyond, double beyondToleranceMm) {
         if (kept.size() < most) {
             return true;
         }
-        Candidate worst = kept.element();
-        return exceeded < worst.exceeded() || (exceeded == worst.exceeded() && distanceMm <= worst.distanceMm());
+        Rank worst = kept.element().rank();
+        return beyond == worst.beyond() ? beyondToleranceMm <= worst.beyondToleranceMm() : !beyond;
     }
 
     void take(Candidate candidate) {

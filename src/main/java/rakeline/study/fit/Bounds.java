@@ -20,9 +20,10 @@ import rakeline.quantity.Refusal;
 /** The limits that a fitted bike is held against: those declared with the measures, unless the stock sets others. */
 final class Bounds {
     private record Line(Measure<Geometry> measure, Limit limit) {
-        Optional<Exceeded> exceeded(Geometry geometry) {
-            return measure.read(geometry) instanceof Reading.Known known && limit.leftOf(known.value()) < 0
-                    ? Optional.of(new Exceeded(measure.quantity(), limit, limit.leftOf(known.value())))
+        Optional<Margin> margin(Geometry geometry, double uncertaintyOrNaN) {
+            double sure = Double.isNaN(uncertaintyOrNaN) ? 0 : uncertaintyOrNaN;
+            return measure.read(geometry) instanceof Reading.Known known
+                    ? Optional.of(new Margin(measure.quantity(), limit, limit.leftOf(known.value()), sure))
                     : Optional.empty();
         }
     }
@@ -46,13 +47,15 @@ final class Bounds {
         return new Bounds(stock, forkSaysItsLimit);
     }
 
-    int count(Concern concern, Geometry geometry) {
-        return exceeded(concern, geometry).size();
-    }
-
-    List<Exceeded> exceeded(Concern concern, Geometry geometry) {
-        return lines.get(concern).stream()
-                .flatMap(line -> line.exceeded(geometry).stream())
+    /** What a bike as built has left to each limit that it has a number for. */
+    List<Margin> margins(Concern concern, Geometry geometry) {
+        List<Line> all = lines.get(concern);
+        Map<String, Double> uncertainties = Errors.standardOf(
+                geometry.bike(),
+                all.stream().<Measure<Geometry>>map(Line::measure).distinct().toList());
+        return all.stream()
+                .flatMap(line ->
+                        line.margin(geometry, uncertainties.get(line.measure().key())).stream())
                 .toList();
     }
 
@@ -67,6 +70,9 @@ final class Bounds {
                 .filter(bound -> concern.measures().containsKey(bound.key()))
                 .map(bound -> new Line(concern.measures().get(bound.key()), bound.limit()))
                 .forEach(all::add);
+        if (concern == Concern.COCKPIT) {
+            all.add(new Line(FitQuantities.SPACERS_BELOW, FitQuantities.NONE_BELOW));
+        }
         return List.copyOf(all);
     }
 

@@ -1,40 +1,39 @@
 package rakeline.study.fit;
 
-import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
 import rakeline.geometry.parts.Part;
+import rakeline.quantity.Input;
 
 /**
- * A combination of parts, with what it is ranked by.
+ * A combination of parts with its rank.
  *
- * @param exceeded how many limits it is beyond
- * @param distanceMm hoods to where they are wanted
- * @param order its place among all combinations, by the parts' numbers in the order of their keys
+ * @param others posts that put the saddle on the same point, best first
  */
 record Candidate(
-        int exceeded,
-        double distanceMm,
-        long order,
+        Rank rank,
         Mount mount,
         Mount.Stack stack,
         Mount.Stem stem,
         Mount.Bar bar,
         Mount.Foot foot,
-        Mount.Seat seat)
+        Mount.Seat seat,
+        List<Mount.Seat> others)
         implements Comparable<Candidate> {
-    private static final Comparator<Candidate> BEST_FIRST = Comparator.comparingInt(Candidate::exceeded)
-            .thenComparingDouble(Candidate::distanceMm)
-            .thenComparingDouble(candidate -> candidate.stack.spacersMm())
-            .thenComparingDouble(candidate -> candidate.stem.lengthMm())
-            .thenComparingLong(Candidate::order);
+    Candidate {
+        others = List.copyOf(others);
+    }
 
     @Override
     public int compareTo(Candidate other) {
-        return BEST_FIRST.compare(this, other);
+        return rank.compareTo(other.rank);
     }
 
     Option option() {
-        return mount.option(
-                foot.geometry(),
-                Part.together(stack.cover(), stack.spacers(), stem.part(), bar.part(), foot.part(), seat.part()));
+        Map<Input, Double> parts =
+                new HashMap<>(Part.together(stack.cover(), stack.spacers(), stem.part(), foot.part(), seat.part()));
+        parts.putAll(bar.part().numbers());
+        return mount.option(this, parts);
     }
 }

@@ -7,6 +7,7 @@ import java.util.stream.Collectors;
 import rakeline.geometry.Bike;
 import rakeline.geometry.Refit;
 import rakeline.geometry.Setting;
+import rakeline.geometry.parts.Part;
 import rakeline.quantity.Decimals;
 import rakeline.quantity.Input;
 import rakeline.study.Mode;
@@ -17,7 +18,8 @@ public final class Changed {
     private Changed() {}
 
     /**
-     * The bike with other numbers, named by them.
+     * The bike with other numbers, named by them. Another reach of the bar is another bar: hoods that stand on no levers
+     * go with it.
      *
      * @throws rakeline.quantity.Refusal for an unknown key, a number out of its range, or a fork of unknown length
      */
@@ -29,7 +31,7 @@ public final class Changed {
             Map<Input, Double> way = Mode.usualFor(setting) == Mode.REDRAW ? redrawn : refitted;
             setting.inputs().forEach(input -> way.put(input, value));
         });
-        Bike drawn = bike.redraw(redrawn);
+        Bike drawn = bike.redraw(new Part(redrawn).on(bike));
         Bike changed = refitted.isEmpty() ? drawn : Refit.of(drawn, refitted).bike();
         return changed.named(bike.name() + ", " + words(changes));
     }

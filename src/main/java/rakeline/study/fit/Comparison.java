@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import rakeline.geometry.Bike;
 import rakeline.geometry.Hands;
 import rakeline.geometry.Inputs;
 import rakeline.handling.Ride;
@@ -24,6 +25,14 @@ import rakeline.study.Vocabulary;
  * @param contact whose contact points are on all of them; empty where each has its own
  */
 public record Comparison(List<Contender> contenders, Optional<String> contact, List<Row> inputs, List<Row> measures) {
+    private static final double UNCERTAINTIES_APART = 2;
+
+    /** Below this share of a number a difference is rounding in the arithmetic. */
+    private static final double NOISE = 1e-9;
+
+    private static final List<Input> FOOTING =
+            List.of(Inputs.CRANK_LENGTH, Inputs.PEDAL_STACK, Inputs.TOE_FORWARD, Inputs.SOLE);
+
     /**
      * One number of all bikes.
      *
@@ -40,9 +49,15 @@ public record Comparison(List<Contender> contenders, Optional<String> contact, L
             return says ? 100 * differences.at(bike) / values.at(0) : Double.NaN;
         }
 
-        /** Whether a difference is larger than its standard uncertainty. */
-        public boolean isLarger(int bike) {
-            return Math.abs(differences.at(bike)) > uncertainties.at(bike);
+        /** Whether this tells a bike from the first: a difference of more than twice its standard uncertainty. */
+        public boolean tellsApart(int bike) {
+            double noise = NOISE * Math.max(1, Math.abs(values.at(0)));
+            return Math.abs(differences.at(bike)) > Math.max(noise, UNCERTAINTIES_APART * uncertainties.at(bike));
+        }
+
+        /** The difference in words, as in {@code 12.3 mm lower}; empty where this does not tell the bikes apart. */
+        public String difference(int bike) {
+            return tellsApart(bike) ? Direction.words(quantity, differences.at(bike)) : "";
         }
     }
 
@@ -56,7 +71,7 @@ public record Comparison(List<Contender> contenders, Optional<String> contact, L
      * Compares.
      *
      * @param hands where the hands are: one place, or several, each with rows of its own
-     * @param sharedFoot whether shoe and contact points are the same rider's, so that their errors are shared
+     * @param sharedFoot whether shoe and cranks are the same rider's, so that their errors are shared
      * @param only the keys to compare; empty for all
      */
     public static Comparison of(
@@ -102,6 +117,30 @@ public record Comparison(List<Contender> contenders, Optional<String> contact, L
             }
         }
         return differing;
+    }
+
+    /**
+     * What of a rider's footing is not the same on all: one sentence each for cranks, pedals and shoes; none where it is
+     * what was changed.
+     */
+    public List<String> differentFooting() {
+        return changes().isEmpty()
+                ? FOOTING.stream().flatMap(input -> different(input).stream()).toList()
+                : List.of();
+    }
+
+    private Optional<String> different(Input input) {
+        List<Bike> bikes = contenders.stream()
+                .map(one -> one.ride().bike())
+                .filter(bike -> bike.has(input))
+                .toList();
+        boolean same = bikes.stream().map(bike -> bike.get(input)).distinct().count() < 2;
+        String each = bikes.stream()
+                .map(bike -> bike.name() + " " + input.quantity().said(bike.get(input)))
+                .collect(Collectors.joining(", "));
+        return same
+                ? Optional.empty()
+                : Optional.of(input.quantity().label() + " is not the same on all: " + each + ".");
     }
 
     /** What was changed of bikes that stand beside what they were made of, and in which way; empty where nothing was. */

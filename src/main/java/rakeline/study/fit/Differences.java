@@ -5,13 +5,20 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import rakeline.geometry.Bike;
+import rakeline.geometry.Inputs;
 import rakeline.handling.Ride;
+import rakeline.quantity.Input;
 import rakeline.quantity.Measure;
 import rakeline.quantity.Numbers;
 import rakeline.study.fit.Comparison.Row;
 
 /** Differences of measures against the first bike, and the standard uncertainty of each. */
 final class Differences {
+    private static final List<Input> RADII = List.of(Inputs.FRONT_RADIUS, Inputs.REAR_RADIUS);
+    private static final List<Input> WHEELS =
+            List.of(Inputs.FRONT_BEAD_SEAT, Inputs.FRONT_TYRE, Inputs.REAR_BEAD_SEAT, Inputs.REAR_TYRE);
+
     private final List<Contender> contenders;
     private final List<Errors> errors;
     private final boolean sharedContact;
@@ -62,6 +69,17 @@ final class Differences {
     private boolean isShared(String source, int bike) {
         return contenders.get(bike).origin() == contenders.get(0).origin()
                 || (sharedContact && source.startsWith("contact."))
-                || (sharedFoot && source.startsWith("shoe."));
+                || (sharedFoot && (source.startsWith("shoe.") || source.startsWith("crank.")))
+                || (source.startsWith("wheels.") && haveTheSameWheels(bike));
+    }
+
+    /** Whether both stand on the same tyres on the same rims, of which neither was measured: one nominal radius. */
+    private boolean haveTheSameWheels(int bike) {
+        Bike first = contenders.get(0).ride().bike();
+        Bike other = contenders.get(bike).ride().bike();
+        return RADII.stream()
+                        .noneMatch(radius ->
+                                first.given().has(radius) || other.given().has(radius))
+                && WHEELS.stream().allMatch(input -> first.get(input) == other.get(input));
     }
 }

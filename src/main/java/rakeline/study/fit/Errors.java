@@ -32,7 +32,7 @@ final class Errors {
         return new Errors(byMeasure);
     }
 
-    /** The standard uncertainty of each measure of a bike as built. */
+    /** The standard uncertainty of each measure of a bike as built; NaN where none is known. */
     static Map<String, Double> standardOf(Bike bike, List<Measure<Geometry>> measures) {
         List<Measure<Ride>> lifted = measures.stream()
                 .map(measure -> new Measure<Ride>(measure.quantity(), ride -> measure.read(ride.geometry())))

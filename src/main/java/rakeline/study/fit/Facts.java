@@ -56,9 +56,23 @@ final class Facts {
                 .toList();
     }
 
+    /** A post: its numbers, and what it leaves. */
+    static List<Fact> ofPost(Bike bike) {
+        List<Input> post = Category.POSTS.fields().stream()
+                .map(field -> field.inputs().get(0))
+                .toList();
+        return Stream.concat(
+                        parts(bike, BROUGHT.stream().filter(part -> post.contains(part.input()))),
+                        read(SEAT, Geometry.of(bike)))
+                .toList();
+    }
+
     private static Stream<Fact> parts(Bike bike) {
-        return BROUGHT.stream()
-                .filter(part -> bike.has(part.input()))
+        return parts(bike, BROUGHT.stream());
+    }
+
+    private static Stream<Fact> parts(Bike bike, Stream<Brought> brought) {
+        return brought.filter(part -> bike.has(part.input()))
                 .map(part -> new Fact(part.quantity(), bike.get(part.input())));
     }
 

@@ -2,6 +2,7 @@ package rakeline.study.fit;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import rakeline.geometry.Bike;
 import rakeline.geometry.Geometry;
@@ -16,20 +17,41 @@ import rakeline.quantity.Quantity;
  * @param bike the frame with these parts on it
  * @param handMiss its hoods minus where they are wanted
  * @param facts everything it is judged by, in the order in which it is shown
- * @param exceeded the limits it is beyond
+ * @param margins what is left to each limit, the tightest first
+ * @param equivalentPosts other posts of the stock that put the saddle on the same point, best first, each with its
+ *     numbers and what it leaves
  */
-public record Option(Bike bike, Point handMiss, List<Fact> facts, List<Exceeded> exceeded) {
+public record Option(
+        Bike bike, Point handMiss, List<Fact> facts, List<Margin> margins, List<List<Fact>> equivalentPosts) {
     /** A number of an option; NaN where it has none. */
     public record Fact(Quantity quantity, double value) {}
 
     public Option {
         facts = List.copyOf(facts);
-        exceeded = List.copyOf(exceeded);
+        margins = List.copyOf(margins);
+        equivalentPosts = List.copyOf(equivalentPosts);
     }
 
-    static Option of(Match match, Geometry built, Geometry foot, List<Exceeded> exceeded) {
-        Point miss = built.handPoint().orElseThrow().at().minus(match.wanted().hand());
-        return new Option(built.bike(), miss, Facts.of(match, built, foot, miss), exceeded);
+    static Option of(
+            Match match, Geometry built, Geometry foot, List<Margin> margins, List<List<Fact>> equivalentPosts) {
+        Point wanted = match.wanted().handOn(built.bike());
+        Point miss = built.handPoint().orElseThrow().at().minus(wanted);
+        return new Option(built.bike(), miss, Facts.of(match, built, foot, miss), margins, equivalentPosts);
+    }
+
+    /** The limits that it is beyond. */
+    public List<Margin> exceeded() {
+        return margins.stream().filter(Margin::isBeyond).toList();
+    }
+
+    /** Whether it is beyond none. */
+    public boolean isWithinLimits() {
+        return exceeded().isEmpty();
+    }
+
+    /** The limit to which the least is left, in units of its uncertainty; empty where none is known. */
+    public Optional<Margin> tightest() {
+        return margins.stream().findFirst();
     }
 
     /** Hoods to where they are wanted. */

@@ -3,8 +3,6 @@ package rakeline.study.fit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.function.DoubleUnaryOperator;
-import org.hipparchus.analysis.solvers.BracketingNthOrderBrentSolver;
 import rakeline.geometry.Bike;
 import rakeline.geometry.Geometry;
 import rakeline.geometry.Setting;
@@ -23,7 +21,6 @@ import rakeline.quantity.Refusal;
  */
 final class Spare {
     private static final double TOLERANCE = 1e-9;
-    private static final int EVALUATIONS = 100;
     private static final int HALVINGS = 20;
     private static final List<String> BEFORE_THE_TOE_TOUCHES =
             List.of("crank.lengthMm", "shoe.toeForwardMm", "wheels.both.tyreMm", "wheels.front.mudguardGapMm");
@@ -70,13 +67,26 @@ final class Spare {
         if (Double.isNaN(measure.read(Geometry.of(bike)).orNaN())) {
             return Double.NaN;
         }
-        DoubleUnaryOperator left = value -> left(bike, value);
         Range range = setting.quantity().accepted();
         double to = largest(bike, range.to());
-        return left.applyAsDouble(range.from()) >= 0 && left.applyAsDouble(to) <= 0
-                ? new BracketingNthOrderBrentSolver(TOLERANCE, 5)
-                        .solve(EVALUATIONS, left::applyAsDouble, range.from(), to)
-                : Double.NaN;
+        return hasRoom(bike, range.from()) && !hasRoom(bike, to) ? meeting(bike, range.from(), to) : Double.NaN;
+    }
+
+    /** By halves: in between the measure may have no value, as where the toe passes beside the tyre. */
+    private double meeting(Bike bike, double room, double none) {
+        double low = room;
+        double high = none;
+        while (high - low > TOLERANCE) {
+            double middle = (low + high) / 2;
+            boolean has = hasRoom(bike, middle);
+            low = has ? middle : low;
+            high = has ? high : middle;
+        }
+        return (low + high) / 2;
+    }
+
+    private boolean hasRoom(Bike bike, double value) {
+        return !(left(bike, value) < 0);
     }
 
     /** The largest value up to an end with which there is a bicycle, found by going half the way back. */

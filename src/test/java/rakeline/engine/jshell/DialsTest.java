@@ -222,7 +222,7 @@ class DialsTest {
         assertThat(page.state("r2")).isEqualTo(State.NOT_RUN);
         assertThat(page.message("r1"))
                 .contains("The picker \"Bike\" stands at gone.bike.json, which cannot be read, and nothing is taken in"
-                        + " its place: gone.bike.json is neither");
+                        + " its place: gone.bike.json is ");
     }
 
     @Test

@@ -35,7 +35,7 @@ class MatchAgainstPlainSearchTest {
     void theOptionsAreThoseOfThePlainSearchInItsOrder(Match match) {
         assertThat(match.all().options())
                 .extracting(MatchAgainstPlainSearchTest::ranked)
-                .containsExactlyElementsOf(PlainMatch.all(match, true).stream()
+                .containsExactlyElementsOf(PlainMatch.withoutEquivalentPosts(PlainMatch.all(match, true)).stream()
                         .map(MatchAgainstPlainSearchTest::ranked)
                         .toList());
     }
@@ -49,11 +49,15 @@ class MatchAgainstPlainSearchTest {
     }
 
     private static List<Object> ranked(Option option) {
-        return List.of(option.bike(), option.distanceMm(), option.exceeded().size());
+        return List.of(
+                option.bike(),
+                option.distanceMm(),
+                !option.isWithinLimits(),
+                option.tightest().map(Margin::inUncertainties).orElse(Double.POSITIVE_INFINITY));
     }
 
     private static List<Object> ranked(PlainMatch.Found found) {
-        return List.of(found.bike(), found.distanceMm(), found.exceeded());
+        return List.of(found.bike(), found.distanceMm(), found.beyond(), found.tightest());
     }
 
     private static List<Bike> bikes() {

@@ -177,7 +177,7 @@ class MatchTest {
     void aBikeThatSaysNothingOfHandsIsRefused() {
         assertThatThrownBy(() -> Match.of(BIKE, Bikes.plain(), STOCK))
                 .isInstanceOf(Refusal.class)
-                .hasMessageContainingAll("contact", "cockpit");
+                .hasMessageContainingAll("contact", "stem with a bar");
     }
 
     @Test

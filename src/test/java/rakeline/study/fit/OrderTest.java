@@ -33,12 +33,12 @@ class OrderTest {
 
     private static long number(Order order, int bar, int stack, int stem, int foot, int fork, int seat, int tyre) {
         return order.of(
-                new Mount.Bar(bar, null, null),
-                new Mount.Stack(stack, null, null, 0, 0, null, 0),
-                new Mount.Stem(stem, null, 0, 0, null),
-                new Mount.Foot(foot, null, null, 0),
+                new Mount.Bar(bar, null, null, 0),
+                new Mount.Stack(stack, null, null, 0, 0, null, null),
+                new Mount.Stem(stem, null, 0, 0, null, 0),
+                new Mount.Foot(foot, null, null, null, null, List.of()),
                 fork,
-                new Mount.Seat(seat, null, 0),
+                new Mount.Seat(seat, null, null),
                 tyre);
     }
 

@@ -8,6 +8,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
+import java.util.Set;
+import rakeline.geometry.Inputs;
 import rakeline.geometry.parts.Category;
 import rakeline.geometry.parts.Field;
 import rakeline.geometry.parts.Part;
@@ -17,6 +19,9 @@ import rakeline.quantity.Input;
 
 /** Stocks for tests. */
 public final class Stocks {
+    private static final Set<Input> HOODS = Set.of(Inputs.HOOD_FORWARD, Inputs.HOOD_RISE);
+    private static final Set<Input> LEVERS = Set.of(Inputs.LEVER_AHEAD, Inputs.LEVER_UP);
+
     private Stocks() {}
 
     /** Parts of one category, each the category's first numbers in order. */
@@ -77,7 +82,11 @@ public final class Stocks {
 
     private static Part part(Category category, Random random) {
         Map<Input, Double> numbers = new HashMap<>();
+        Set<Input> left = random.nextBoolean() ? LEVERS : HOODS;
         for (Field field : category.fields()) {
+            if (field.inputs().stream().anyMatch(left::contains)) {
+                continue;
+            }
             double value = usual(field.option()) + random.nextInt(9) - 4;
             field.inputs().forEach(input -> numbers.put(input, value));
         }
@@ -89,6 +98,10 @@ public final class Stocks {
                         Map.entry("barWidthMm", 400.0),
                         Map.entry("hoodForwardMm", 110.0),
                         Map.entry("hoodRiseMm", 15.0),
+                        Map.entry("leverAheadMm", 36.0),
+                        Map.entry("leverUpMm", 15.0),
+                        Map.entry("barFlareDeg", 8.0),
+                        Map.entry("pedalStackMm", 12.0),
                         Map.entry("barReachMm", 75.0),
                         Map.entry("barDropMm", 120.0),
                         Map.entry("headsetCoverMm", 8.0),
