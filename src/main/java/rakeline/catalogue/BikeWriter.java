@@ -37,6 +37,15 @@ public final class BikeWriter {
     }
 
     /**
+     * The whole file as text, lines ended by line feeds.
+     *
+     * @throws Refusal where the file could not be read again
+     */
+    public static String text(Bike bike) {
+        return new String(write(bike), StandardCharsets.UTF_8);
+    }
+
+    /**
      * The whole file, lines ended by line feeds.
      *
      * @throws Refusal where the file could not be read again

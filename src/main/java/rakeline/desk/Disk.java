@@ -112,6 +112,11 @@ final class Disk implements FileLayer {
     }
 
     @Override
+    public void rename(Path from, Path to) throws IOException {
+        Files.move(from, to);
+    }
+
+    @Override
     public void delete(Path file) throws IOException {
         Files.deleteIfExists(file);
     }

@@ -46,6 +46,9 @@ interface FileLayer {
     /** At once: whoever looks sees the old or the new file. */
     void replace(Path from, Path to) throws IOException;
 
+    /** At once, where no file has that name. */
+    void rename(Path from, Path to) throws IOException;
+
     void delete(Path file) throws IOException;
 
     /** Until the folder's list of names is on the disk itself, where the system can do that. */

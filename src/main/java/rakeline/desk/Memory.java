@@ -3,6 +3,7 @@ package rakeline.desk;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import rakeline.desk.Preferences.Theme;
@@ -113,14 +114,40 @@ public final class Memory {
                 piece.member("columns").each(Piece::text),
                 piece.member("lengths").text(),
                 piece.member("open").flag(),
+                optional(piece, "chosen").map(Memory::readChosen).orElseGet(RackView.Chosen::first),
+                optional(piece, "bikes").map(bikes -> bikes.each(Piece::text)).orElse(List.of()),
                 piece.member("unfinished").each(Memory::readUnfinished));
+    }
+
+    /** What a file of an earlier version does not have. */
+    private static Optional<Piece> optional(Piece piece, String name) {
+        return Optional.ofNullable(piece.members().get(name));
+    }
+
+    private static RackView.Chosen readChosen(Piece piece) {
+        return new RackView.Chosen(
+                piece.member("rider").text(),
+                piece.member("hands").text(),
+                piece.member("contact").text(),
+                piece.member("parts").text(),
+                piece.member("at").text(),
+                piece.member("onlyColumns").flag());
     }
 
     private static RackView.Unfinished readUnfinished(Piece piece) {
         Map<String, Double> numbers = new LinkedHashMap<>();
         piece.member("numbers").members().forEach((key, number) -> numbers.put(key, number.number()));
+        Map<String, String> open = new LinkedHashMap<>();
+        optional(piece, "cells").ifPresent(cells -> cells.members().forEach((key, text) -> open.put(key, text.text())));
         return new RackView.Unfinished(
-                piece.member("file").text(), piece.member("name").text(), numbers);
+                piece.member("file").text(),
+                piece.member("name").text(),
+                numbers,
+                open,
+                optional(piece, "written").map(Piece::text).orElse(""),
+                optional(piece, "before")
+                        .map(before -> before.each(Piece::text))
+                        .orElse(List.of()));
     }
 
     private static Map<String, Object> writeRack(RackView rack) {
@@ -128,11 +155,30 @@ public final class Memory {
         keys.put("columns", rack.columns());
         keys.put("lengths", rack.lengths());
         keys.put("open", rack.isOpen());
+        keys.put("chosen", write(rack.chosen()));
+        keys.put("bikes", rack.bikes());
         keys.put("unfinished", rack.unfinished().stream().map(Memory::write).toList());
         return keys;
     }
 
+    private static Map<String, Object> write(RackView.Chosen chosen) {
+        return Map.of(
+                "rider", chosen.rider(),
+                "hands", chosen.hands(),
+                "contact", chosen.contact(),
+                "parts", chosen.parts(),
+                "at", chosen.at(),
+                "onlyColumns", chosen.onlyColumns());
+    }
+
     private static Map<String, Object> write(RackView.Unfinished bike) {
-        return Map.of("file", bike.file(), "name", bike.name(), "numbers", bike.numbers());
+        Map<String, Object> keys = new LinkedHashMap<>();
+        keys.put("file", bike.file());
+        keys.put("name", bike.name());
+        keys.put("numbers", bike.numbers());
+        keys.put("cells", bike.open());
+        keys.put("written", bike.written());
+        keys.put("before", bike.before());
+        return keys;
     }
 }

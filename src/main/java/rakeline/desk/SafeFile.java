@@ -185,6 +185,22 @@ public final class SafeFile {
                 .toList();
     }
 
+    /**
+     * Gives a file another name in its folder.
+     *
+     * @throws Refusal where that name is taken, or the disk does not do it; then the file is where it was
+     */
+    public void rename(Path from, Path to) {
+        if (files.exists(to)) {
+            throw new Refusal(to + " is there already; accepted is a name that no file has.");
+        }
+        Trouble.writing(from, () -> {
+            files.rename(from, to);
+            return to;
+        });
+        forceNames(to.getParent());
+    }
+
     /** Takes away a file that was written here. */
     void delete(Path file) {
         Trouble.writing(file, () -> {

@@ -66,7 +66,7 @@ public final class Bike implements BikeOrRide {
         return bike.built();
     }
 
-    /** Itself. */
+    /** The bicycle itself, as a bicycle without a rider is asked. */
     @Override
     public Bike bike() {
         return this;
@@ -82,6 +82,7 @@ public final class Bike implements BikeOrRide {
         return resolved.get(input);
     }
 
+    /** Whether an input has a value, given or by default. */
     public boolean has(Input input) {
         return !Double.isNaN(get(input));
     }

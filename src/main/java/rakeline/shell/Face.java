@@ -28,8 +28,8 @@ import rakeline.shell.ledger.Ledger;
 import rakeline.shell.look.Look;
 import rakeline.shell.look.Pile;
 import rakeline.shell.page.Bench;
-import rakeline.shell.rack.RackDesk;
 import rakeline.shell.rack.RackPane;
+import rakeline.shell.rack.RackStore;
 
 /** All that stands in the window, in one look: where there is room side by side, else with keys and tabs. */
 final class Face extends JPanel {
@@ -64,7 +64,7 @@ final class Face extends JPanel {
             Look look,
             Bench bench,
             CodeHelp help,
-            RackDesk desk,
+            RackStore desk,
             Runnable turnRack,
             Consumer<Shelf.Item> open,
             Runnable showFigure) {

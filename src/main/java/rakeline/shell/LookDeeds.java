@@ -6,7 +6,7 @@ import java.util.function.UnaryOperator;
 import rakeline.desk.Preferences;
 import rakeline.desk.Preferences.Theme;
 import rakeline.shell.page.Bench;
-import rakeline.shell.rack.RackDesk;
+import rakeline.shell.rack.RackStore;
 
 /** What a person can prefer, with its keys. */
 final class LookDeeds {
@@ -15,14 +15,14 @@ final class LookDeeds {
     private final Bench bench;
     private final Taste taste;
     private final Vault vault;
-    private final RackDesk rack;
+    private final RackStore rack;
     private final Supplier<Face> face;
     private final Runnable rebuild;
 
     /**
      * @param rebuild builds all views anew, in the look that is preferred now
      */
-    LookDeeds(Bench bench, Taste taste, Vault vault, RackDesk rack, Supplier<Face> face, Runnable rebuild) {
+    LookDeeds(Bench bench, Taste taste, Vault vault, RackStore rack, Supplier<Face> face, Runnable rebuild) {
         this.bench = bench;
         this.taste = taste;
         this.vault = vault;
@@ -57,7 +57,7 @@ final class LookDeeds {
                         taste.look(),
                         vault.places().worksheets(),
                         taste.preferences(),
-                        rack.model().lengths())
+                        rack.state().lengths())
                 .ask(face.get())
                 .ifPresent(chosen -> {
                     rack.in(chosen.lengths());

@@ -5,17 +5,17 @@ import java.util.function.Supplier;
 import rakeline.desk.RackView;
 import rakeline.shell.page.Background;
 import rakeline.shell.page.Bench;
-import rakeline.shell.rack.RackDesk;
 import rakeline.shell.rack.RackHand;
+import rakeline.shell.rack.RackStore;
 
 /** Opens the rack and closes it, and remembers which. */
 final class RackDoor {
     private final Bench bench;
-    private final RackDesk rack;
+    private final RackStore rack;
     private final Remembered<RackView> view;
     private final Supplier<Face> face;
 
-    RackDoor(Bench bench, RackDesk rack, Remembered<RackView> view, Supplier<Face> face) {
+    RackDoor(Bench bench, RackStore rack, Remembered<RackView> view, Supplier<Face> face) {
         this.bench = bench;
         this.rack = rack;
         this.view = view;

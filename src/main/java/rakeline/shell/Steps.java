@@ -2,15 +2,15 @@ package rakeline.shell;
 
 import java.util.function.BooleanSupplier;
 import rakeline.shell.page.Bench;
-import rakeline.shell.rack.RackDesk;
+import rakeline.shell.rack.RackStore;
 
 /** Undo and redo where the person is: of numbers while the focus is on the rack, of the page elsewhere. */
 final class Steps {
     private final Bench bench;
-    private final RackDesk rack;
+    private final RackStore rack;
     private final BooleanSupplier onRack;
 
-    Steps(Bench bench, RackDesk rack, BooleanSupplier onRack) {
+    Steps(Bench bench, RackStore rack, BooleanSupplier onRack) {
         this.bench = bench;
         this.rack = rack;
         this.onRack = onRack;

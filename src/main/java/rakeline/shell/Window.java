@@ -30,7 +30,7 @@ import rakeline.shell.look.Theme;
 import rakeline.shell.page.Background;
 import rakeline.shell.page.Bench;
 import rakeline.shell.page.PageModel;
-import rakeline.shell.rack.RackDesk;
+import rakeline.shell.rack.RackStore;
 import rakeline.shell.show.Show;
 
 /** The one window: a page on a bench, its menus and keys, its look. To be used on the event thread. */
@@ -48,7 +48,7 @@ public final class Window {
     private final CodeHelp help;
     private final Rescue rescue;
     private final HandoutMaker handouts;
-    private final RackDesk rack;
+    private final RackStore rack;
     private final RackDoor door;
     private final LookDeeds looks;
     private final HelpDeeds helps;
@@ -78,7 +78,7 @@ public final class Window {
         Remembered<RackView> rackView =
                 new Remembered<>(Memory.rack(vault.disk(), vault.places()), background, RackView.first());
         rackView.recall(bench::noticeWhenOpened);
-        rack = new RackDesk(
+        rack = new RackStore(
                 bench,
                 new RackHost(
                         bench,

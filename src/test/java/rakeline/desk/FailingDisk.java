@@ -128,6 +128,12 @@ final class FailingDisk implements FileLayer {
     }
 
     @Override
+    public void rename(Path from, Path to) throws IOException {
+        step("rename");
+        real.rename(from, to);
+    }
+
+    @Override
     public void delete(Path file) throws IOException {
         step("delete");
         real.delete(file);

@@ -10,9 +10,10 @@ import java.util.regex.Pattern;
 /**
  * A wheel or tyre by one of its names: 622, 700c, 28-622, 700x28c, 650b × 47, 29".
  *
- * @param beadSeatMm source: ISO 5775, read in a secondary copy; the trade's names by common practice
+ * @param beadSeatMm diameter of the bead seat in millimetres; source: ISO 5775, read in a secondary copy; the trade's names by common practice
+ * @param tyreMm the tyre's width in millimetres, where the name says it
  */
-record WheelName(double beadSeatMm, Optional<BigDecimal> tyreMm) {
+public record WheelName(double beadSeatMm, Optional<BigDecimal> tyreMm) {
     private static final Map<String, Integer> NAMES = Map.ofEntries(
             Map.entry("700c", 622),
             Map.entry("700", 622),
@@ -32,7 +33,7 @@ record WheelName(double beadSeatMm, Optional<BigDecimal> tyreMm) {
             Pattern.compile("(700c?|650b|650c|29(?:er)?)\\s*[x×]\\s*(\\d{2,3}(?:\\.\\d+)?)\\s*(?:c|mm)?");
 
     /** The wheel of a name; empty where it is none that is known. */
-    static Optional<WheelName> of(String text) {
+    public static Optional<WheelName> of(String text) {
         String name = text.strip()
                 .toLowerCase(Locale.ROOT)
                 .replaceAll("(\"|″|''| ?in| ?mm)$", "")

@@ -67,7 +67,7 @@ final class GripKeys {
                 .ifPresent(handles -> handles.bound(grip).ifPresent(bound -> {
                     int along = grip.sense(dx, dy);
                     int steps = along == 0 ? dx - dy : along;
-                    handles.move(grip, bound.value() + steps * bound.step());
+                    handles.move(grip, handles.along(grip, bound, steps));
                     tell();
                 })));
         return taken.isPresent();

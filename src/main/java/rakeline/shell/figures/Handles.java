@@ -23,6 +23,11 @@ public interface Handles {
     /** Why a grip stands for none, as a whole sentence. */
     String whyNot(Grip grip);
 
+    /** Where so many steps of a key lead: up for a positive number, down for a negative one. */
+    default double along(Grip grip, Bound bound, int steps) {
+        return bound.value() + steps * bound.step();
+    }
+
     /** Moves it to the nearest of its places. */
     void move(Grip grip, double value);
 

@@ -29,6 +29,7 @@ public final class Bench {
     private Optional<Runner> runner = Optional.empty();
     private String greeting = "";
     private boolean leftAlone = true;
+    private int openings;
 
     /**
      * @param sessions starts a session; may take its time, it is called off the event thread
@@ -41,6 +42,11 @@ public final class Bench {
 
     public PageModel model() {
         return model;
+    }
+
+    /** How many pages were opened so far, so that one can be told from the next. */
+    public int openings() {
+        return openings;
     }
 
     /** Adds a view, which is shown the model at once. */
@@ -68,6 +74,7 @@ public final class Bench {
     public void open(Worksheet page, Origin origin, boolean allowed) {
         stopSession();
         leftAlone = false;
+        openings++;
         become(PageModel.of(page, origin, allowed).noticing(greeting));
         greeting = "";
         if (allowed) {

@@ -20,13 +20,13 @@ import rakeline.shell.look.TextChange;
  * it is left, with one sentence that says what is accepted.
  */
 final class CellWriter extends AbstractCellEditor implements TableCellEditor {
-    private final transient RackDesk desk;
+    private final transient RackStore store;
     private final transient RackGrid grid;
     private final transient Consumer<String> said;
     private final JTextField field = new Wide();
     private String opened = "";
-    private int row;
-    private int column;
+    private String id = "";
+    private transient RackColumn column = RackColumn.of(RackChoices.USUAL.get(0));
     private boolean filling;
 
     /** As wide as its cell, and wider where what is typed asks for it. */
@@ -40,8 +40,8 @@ final class CellWriter extends AbstractCellEditor implements TableCellEditor {
     /**
      * @param said hears the sentence, and the empty text where there is none
      */
-    CellWriter(Look look, RackDesk desk, RackGrid grid, Consumer<String> said) {
-        this.desk = desk;
+    CellWriter(Look look, RackStore store, RackGrid grid, Consumer<String> said) {
+        this.store = store;
         this.grid = grid;
         this.said = said;
         field.setName("rack cell");
@@ -65,14 +65,18 @@ final class CellWriter extends AbstractCellEditor implements TableCellEditor {
     @Override
     public Component getTableCellEditorComponent(
             JTable table, Object value, boolean isSelected, int atRow, int atColumn) {
-        row = atRow;
-        column = atColumn;
-        opened = desk.model().shown(grid.row(row), grid.column(column));
+        RackBike row = grid.row(atRow);
+        id = row.id();
+        column = grid.column(atColumn);
+        opened = store.state()
+                .open(id, column.key())
+                .map(RackState.OpenCell::text)
+                .orElseGet(() -> store.state().shown(row, column));
         filling = true;
         field.setText(opened);
         filling = false;
         field.putClientProperty("JComponent.outline", null);
-        field.getAccessibleContext().setAccessibleName(grid.row(row).name() + ", " + grid.getColumnName(column));
+        field.getAccessibleContext().setAccessibleName(row.name() + ", " + grid.getColumnName(atColumn));
         return field;
     }
 
@@ -87,48 +91,49 @@ final class CellWriter extends AbstractCellEditor implements TableCellEditor {
         return field.getText();
     }
 
-    /** Counts at once where it can stand; whoever types a number digit by digit is not told of each. */
+    /** The measures follow at once where it can stand; whoever types a number digit by digit is not told of each. */
     private void typed() {
         if (!filling) {
+            tell();
             try {
-                take();
+                check();
             } catch (Refusal notYet) {
                 field.putClientProperty("JComponent.outline", "warning");
             }
         }
     }
 
-    private void take() {
-        if (row < grid.getRowCount()) {
-            desk.type(grid.row(row).id(), grid.column(column), field.getText());
-            field.putClientProperty("JComponent.outline", null);
-            said.accept("");
-        }
+    private void tell() {
+        store.tell(new RackEvent.Typed(id, column.key(), field.getText()));
+    }
+
+    private void check() {
+        store.state()
+                .bike(id)
+                .ifPresent(bike -> bike.draft()
+                        .typed(column, field.getText(), store.state().lengths()));
+        field.putClientProperty("JComponent.outline", null);
+        said.accept("");
     }
 
     @Override
     public boolean stopCellEditing() {
         try {
-            take();
+            check();
         } catch (Refusal refusal) {
             field.putClientProperty("JComponent.outline", "error");
             said.accept(refusal.getMessage());
             return false;
         }
-        desk.leave();
+        tell();
+        store.tell(new RackEvent.Left(id, column.key()));
         return super.stopCellEditing();
     }
 
-    /** Back to the number that stood there when the field was opened. */
+    /** Back to the number that stands there. */
     @Override
     public void cancelCellEditing() {
-        if (row < grid.getRowCount()) {
-            filling = true;
-            field.setText(opened);
-            filling = false;
-            take();
-        }
-        desk.leave();
+        store.tell(new RackEvent.Cancelled(id, column.key()));
         said.accept("");
         super.cancelCellEditing();
     }

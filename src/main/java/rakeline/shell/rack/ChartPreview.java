@@ -2,6 +2,7 @@ package rakeline.shell.rack;
 
 import java.awt.BorderLayout;
 import java.awt.Component;
+import java.awt.Container;
 import java.awt.Dimension;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -10,11 +11,14 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import javax.swing.JButton;
 import javax.swing.JLabel;
+import javax.swing.JOptionPane;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import javax.swing.JTextArea;
 import javax.swing.JTextField;
+import javax.swing.SwingUtilities;
 import net.miginfocom.swing.MigLayout;
 import rakeline.catalogue.chart.ChartFile;
 import rakeline.catalogue.chart.ChartImport;
@@ -33,6 +37,7 @@ import rakeline.shell.look.Words;
 
 /** What was understood of a chart, before anything is kept of it; what the chart lacks can be said here for every size. */
 final class ChartPreview extends JPanel {
+    private static final String PUT = "Put them on the rack";
     private static final Set<Input> SOLVED = Set.of(Inputs.STACK, Inputs.REACH, Inputs.BB_DROP);
 
     /** Units that read badly behind "in". */
@@ -63,6 +68,7 @@ final class ChartPreview extends JPanel {
         scroll.getVerticalScrollBar().setUnitIncrement(look.space(8));
         add(scroll, BorderLayout.CENTER);
         show(first);
+        addHierarchyListener(event -> offer());
     }
 
     /**
@@ -74,8 +80,8 @@ final class ChartPreview extends JPanel {
     static Optional<List<Bike>> ask(Component over, Look look, byte[] bytes, String file) {
         ChartPreview preview = new ChartPreview(look, bytes, file, read(bytes, file, "", Map.of()));
         preview.fields.values().stream().findFirst().ifPresent(Ask::first);
-        boolean taken = Ask.among(over, preview, "What was understood", 0, "Put them on the rack", "Cancel") == 0;
-        return taken ? Optional.of(preview.chart.isWhole() ? preview.chart.bikes() : List.of()) : Optional.empty();
+        boolean taken = Ask.among(over, preview, "What was understood", 0, PUT, "Cancel") == 0;
+        return taken ? Optional.of(preview.chart.bikes()) : Optional.empty();
     }
 
     private static ChartImport read(byte[] bytes, String file, String series, Map<Input, Double> set) {
@@ -138,7 +144,15 @@ final class ChartPreview extends JPanel {
         found.removeAll();
         now.doubts().forEach(doubt -> say(doubt.sentence(), true));
         if (!now.isWhole()) {
-            say("Nothing is put on the rack while a cell is doubtful or a number is missing.", true);
+            say(
+                    now.bikes().isEmpty()
+                            ? "No size can be put on the rack while a cell of each is doubtful or a number is missing."
+                            : "On the rack go "
+                                    + String.join(
+                                            ", ",
+                                            now.bikes().stream().map(Bike::name).toList())
+                                    + "; the others stay away.",
+                    true);
         }
         if (!now.bikes().isEmpty()) {
             FigureView table = new FigureView(look);
@@ -147,9 +161,27 @@ final class ChartPreview extends JPanel {
         }
         Stream.concat(now.understood().stream().map(ChartPreview::words), now.notes().stream())
                 .forEach(words -> say(words, false));
+        offer();
         now.leftOut().forEach(heading -> say("Left out: " + heading.sentence(), false));
         found.revalidate();
         found.repaint();
+    }
+
+    /** What puts the sizes on the rack can be pressed as long as there is one. */
+    private void offer() {
+        if (SwingUtilities.getAncestorOfClass(JOptionPane.class, this) instanceof JOptionPane asked) {
+            enable(asked, chart.bikes().isEmpty());
+        }
+    }
+
+    private static void enable(Container in, boolean isEmpty) {
+        for (Component part : in.getComponents()) {
+            if (part instanceof JButton button && PUT.equals(button.getText())) {
+                button.setEnabled(!isEmpty);
+            } else if (part instanceof Container inner) {
+                enable(inner, isEmpty);
+            }
+        }
     }
 
     private static String words(ChartImport.Understood heading) {

@@ -18,20 +18,20 @@ final class HeadView extends JLabel implements TableCellRenderer {
     private static final int LINES = 3;
 
     private final transient Look look;
-    private final transient RackDesk desk;
-    private transient RackColumn column = RackColumn.of(RackModel.USUAL.get(0));
+    private final transient RackStore store;
+    private transient RackColumn column = RackColumn.of(RackChoices.USUAL.get(0));
 
-    HeadView(Look look, RackDesk desk) {
+    HeadView(Look look, RackStore store) {
         this.look = look;
-        this.desk = desk;
+        this.store = store;
         putClientProperty("html.disable", true);
     }
 
     @Override
     public Component getTableCellRendererComponent(
             JTable table, Object value, boolean isSelected, boolean hasFocus, int row, int index) {
-        column = desk.model().columns().get(index);
-        String spoken = column.heading(desk.model().lengths()) + (column.isTyped() ? "" : ", computed");
+        column = store.state().columns().get(index);
+        String spoken = column.heading(store.state().lengths()) + (column.isTyped() ? "" : ", computed");
         setText(spoken);
         setToolTipText(column.quantity().definition() + " (" + column.key() + ")");
         getAccessibleContext().setAccessibleName(spoken);
@@ -39,7 +39,7 @@ final class HeadView extends JLabel implements TableCellRenderer {
     }
 
     private String foot() {
-        return column.unitIn(desk.model().lengths()) + (column.isTyped() ? "" : ", computed");
+        return column.unitIn(store.state().lengths()) + (column.isTyped() ? "" : ", computed");
     }
 
     /** The width that a column's head needs, in pixels. */

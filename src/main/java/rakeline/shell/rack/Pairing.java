@@ -31,8 +31,15 @@ import rakeline.study.fit.Wanted;
  * @param contact whose contact points are put on all; empty for each bike's own
  * @param stock parts that the hands are matched with; empty to leave stem and spacers as they are
  * @param only the keys of the numbers that are compared; empty for all
+ * @param lengths the unit in which lengths are shown
  */
-record Pairing(List<Bike> bikes, RackSeat seat, Optional<Wanted> contact, Optional<Stock> stock, List<String> only) {
+record Pairing(
+        List<Bike> bikes,
+        RackSeat seat,
+        Optional<Wanted> contact,
+        Optional<Stock> stock,
+        List<String> only,
+        LengthUnit lengths) {
     private static final int OPTIONS = 10;
 
     /** What a match found for one bike: the table of the options, and the bikes that they make. */
@@ -54,8 +61,7 @@ record Pairing(List<Bike> bikes, RackSeat seat, Optional<Wanted> contact, Option
      * @throws java.util.concurrent.CancellationException where the progress does not go on
      */
     List<Figure> compared(BikeDrawing.At at, Progress progress) {
-        List<Ride> rides =
-                each((bike, part) -> seat.on(fitted(bike, part)), progress).toList();
+        List<Ride> rides = each(this::ride, progress).toList();
         List<Contender> contenders = IntStream.range(0, rides.size())
                 .mapToObj(i -> new Contender(rides.get(i), i))
                 .toList();
@@ -72,9 +78,11 @@ record Pairing(List<Bike> bikes, RackSeat seat, Optional<Wanted> contact, Option
                 LimitTable.brief(rides, Left.of(Vocabulary.standard(), rides), contact.map(Wanted::from)));
     }
 
-    /** With the contact points, by stock parts unless the bike is the one whose points they are. */
-    private Bike fitted(Bike bike, Progress progress) {
-        return contact.map(points -> fitted(bike, points, progress)).orElse(bike);
+    /** With the shoe of whoever rides, and the contact points, by stock parts unless the bike is the one whose they are. */
+    private Ride ride(Bike bike, Progress progress) {
+        Ride ridden = seat.on(bike);
+        return contact.map(points -> ridden.on(fitted(seat.shod(bike), points, progress)))
+                .orElse(ridden);
     }
 
     private <T> Stream<T> each(BiFunction<Bike, Progress, T> work, Progress progress) {
@@ -106,10 +114,19 @@ record Pairing(List<Bike> bikes, RackSeat seat, Optional<Wanted> contact, Option
     }
 
     private Options matched(Bike bike, Wanted points, Stock parts, Progress progress) {
-        Matched matched = new Match(bike, points, Geometry.of(bike, seat.hands()), parts).best(OPTIONS, progress);
+        Bike shod = seat.shod(bike);
+        Matched matched = new Match(shod, points, Geometry.of(shod, seat.hands()), parts).best(OPTIONS, progress);
         return new Options(
                 bike,
                 MatchTable.brief(matched),
-                matched.options().stream().map(Option::named).toList());
+                matched.options().stream()
+                        .map(option -> made(bike, shod, points, option))
+                        .toList());
+    }
+
+    /** The bike with an option's parts and the points wanted, its shoe as it was: a rider's is not the bike's. */
+    private static Bike made(Bike bike, Bike shod, Wanted points, Option option) {
+        BikeDraft parts = BikeDraft.of(bike).changed(BikeDraft.of(shod), BikeDraft.of(option.named()));
+        return points.on(parts.bike().orElseThrow());
     }
 }

@@ -4,8 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
+import java.util.function.UnaryOperator;
 import javax.swing.JCheckBox;
 import javax.swing.JComboBox;
+import javax.swing.JLabel;
 import rakeline.catalogue.Bundled;
 import rakeline.catalogue.PartsFile;
 import rakeline.figure.BikeDrawing;
@@ -13,34 +15,40 @@ import rakeline.geometry.Bike;
 import rakeline.geometry.parts.Stock;
 import rakeline.quantity.Refusal;
 import rakeline.shell.look.Look;
+import rakeline.shell.look.Words;
 import rakeline.study.fit.Wanted;
 
 /** How bikes are put side by side: whose contact points, which stock parts, drawn over each other where, all or the table's. */
 final class PairingChoice {
-    private final RackDesk desk;
-    private final JComboBox<Choice<Optional<Wanted>>> contact = new JComboBox<>();
-    private final JComboBox<Choice<Optional<Stock>>> parts = new JComboBox<>();
+    private final RackStore store;
+    private final JComboBox<Choice<RackChoices.Contact>> contact = new JComboBox<>();
+    private final JComboBox<Choice<String>> parts = new JComboBox<>();
     private final JComboBox<BikeDrawing.At> at = new JComboBox<>(BikeDrawing.At.values());
     private final JCheckBox only = new JCheckBox("Only the table's columns");
-    private final Runnable chosen;
+    private final JLabel shoe;
     private final Filling filling = new Filling();
     private final Troubles troubles;
+    private List<BikeFiles.Choosable<Stock>> stocks = List.of();
 
-    /** @param chosen told when the person chooses another */
-    PairingChoice(RackDesk desk, Runnable chosen) {
-        this.desk = desk;
-        troubles = new Troubles(desk::say);
-        this.chosen = chosen;
+    PairingChoice(Look look, RackStore store) {
+        this.store = store;
+        troubles = new Troubles(store::say);
         only.setName("rack only");
         only.setOpaque(false);
-        contact.addActionListener(event -> tell());
-        parts.addActionListener(event -> tell());
-        at.addActionListener(event -> tell());
-        only.addActionListener(event -> tell());
+        shoe = Words.line("", look.softText(), look.ink());
+        shoe.setName("rack shoe");
+        contact.addActionListener(event -> chosen(choices -> choices.with(value(contact))));
+        parts.addActionListener(event -> chosen(choices -> choices.withParts(value(parts))));
+        at.addActionListener(event -> chosen(choices -> choices.drawn(at.getItemAt(at.getSelectedIndex()))));
+        only.addActionListener(event -> chosen(choices -> choices.comparing(only.isSelected())));
     }
 
-    private void tell() {
-        filling.chosen(chosen);
+    private static <T> T value(JComboBox<Choice<T>> box) {
+        return box.getItemAt(Math.max(0, box.getSelectedIndex())).value();
+    }
+
+    private void chosen(UnaryOperator<RackChoices> change) {
+        filling.chosen(() -> store.choose(change));
     }
 
     Lines line(Look look) {
@@ -49,60 +57,98 @@ final class PairingChoice {
         line.labelled("Stock parts", parts, "rack parts");
         line.labelled("Drawn over each other at", at, "rack at");
         line.add(only);
+        line.add(shoe);
         return line;
-    }
-
-    BikeDrawing.At at() {
-        return at.getItemAt(at.getSelectedIndex());
     }
 
     /** What is asked of bikes, as it is chosen now. */
     Pairing of(List<Bike> bikes) {
-        Choice<Optional<Wanted>> points = contact.getItemAt(Math.max(0, contact.getSelectedIndex()));
-        Choice<Optional<Stock>> some = parts.getItemAt(Math.max(0, parts.getSelectedIndex()));
-        List<String> keys = only.isSelected()
-                ? desk.model().columns().stream().map(RackColumn::key).toList()
+        RackChoices choices = store.state().choices();
+        List<String> keys = choices.onlyColumns()
+                ? choices.columns().stream().map(RackColumn::key).toList()
                 : List.of();
-        return new Pairing(
-                bikes,
-                desk.seat(),
-                points == null ? Optional.empty() : points.value(),
-                some == null ? Optional.empty() : some.value(),
-                keys);
+        return new Pairing(bikes, choices.seat(), wanted(choices), stock(choices.parts()), keys, choices.lengths());
+    }
+
+    private Optional<Stock> stock(String path) {
+        return stocks.stream()
+                .filter(one -> one.path().equals(path))
+                .map(BikeFiles.Choosable::thing)
+                .findFirst();
+    }
+
+    private Optional<Wanted> wanted(RackChoices choices) {
+        return switch (choices.contact().whose()) {
+            case OWN -> Optional.empty();
+            case RIDER -> choices.rider().flatMap(rider -> given(() -> Wanted.of(rider)));
+            case BIKE ->
+                store.rows().stream()
+                        .filter(choices.contact()::isOf)
+                        .findFirst()
+                        .flatMap(RackBike::bike)
+                        .flatMap(bike -> given(() -> Wanted.of(bike)));
+        };
+    }
+
+    /** A bike without contact points and bar has none to offer, and says so in its cells. */
+    private static Optional<Wanted> given(Supplier<Wanted> points) {
+        try {
+            return Optional.of(points.get());
+        } catch (Refusal saysNowhere) {
+            return Optional.empty();
+        }
     }
 
     /** Offers the stock parts whose files lie in the folders now, and those that come with the program. */
     void listParts() {
-        RackFiles files = desk.files();
-        desk.host()
+        BikeFiles files = store.files();
+        store.host()
                 .aside(
                         () -> files.offered(Bundled.PARTS, PartsFile.SIZE_LIMIT, PartsFile::read),
                         this::listParts,
-                        desk::say);
+                        store::say);
     }
 
-    private void listParts(RackFiles.Offered<Stock> offered) {
-        List<Choice<Optional<Stock>>> all = new ArrayList<>();
-        all.add(new Choice<>("none: stem and spacers stay", Optional.empty()));
-        offered.things().forEach(one -> all.add(new Choice<>(one.name(), Optional.of(one))));
-        filling.fill(() -> Choice.fill(parts, all));
+    private void listParts(BikeFiles.Offered<Stock> offered) {
+        stocks = offered.things();
+        refresh();
         troubles.say(offered.troubles());
     }
 
-    /** Offers the contact points of the bikes that are on the rack now, and of the rider. */
+    /** Shows what can be chosen now, and what is. */
     void refresh() {
-        List<Choice<Optional<Wanted>>> all = new ArrayList<>();
-        all.add(new Choice<>("each bike's own", Optional.empty()));
-        desk.seat().rider().ifPresent(rider -> offer(all, rider.name(), () -> Wanted.of(rider)));
-        desk.model().rows().forEach(row -> row.bike().ifPresent(bike -> offer(all, row.name(), () -> Wanted.of(bike))));
-        filling.fill(() -> Choice.fill(contact, all));
+        RackChoices choices = store.state().choices();
+        filling.fill(() -> {
+            Choice.fill(contact, contacts(choices), choices.contact());
+            Choice.fill(parts, parts(), choices.parts());
+            at.setSelectedItem(choices.at());
+            only.setSelected(choices.onlyColumns());
+        });
+        String whose = Labels.sentence(choices.seat().shoe());
+        if (!shoe.getText().equals(whose)) {
+            shoe.setText(whose);
+            shoe.revalidate();
+        }
     }
 
-    private static void offer(List<Choice<Optional<Wanted>>> all, String name, Supplier<Wanted> points) {
-        try {
-            all.add(new Choice<>("those of " + name, Optional.of(points.get())));
-        } catch (Refusal saysNowhere) {
-            // a bike without contact points and bar has none to offer, and says so in its cells
-        }
+    private List<Choice<String>> parts() {
+        List<Choice<String>> all = new ArrayList<>();
+        all.add(new Choice<>("none: stem and spacers stay", ""));
+        stocks.forEach(one -> all.add(new Choice<>(one.thing().name(), one.path())));
+        return all;
+    }
+
+    /** The contact points of the bikes that are on the rack now, and of the rider. */
+    private List<Choice<RackChoices.Contact>> contacts(RackChoices choices) {
+        List<Choice<RackChoices.Contact>> all = new ArrayList<>();
+        all.add(new Choice<>("each bike's own", RackChoices.Contact.OWN));
+        choices.rider()
+                .filter(rider -> given(() -> Wanted.of(rider)).isPresent())
+                .ifPresent(rider -> all.add(new Choice<>("those of " + rider.name(), RackChoices.Contact.RIDER)));
+        store.rows().stream()
+                .filter(row ->
+                        row.bike().flatMap(bike -> given(() -> Wanted.of(bike))).isPresent())
+                .forEach(row -> all.add(new Choice<>("those of " + row.name(), RackChoices.Contact.of(row))));
+        return all;
     }
 }

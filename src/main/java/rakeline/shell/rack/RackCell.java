@@ -29,12 +29,15 @@ record RackCell(String text, String note, Mark mark) {
         NONE
     }
 
-    static RackCell of(RackRow row, RackColumn column, RackReading reading, LengthUnit lengths) {
+    static RackCell of(RackBike row, RackColumn column, RackReading reading, LengthUnit lengths) {
         return column.isTyped() ? typed(row, column, reading, lengths) : measured(column, reading, lengths);
     }
 
-    private static RackCell typed(RackRow row, RackColumn column, RackReading reading, LengthUnit lengths) {
+    private static RackCell typed(RackBike row, RackColumn column, RackReading reading, LengthUnit lengths) {
         double value = row.value(column);
+        if (row.open().contains(column.key())) {
+            return new RackCell(Double.isNaN(value) ? "" : column.show(value, lengths), "not entered", Mark.WAITS);
+        }
         if (Double.isNaN(value)) {
             return new RackCell(
                     "", row.missing().contains(column.setting().inputs().get(0)) ? "missing" : "", Mark.NONE);
@@ -58,7 +61,7 @@ record RackCell(String text, String note, Mark mark) {
         return Numerals.withUnit(shown, column.unitIn(lengths)) + (residual.residual() > 0 ? " over" : " under");
     }
 
-    private static String origin(RackRow row, RackColumn column, LengthUnit lengths) {
+    private static String origin(RackBike row, RackColumn column, LengthUnit lengths) {
         String key = column.setting().inputs().get(0).key();
         return Optional.ofNullable(row.bike().orElseThrow().provenance().get(key))
                 .map(provenance -> origin(provenance, column, lengths))

@@ -4,33 +4,33 @@ import javax.swing.table.AbstractTableModel;
 
 /** The rack's cells as a table asks for them. */
 final class RackGrid extends AbstractTableModel {
-    private final transient RackDesk desk;
+    private final transient RackStore store;
 
-    RackGrid(RackDesk desk) {
-        this.desk = desk;
+    RackGrid(RackStore store) {
+        this.store = store;
     }
 
-    RackRow row(int index) {
-        return desk.model().rows().get(index);
+    RackBike row(int index) {
+        return store.rows().get(index);
     }
 
     RackColumn column(int index) {
-        return desk.model().columns().get(index);
+        return store.state().columns().get(index);
     }
 
     @Override
     public int getRowCount() {
-        return desk.model().rows().size();
+        return store.rows().size();
     }
 
     @Override
     public int getColumnCount() {
-        return desk.model().columns().size();
+        return store.state().columns().size();
     }
 
     @Override
     public String getColumnName(int index) {
-        return column(index).heading(desk.model().lengths());
+        return column(index).heading(store.state().lengths());
     }
 
     @Override
@@ -41,7 +41,7 @@ final class RackGrid extends AbstractTableModel {
     @Override
     public RackCell getValueAt(int row, int index) {
         return RackCell.of(
-                row(row), column(index), desk.reading(row(row)), desk.model().lengths());
+                row(row), column(index), store.reading(row(row)), store.state().lengths());
     }
 
     @Override
@@ -52,12 +52,12 @@ final class RackGrid extends AbstractTableModel {
     /** What a cell says to who does not see it. */
     String spoken(int row, int index) {
         return RackWords.spoken(
-                row(row), column(index), desk.reading(row(row)), desk.model().lengths());
+                row(row), column(index), store.reading(row(row)), store.state().lengths());
     }
 
     /** What is to be known of a cell. */
     String told(int row, int index) {
         return RackWords.cell(
-                row(row), column(index), desk.reading(row(row)), desk.model().lengths());
+                row(row), column(index), store.reading(row(row)), store.state().lengths());
     }
 }

@@ -18,16 +18,16 @@ import rakeline.shell.look.Look;
 /** What a person can do on the rack, with what is asked on the way. */
 public final class RackHand {
     private final Look look;
-    private final RackDesk desk;
+    private final RackStore store;
     private final RackStock stock;
     private final RackPane pane;
 
     /** Something to do, in words. */
     record Doing(String words, Runnable work) {}
 
-    RackHand(Look look, RackDesk desk, RackStock stock, RackPane pane) {
+    RackHand(Look look, RackStore store, RackStock stock, RackPane pane) {
         this.look = look;
-        this.desk = desk;
+        this.store = store;
         this.stock = stock;
         this.pane = pane;
     }
@@ -45,17 +45,17 @@ public final class RackHand {
                 new Doing("Export…", this::export));
     }
 
-    private Optional<RackRow> first() {
+    private Optional<RackBike> first() {
         return pane.selected().stream().findFirst();
     }
 
-    private void withFirst(java.util.function.Consumer<RackRow> work) {
-        first().ifPresentOrElse(work, () -> desk.say("Select a bike on the rack first."));
+    private void withFirst(java.util.function.Consumer<RackBike> work) {
+        first().ifPresentOrElse(work, () -> store.say("Select a bike on the rack first."));
     }
 
     public void begin() {
         if (pane.leave()) {
-            desk.begin();
+            store.begin();
             pane.enterLast();
         }
     }
@@ -71,30 +71,16 @@ public final class RackHand {
                         pane, "Name of the bike", "Rename", JOptionPane.PLAIN_MESSAGE, null, null, row.name()))
                 .map(String::strip)
                 .filter(name -> !name.isEmpty())
-                .ifPresent(name -> desk.rename(row.id(), name)));
+                .ifPresent(name -> store.tell(new RackEvent.Renamed(row.id(), name))));
     }
 
-    /** Takes the selected bikes off the rack; asks only where numbers would be lost that no file holds. */
+    /** Takes the selected bikes off the rack; an undo puts them back. */
     public void remove() {
-        List<RackRow> rows = pane.selected();
-        boolean loses = rows.stream().anyMatch(row -> !row.waiting().isEmpty());
-        if (rows.isEmpty()) {
-            desk.say("Select a bike on the rack first.");
-        } else if (!loses || mayLose()) {
-            pane.leave();
-            stock.remove(rows);
+        if (pane.selected().isEmpty()) {
+            store.say("Select a bike on the rack first.");
+        } else if (pane.leave()) {
+            store.takeOff(pane.selected());
         }
-    }
-
-    private boolean mayLose() {
-        return Ask.among(
-                        pane,
-                        "Numbers were typed that no file holds yet; they would be lost.",
-                        "Remove from the rack",
-                        1,
-                        "Take it off",
-                        "Cancel")
-                == 0;
     }
 
     /** Lets the person choose among the bikes that come with the program. */
@@ -111,12 +97,12 @@ public final class RackHand {
         if (answer == 0) {
             List<String> chosen =
                     list.getSelectedValuesList().stream().map(paths::get).toList();
-            stock.add(chosen, RackStock.counted(chosen.size()) + " put on the rack");
+            stock.add(chosen);
         }
     }
 
     public void addFiles() {
-        take(desk.host().filesToOpen("Bikes", BikeFile.ENDING));
+        take(store.host().filesToOpen("Bikes", BikeFile.ENDING));
     }
 
     /** Takes files in: bikes onto the rack, a chart through its preview. */
@@ -132,22 +118,23 @@ public final class RackHand {
     }
 
     public void importChart() {
-        take(desk.host().filesToOpen("Charts", RackStock.CSV));
+        take(store.host().filesToOpen("Charts", RackStock.CSV));
     }
 
     private void preview(byte[] bytes, String file) {
         try {
             ChartPreview.ask(pane, look, bytes, file).ifPresent(this::keep);
         } catch (Refusal noChart) {
-            desk.say(noChart.getMessage());
+            store.say(noChart.getMessage());
         }
     }
 
     private void keep(List<Bike> bikes) {
         if (bikes.isEmpty()) {
-            desk.say("Nothing was put on the rack, since a cell of the chart is doubtful or a number is missing.");
+            store.say(
+                    "Nothing was put on the rack: in every size of the chart a cell is doubtful or a number is missing.");
         } else {
-            stock.create(bikes, RackStock.counted(bikes.size()) + " put on the rack");
+            stock.create(bikes);
         }
     }
 
@@ -158,28 +145,29 @@ public final class RackHand {
             if (RackStock.isChart(text)) {
                 preview(bytes, "what was pasted");
             } else if (pane.leave()) {
-                desk.paste(pane.cell()[0], pane.cell()[1], text);
+                store.tell(new RackEvent.Pasted(pane.cell()[0], pane.cell()[1], text));
             }
         } catch (Refusal refusal) {
-            desk.say(refusal.getMessage());
+            store.say(refusal.getMessage());
         }
     }
 
     public void export() {
-        List<RackRow> rows = pane.selected().isEmpty() ? desk.model().rows() : pane.selected();
+        List<RackBike> rows = pane.selected().isEmpty() ? store.rows() : pane.selected();
         List<Bike> bikes = rows.stream().flatMap(row -> row.bike().stream()).toList();
         if (bikes.isEmpty()) {
-            desk.say("The rack has no bike to export.");
+            store.say("The rack has no bike to export.");
             return;
         }
         String name = bikes.size() == 1 ? BikeWriter.fileName(bikes.get(0).name()) : "bikes" + RackStock.CSV;
-        desk.host()
+        store.host()
                 .fileToSave(name, "One table as CSV, or bike files", "")
                 .ifPresent(file -> stock.export(bikes, file));
     }
 
     public void chooseColumns() {
-        ColumnChoice.ask(pane, look, desk.model().columns()).ifPresent(desk::choose);
+        ColumnChoice.ask(pane, look, store.state().columns())
+                .ifPresent(keys -> store.choose(choices -> choices.withColumns(keys)));
     }
 
     public void compare() {

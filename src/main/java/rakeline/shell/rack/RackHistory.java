@@ -2,25 +2,59 @@ package rakeline.shell.rack;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.function.Predicate;
 import java.util.stream.Stream;
 
-/**
- * The changes of bikes on the rack that can be undone and done again, one step a cell: what is typed in the same cell
- * without leaving it is one. Never changes.
- */
-record RackHistory(List<Step> before, List<Step> after, Optional<String> open) {
-    static final RackHistory EMPTY = new RackHistory(List.of(), List.of(), Optional.empty());
+/** What was done on the rack and can be undone and done again. Never changes. */
+record RackHistory(List<Step> before, List<Step> after) {
+    static final RackHistory EMPTY = new RackHistory(List.of(), List.of());
 
     private static final int DEPTH = 500;
 
-    /** A bike before and after a change. */
-    record Step(RackRow from, RackRow to) {
-        Step reversed() {
-            return new Step(to, from);
+    /** One thing that was done. */
+    sealed interface Step {
+        boolean isOf(String id);
+
+        Step reversed();
+    }
+
+    /** A bike's numbers before and after. */
+    record Change(String id, BikeDraft from, BikeDraft to) implements Step {
+        @Override
+        public boolean isOf(String other) {
+            return id.equals(other);
+        }
+
+        @Override
+        public Change reversed() {
+            return new Change(id, to, from);
         }
     }
 
-    /** A step back or forward: what it does, and the history after it. */
+    /**
+     * Bikes put on the rack, or taken off.
+     *
+     * @param listed those that the page names as long as they are on
+     */
+    record Presence(Set<String> ids, Set<String> listed, boolean isOn) implements Step {
+        Presence {
+            ids = Set.copyOf(ids);
+            listed = Set.copyOf(listed);
+        }
+
+        @Override
+        public boolean isOf(String id) {
+            return ids.contains(id);
+        }
+
+        @Override
+        public Presence reversed() {
+            return new Presence(ids, listed, !isOn);
+        }
+    }
+
+    /** A step to be taken, and the history after it. */
     record Move(Step step, RackHistory history) {}
 
     RackHistory {
@@ -28,67 +62,60 @@ record RackHistory(List<Step> before, List<Step> after, Optional<String> open) {
         after = List.copyOf(after);
     }
 
-    /**
-     * With a change; none where nothing changes.
-     *
-     * @param cell changes that carry the same words join, until {@link #pause}
-     */
-    RackHistory and(RackRow from, RackRow to, String cell) {
-        boolean joins = open.equals(Optional.of(cell)) && !before.isEmpty();
-        if (joins) {
-            Step last = before.get(before.size() - 1);
-            List<Step> earlier = allButLast(before);
-            return to.equals(last.from())
-                    ? new RackHistory(earlier, List.of(), Optional.empty())
-                    : new RackHistory(append(earlier, new Step(last.from(), to)), List.of(), open);
-        }
-        return new RackHistory(append(last(before), new Step(from, to)), List.of(), Optional.of(cell));
-    }
-
-    /** Ends the step that is open. */
-    RackHistory pause() {
-        return new RackHistory(before, after, Optional.empty());
+    RackHistory and(Step step) {
+        return new RackHistory(
+                append(before.subList(Math.max(0, before.size() - DEPTH + 1), before.size()), step), List.of());
     }
 
     Optional<Move> undo() {
-        return before.isEmpty()
-                ? Optional.empty()
-                : Optional.of(move(before.get(before.size() - 1).reversed(), allButLast(before), before, true));
+        return last(before)
+                .map(step -> new Move(step.reversed(), new RackHistory(allButLast(before), append(after, step))));
     }
 
     Optional<Move> redo() {
-        return after.isEmpty()
-                ? Optional.empty()
-                : Optional.of(move(after.get(after.size() - 1), allButLast(after), after, false));
+        return last(after).map(step -> new Move(step, new RackHistory(append(before, step), allButLast(after))));
     }
 
-    private Move move(Step step, List<Step> left, List<Step> from, boolean back) {
-        Step moved = from.get(from.size() - 1);
-        return new Move(
-                step,
-                back
-                        ? new RackHistory(left, append(after, moved), Optional.empty())
-                        : new RackHistory(append(before, moved), left, Optional.empty()));
+    boolean names(String id) {
+        return Stream.concat(before.stream(), after.stream()).anyMatch(step -> step.isOf(id));
     }
 
-    /** The same steps of a bike that has another id by now. */
-    RackHistory moved(String oldId, RackRow now) {
-        return new RackHistory(
-                moved(before, oldId, now),
-                moved(after, oldId, now),
-                open.map(cell -> cell.startsWith(oldId + " ") ? now.id() + cell.substring(oldId.length()) : cell));
+    /** Without what was done to bikes that are gone. */
+    RackHistory without(Predicate<String> gone) {
+        return new RackHistory(without(before, gone), without(after, gone));
     }
 
-    private static List<Step> moved(List<Step> steps, String oldId, RackRow now) {
+    /** Without the taking off of a bike, which was put back since. */
+    RackHistory putBack(String id) {
+        return new RackHistory(withoutPresence(before, id, false), withoutPresence(after, id, true));
+    }
+
+    private static List<Step> withoutPresence(List<Step> steps, String id, boolean isOn) {
         return steps.stream()
-                .map(step -> step.from().id().equals(oldId)
-                        ? new Step(placed(step.from(), now), placed(step.to(), now))
-                        : step)
+                .flatMap(step -> step instanceof Presence presence && presence.isOn() == isOn
+                        ? without(presence, id::equals)
+                        : Stream.of(step))
                 .toList();
     }
 
-    private static RackRow placed(RackRow row, RackRow now) {
-        return new RackRow(now.id(), now.path(), now.place(), row.name(), row.bike(), row.waiting(), row.trouble());
+    private static List<Step> without(List<Step> steps, Predicate<String> gone) {
+        return steps.stream().flatMap(step -> without(step, gone)).toList();
+    }
+
+    private static Stream<Step> without(Step step, Predicate<String> gone) {
+        if (step instanceof Change change) {
+            return gone.test(change.id()) ? Stream.empty() : Stream.of(step);
+        }
+        return without((Presence) step, gone);
+    }
+
+    private static Stream<Step> without(Presence step, Predicate<String> gone) {
+        List<String> left = step.ids().stream().filter(gone.negate()).toList();
+        return left.isEmpty() ? Stream.empty() : Stream.of(new Presence(Set.copyOf(left), step.listed(), step.isOn()));
+    }
+
+    private static Optional<Step> last(List<Step> steps) {
+        return steps.isEmpty() ? Optional.empty() : Optional.of(steps.get(steps.size() - 1));
     }
 
     private static List<Step> append(List<Step> steps, Step step) {
@@ -97,9 +124,5 @@ record RackHistory(List<Step> before, List<Step> after, Optional<String> open) {
 
     private static List<Step> allButLast(List<Step> steps) {
         return steps.subList(0, steps.size() - 1);
-    }
-
-    private static List<Step> last(List<Step> steps) {
-        return steps.subList(Math.max(0, steps.size() - DEPTH + 1), steps.size());
     }
 }

@@ -13,27 +13,27 @@ import rakeline.shell.look.Look;
 import rakeline.shell.look.Words;
 
 /** The names of the bikes beside their numbers, each with how it stands in words; they stay in sight. */
-final class RackNames extends JList<RackRow> {
+final class RackNames extends JList<RackBike> {
     private final transient Look look;
-    private final transient RackDesk desk;
+    private final transient RackStore store;
 
     /** The names as the rack has them now. */
-    private static final class Rows extends AbstractListModel<RackRow> {
-        private final transient RackDesk desk;
+    private static final class Rows extends AbstractListModel<RackBike> {
+        private final transient RackStore store;
         private int size;
 
-        Rows(RackDesk desk) {
-            this.desk = desk;
+        Rows(RackStore store) {
+            this.store = store;
         }
 
         @Override
         public int getSize() {
-            return desk.model().rows().size();
+            return store.rows().size();
         }
 
         @Override
-        public RackRow getElementAt(int index) {
-            return desk.model().rows().get(index);
+        public RackBike getElementAt(int index) {
+            return store.rows().get(index);
         }
 
         void changed() {
@@ -43,10 +43,10 @@ final class RackNames extends JList<RackRow> {
         }
     }
 
-    RackNames(Look look, RackDesk desk, RackTable table, Runnable rename) {
-        super(new Rows(desk));
+    RackNames(Look look, RackStore store, RackTable table, Runnable rename) {
+        super(new Rows(store));
         this.look = look;
-        this.desk = desk;
+        this.store = store;
         setName("rack names");
         getAccessibleContext().setAccessibleName("Names of the bikes");
         setSelectionModel(table.getSelectionModel());
@@ -76,12 +76,12 @@ final class RackNames extends JList<RackRow> {
         if (index < 0 || index >= getModel().getSize()) {
             return null;
         }
-        RackRow row = getModel().getElementAt(index);
-        return RackWords.whole(row, desk.reading(row), desk.model().lengths());
+        RackBike row = getModel().getElementAt(index);
+        return RackWords.whole(row, store.reading(row), store.state().lengths());
     }
 
     /** A name over its state. */
-    private final class NameView extends JPanel implements ListCellRenderer<RackRow> {
+    private final class NameView extends JPanel implements ListCellRenderer<RackBike> {
         private final JLabel name = Words.line("", look.strong(), look.ink());
         private final JLabel state = Words.line("", look.small(), look.soft());
 
@@ -94,8 +94,8 @@ final class RackNames extends JList<RackRow> {
 
         @Override
         public Component getListCellRendererComponent(
-                JList<? extends RackRow> list, RackRow row, int index, boolean isSelected, boolean hasFocus) {
-            RackReading reading = desk.reading(row);
+                JList<? extends RackBike> list, RackBike row, int index, boolean isSelected, boolean hasFocus) {
+            RackReading reading = store.reading(row);
             name.setText(row.name());
             state.setText(RackWords.state(row, reading));
             state.setForeground(reading.disagreements() > 0 || row.isUnread() ? look.caution() : look.soft());

@@ -16,7 +16,7 @@ final class RackNumbers extends JPanel {
             + " cell. 20 in, 51.5 cm and 544 ± 3 are understood too.";
 
     private final transient Look look;
-    private final transient RackDesk desk;
+    private final transient RackStore store;
     private final transient RackGrid grid;
     private final RackTable table;
     private final RackNames names;
@@ -25,13 +25,13 @@ final class RackNumbers extends JPanel {
     private final JScrollPane scroll;
     private String refused = "";
 
-    RackNumbers(Look look, RackDesk desk, Runnable rename) {
+    RackNumbers(Look look, RackStore store, Runnable rename) {
         super(new BorderLayout());
         this.look = look;
-        this.desk = desk;
-        grid = new RackGrid(desk);
-        table = new RackTable(look, desk, grid, this::refuse);
-        names = new RackNames(look, desk, table, rename);
+        this.store = store;
+        grid = new RackGrid(store);
+        table = new RackTable(look, store, grid, this::refuse);
+        names = new RackNames(look, store, table, rename);
         told = Words.paragraph("", look.softText(), look.soft());
         told.setName("rack told");
         told.setRows(2);
@@ -71,14 +71,14 @@ final class RackNumbers extends JPanel {
     }
 
     /** The bikes that are selected. */
-    List<RackRow> selected() {
+    List<RackBike> selected() {
         return table.selected();
     }
 
     void refresh() {
         table.refresh();
         names.refresh();
-        boolean empty = desk.model().rows().isEmpty();
+        boolean empty = store.rows().isEmpty();
         if (empty != (none.getParent() != null)) {
             remove(empty ? scroll : none);
             add(empty ? none : scroll, BorderLayout.CENTER);
@@ -98,7 +98,7 @@ final class RackNumbers extends JPanel {
         int column = table.getSelectedColumn();
         boolean pointed = row >= 0 && row < grid.getRowCount() && column >= 0 && column < grid.getColumnCount();
         String words = refused.isEmpty() && pointed ? grid.told(row, column) : refused;
-        words = words.isEmpty() && !desk.model().rows().isEmpty() ? HINT : words;
+        words = words.isEmpty() && !store.rows().isEmpty() ? HINT : words;
         put(words, refused.isEmpty() ? look.ink() : look.caution());
     }
 

@@ -22,12 +22,12 @@ import rakeline.shell.look.Words;
 import rakeline.shell.page.Bench;
 
 /** The rack as it stands in the window: its controls, its table, and bikes side by side. */
-public final class RackPane extends JPanel implements RackDesk.View {
+public final class RackPane extends JPanel implements RackStore.View {
     private static final String NUMBERS = "numbers";
     private static final String PAIRED = "paired";
 
     private final transient Look look;
-    private final transient RackDesk desk;
+    private final transient RackStore store;
     private final transient RackHand hand;
     private final RackNumbers numbers;
     private final SideBySide paired;
@@ -38,15 +38,15 @@ public final class RackPane extends JPanel implements RackDesk.View {
     private final JToggleButton numbersKey = new JToggleButton("Numbers");
     private final JToggleButton pairedKey = new JToggleButton("Side by side");
 
-    public RackPane(Look look, Bench bench, RackDesk desk) {
+    public RackPane(Look look, Bench bench, RackStore store) {
         super(new BorderLayout());
         this.look = look;
-        this.desk = desk;
-        RackStock stock = new RackStock(bench, desk);
-        hand = new RackHand(look, desk, stock, this);
-        numbers = new RackNumbers(look, desk, hand::rename);
-        paired = new SideBySide(look, desk, stock, this::selected, this::reveal);
-        seat = new SeatChoice(desk);
+        this.store = store;
+        RackStock stock = new RackStock(bench, store);
+        hand = new RackHand(look, store, stock, this);
+        numbers = new RackNumbers(look, store, hand::rename);
+        paired = new SideBySide(look, store, stock, this::selected, this::reveal);
+        seat = new SeatChoice(store);
         summary = Words.line("", look.softText(), look.soft());
         summary.setName("rack summary");
         setBackground(look.paper());
@@ -59,7 +59,7 @@ public final class RackPane extends JPanel implements RackDesk.View {
         numbers.table().setTransferHandler(new RackTransfer(hand, numbers.table()));
         setTransferHandler(new RackTransfer(hand, numbers.table()));
         seat.listRiders();
-        desk.watch(this);
+        store.watch(this);
     }
 
     /** What can be done on the rack. */
@@ -144,15 +144,15 @@ public final class RackPane extends JPanel implements RackDesk.View {
     }
 
     private String words() {
-        List<RackRow> rows = desk.model().rows();
+        List<RackBike> rows = store.rows();
         long apart = rows.stream()
-                .filter(row -> desk.reading(row).disagreements() > 0)
+                .filter(row -> store.reading(row).disagreements() > 0)
                 .count();
-        String count = rows.isEmpty() ? "no bike" : RackStock.counted(rows.size());
+        String count = rows.isEmpty() ? "no bike" : RackPages.counted(rows.size());
         return apart == 0 ? count : count + ", charts that disagree: " + apart;
     }
 
-    List<RackRow> selected() {
+    List<RackBike> selected() {
         return numbers.selected();
     }
 

@@ -33,11 +33,11 @@ final class RackReader {
      *
      * @param done takes the readings by the ids of the rows, on the event thread, unless something was asked since
      */
-    void read(RackModel model, RackSeat seat, Consumer<Map<String, RackReading>> done) {
+    void read(List<RackBike> rows, RackChoices choices, Consumer<Map<String, RackReading>> done) {
         long number = asked.incrementAndGet();
         thread.execute(() -> {
             if (number == asked.get()) {
-                Map<String, RackReading> readings = readings(model, seat);
+                Map<String, RackReading> readings = readings(rows, choices);
                 SwingUtilities.invokeLater(() -> {
                     if (number == asked.get()) {
                         done.accept(readings);
@@ -47,15 +47,17 @@ final class RackReader {
         });
     }
 
-    private Map<String, RackReading> readings(RackModel model, RackSeat seat) {
+    private Map<String, RackReading> readings(List<RackBike> rows, RackChoices choices) {
         Map<Question, RackReading> now = new HashMap<>();
         Map<String, RackReading> byId = new HashMap<>();
-        for (RackRow row : model.rows()) {
-            row.bike().map(bike -> new Question(bike, seat, model.measured())).ifPresent(question -> {
-                RackReading reading = known.containsKey(question) ? known.get(question) : answer(question);
-                now.put(question, reading);
-                byId.put(row.id(), reading);
-            });
+        for (RackBike row : rows) {
+            row.bike()
+                    .map(bike -> new Question(bike, choices.seat(), choices.measured()))
+                    .ifPresent(question -> {
+                        RackReading reading = known.containsKey(question) ? known.get(question) : answer(question);
+                        now.put(question, reading);
+                        byId.put(row.id(), reading);
+                    });
         }
         known = now;
         return byId;

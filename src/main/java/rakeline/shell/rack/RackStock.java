@@ -7,8 +7,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Consumer;
-import java.util.function.Supplier;
-import java.util.stream.Stream;
 import rakeline.catalogue.BikeFile;
 import rakeline.catalogue.BikeWriter;
 import rakeline.catalogue.Bundled;
@@ -28,11 +26,11 @@ final class RackStock {
     static final String CSV = ".csv";
 
     private final Bench bench;
-    private final RackDesk desk;
+    private final RackStore store;
 
-    RackStock(Bench bench, RackDesk desk) {
+    RackStock(Bench bench, RackStore store) {
         this.bench = bench;
-        this.desk = desk;
+        this.store = store;
     }
 
     /** A bike that comes with the program. */
@@ -58,57 +56,34 @@ final class RackStock {
     }
 
     /** A copy of a bike, in a file of its own. */
-    void duplicate(RackRow row) {
-        row.bike().ifPresent(bike -> {
-            Bike copy = bike.named(desk.model().freshName(row.name()));
-            create(List.of(copy), copy.name() + " put on the rack");
-        });
+    void duplicate(RackBike row) {
+        row.bike().ifPresent(bike -> create(List.of(bike)));
     }
 
     /** Puts bikes into files of their own and on the rack. */
-    void create(List<Bike> bikes, String words) {
-        RackFiles files = desk.files();
-        put(() -> files.create(bikes), words);
+    void create(List<Bike> bikes) {
+        put(bikes.stream().map(RackEvent.NewBike::of).toList());
+    }
+
+    /** Puts bikes on the rack; none has the name of another. */
+    void put(List<RackEvent.NewBike> bikes) {
+        store.tell(new RackEvent.Put(bikes.stream().map(this::fresh).toList()));
+    }
+
+    private RackEvent.NewBike fresh(RackEvent.NewBike bike) {
+        String name = store.state().freshName(bike.name());
+        return new RackEvent.NewBike(name, bike.bike().map(one -> one.named(name)), bike.waiting());
     }
 
     /** Takes bike files in. */
     void take(List<Path> chosen) {
-        RackFiles files = desk.files();
-        put(() -> chosen.stream().map(files::take).toList(), counted(chosen.size()) + " put on the rack");
-    }
-
-    private void put(Supplier<List<RackRow>> work, String words) {
-        desk.host().aside(work, rows -> add(paths(rows), words), bench::notice);
-    }
-
-    private static List<String> paths(List<RackRow> rows) {
-        return rows.stream().map(RackRow::path).toList();
-    }
-
-    static String counted(int bikes) {
-        return bikes == 1 ? "one bike" : bikes + " bikes";
+        BikeFiles files = store.files();
+        store.host().aside(() -> chosen.stream().map(files::take).toList(), this::add, store::say);
     }
 
     /** Puts paths on the rack of the page. */
-    void add(List<String> paths, String words) {
-        bench.act(
-                words,
-                page -> page.withRack(Stream.concat(page.rack().stream(), paths.stream())
-                        .distinct()
-                        .toList()));
-    }
-
-    /** Takes bikes off the rack; their files stay, what has no file goes. */
-    void remove(List<RackRow> rows) {
-        List<String> paths = paths(rows);
-        desk.drop(rows);
-        if (!bench.model().page().rack().stream().noneMatch(paths::contains)) {
-            bench.act(
-                    counted(rows.size()) + " taken off the rack",
-                    page -> page.withRack(page.rack().stream()
-                            .filter(path -> !paths.contains(path))
-                            .toList()));
-        }
+    void add(List<String> paths) {
+        store.tell(new RackEvent.Added(paths));
     }
 
     /** Whether a text is a chart with headings; a block of bare numbers is none. */
@@ -123,7 +98,7 @@ final class RackStock {
 
     /** Reads a chart's file, then goes on with its bytes. */
     void read(Path file, Consumer<byte[]> then) {
-        desk.host().aside(() -> desk.host().disk().read(file, (int) ChartFile.SIZE_LIMIT), then, bench::notice);
+        store.host().aside(() -> store.host().disk().read(file, (int) ChartFile.SIZE_LIMIT), then, store::say);
     }
 
     /** Writes bikes: one table where the file's name ends in .csv, else a bike file each beside one another. */
@@ -138,10 +113,10 @@ final class RackStock {
             bikes.forEach(bike ->
                     contents.put(file.resolveSibling(BikeWriter.fileName(bike.name())), BikeWriter.write(bike)));
         }
-        desk.host()
+        store.host()
                 .aside(
                         () -> {
-                            Together.write(desk.host().disk(), contents);
+                            Together.write(store.host().disk(), contents);
                             return contents.keySet();
                         },
                         written -> bench.say("written: "
@@ -150,6 +125,6 @@ final class RackStock {
                                         written.stream()
                                                 .map(path -> String.valueOf(path.getFileName()))
                                                 .toList())),
-                        bench::notice);
+                        store::say);
     }
 }

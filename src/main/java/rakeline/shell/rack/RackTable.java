@@ -18,7 +18,7 @@ import rakeline.shell.look.Look;
 /** Bikes as rows, numbers as columns. Keys move from cell to cell, typing replaces what stands in one. */
 final class RackTable extends JTable {
     private final transient Look look;
-    private final transient RackDesk desk;
+    private final transient RackStore store;
     private final transient RackGrid grid;
     private final CellView cells;
     private final HeadView heads;
@@ -28,17 +28,17 @@ final class RackTable extends JTable {
     /**
      * @param said hears why a number cannot stand in a cell
      */
-    RackTable(Look look, RackDesk desk, RackGrid grid, Consumer<String> said) {
+    RackTable(Look look, RackStore store, RackGrid grid, Consumer<String> said) {
         super(grid);
         this.look = look;
-        this.desk = desk;
+        this.store = store;
         this.grid = grid;
         cells = new CellView(look, grid);
-        heads = new HeadView(look, desk);
+        heads = new HeadView(look, store);
         setName("rack");
         getAccessibleContext().setAccessibleName("Rack, bikes as rows");
         setDefaultRenderer(RackCell.class, cells);
-        setDefaultEditor(RackCell.class, new CellWriter(look, desk, grid, said));
+        setDefaultEditor(RackCell.class, new CellWriter(look, store, grid, said));
         getTableHeader().setDefaultRenderer(heads);
         getTableHeader().setReorderingAllowed(false);
         getTableHeader().setBackground(look.paper());
@@ -72,8 +72,8 @@ final class RackTable extends JTable {
 
     /** Shows the rack as it stands; a cell that is typed in stays open. */
     void refresh() {
-        if (!shown.equals(desk.model().columns())) {
-            shown = desk.model().columns();
+        if (!shown.equals(store.state().columns())) {
+            shown = store.state().columns();
             bikes = grid.getRowCount();
             grid.fireTableStructureChanged();
         } else if (bikes != grid.getRowCount()) {
@@ -152,8 +152,8 @@ final class RackTable extends JTable {
     }
 
     /** The bikes that are selected, in the order of the rows. */
-    List<RackRow> selected() {
-        List<RackRow> rows = new ArrayList<>();
+    List<RackBike> selected() {
+        List<RackBike> rows = new ArrayList<>();
         for (int index : getSelectedRows()) {
             if (index < grid.getRowCount()) {
                 rows.add(grid.row(index));

@@ -14,21 +14,38 @@ import rakeline.rider.Rider;
 
 /** Above the rack: the unit of lengths, who rides the bikes, and where the hands are. */
 final class SeatChoice {
-    private final RackDesk desk;
+    private final RackStore store;
     private final JComboBox<LengthUnit> lengths = new JComboBox<>(LengthUnit.values());
-    private final JComboBox<Choice<Optional<Rider>>> rider = new JComboBox<>();
+    private final JComboBox<Choice<Seated>> rider = new JComboBox<>();
     private final JComboBox<Hands> hands = new JComboBox<>(Hands.values());
     private final Filling filling = new Filling();
     private final Troubles troubles;
 
-    SeatChoice(RackDesk desk) {
-        this.desk = desk;
-        troubles = new Troubles(desk::say);
+    /**
+     * A rider to be chosen.
+     *
+     * @param path of the rider's file; empty for nobody
+     */
+    private record Seated(String path, Optional<Rider> rider) {
+        static final Seated NOBODY = new Seated("", Optional.empty());
+
+        static Seated of(BikeFiles.Choosable<Rider> one) {
+            return new Seated(one.path(), Optional.of(one.thing()));
+        }
+
+        Choice<Seated> words() {
+            return new Choice<>(rider.map(Rider::name).orElse("none"), this);
+        }
+    }
+
+    SeatChoice(RackStore store) {
+        this.store = store;
+        troubles = new Troubles(store::say);
         lengths.addActionListener(
-                event -> filling.chosen(() -> desk.in(lengths.getItemAt(lengths.getSelectedIndex()))));
+                event -> filling.chosen(() -> store.in(lengths.getItemAt(lengths.getSelectedIndex()))));
         rider.addActionListener(event -> filling.chosen(this::seat));
-        hands.addActionListener(event -> filling.chosen(this::seat));
-        hands.setSelectedItem(Hands.HOODS);
+        hands.addActionListener(event ->
+                filling.chosen(() -> store.choose(choices -> choices.with(hands.getItemAt(hands.getSelectedIndex())))));
         hands.setRenderer(new DefaultListCellRenderer() {
             @Override
             public Component getListCellRendererComponent(
@@ -37,6 +54,7 @@ final class SeatChoice {
                         list, value instanceof Hands some ? some.word() : value, index, isSelected, hasFocus);
             }
         });
+        filling.fill(() -> rider.addItem(Seated.NOBODY.words()));
     }
 
     void putIn(Lines line) {
@@ -51,52 +69,55 @@ final class SeatChoice {
     }
 
     private void show() {
+        RackChoices choices = store.state().choices();
         for (int i = 0; i < rider.getItemCount(); i++) {
-            if (rider.getItemAt(i).value().equals(desk.seat().rider())) {
+            if (rider.getItemAt(i).value().path().equals(choices.riderPath())) {
                 rider.setSelectedIndex(i);
             }
         }
-        hands.setSelectedItem(desk.seat().hands());
-        lengths.setSelectedItem(desk.model().lengths());
+        hands.setSelectedItem(choices.hands());
+        lengths.setSelectedItem(choices.lengths());
     }
 
     private void seat() {
-        Choice<Optional<Rider>> seated = rider.getItemAt(Math.max(0, rider.getSelectedIndex()));
-        desk.seat(new RackSeat(
-                seated == null ? Optional.empty() : seated.value(), hands.getItemAt(hands.getSelectedIndex())));
+        Seated seated = rider.getItemAt(Math.max(0, rider.getSelectedIndex())).value();
+        store.choose(choices -> choices.seating(seated.path(), seated.rider()));
     }
 
     /** Offers the riders whose files lie in the folders now, and those that come with the program. */
     void listRiders() {
-        RackFiles files = desk.files();
-        desk.host()
+        BikeFiles files = store.files();
+        store.host()
                 .aside(
                         () -> files.offered(Bundled.RIDERS, RiderFile.SIZE_LIMIT, RiderFile::read),
                         this::listRiders,
-                        desk::say);
+                        store::say);
     }
 
-    private void listRiders(RackFiles.Offered<Rider> offered) {
-        List<Choice<Optional<Rider>>> all = new ArrayList<>();
-        all.add(new Choice<>("none", Optional.empty()));
-        riders(offered.things()).forEach(one -> all.add(new Choice<>(one.name(), Optional.of(one))));
+    private void listRiders(BikeFiles.Offered<Rider> offered) {
+        List<Seated> all = new ArrayList<>(List.of(Seated.NOBODY));
+        offered.things().forEach(one -> all.add(Seated.of(one)));
+        RackChoices choices = store.state().choices();
+        all.stream()
+                .filter(one -> one.path().equals(choices.riderPath()))
+                .findFirst()
+                .ifPresentOrElse(
+                        now -> seatAgain(choices, now),
+                        () -> all.add(new Seated(choices.riderPath(), choices.rider())));
         filling.fill(() -> {
-            Choice.fill(rider, all);
+            rider.removeAllItems();
+            all.stream()
+                    .filter(one -> one.path().isEmpty() || one.rider().isPresent())
+                    .forEach(one -> rider.addItem(one.words()));
             show();
         });
         troubles.say(offered.troubles());
     }
 
-    /** One who sits on the bikes stays seated where the file is gone, and is as it says now where it has changed. */
-    private List<Rider> riders(List<Rider> offered) {
-        Optional<Rider> seated = desk.seat().rider().filter(one -> !offered.contains(one));
-        Optional<Rider> changed = seated.flatMap(one -> offered.stream()
-                .filter(other -> other.name().equals(one.name()))
-                .findFirst());
-        changed.ifPresent(
-                other -> desk.seat(new RackSeat(Optional.of(other), desk.seat().hands())));
-        List<Rider> all = new ArrayList<>(offered);
-        seated.filter(one -> changed.isEmpty()).ifPresent(all::add);
-        return all;
+    /** Who sits on the bikes is as the file says now. */
+    private void seatAgain(RackChoices before, Seated now) {
+        if (!now.rider().equals(before.rider())) {
+            store.choose(choices -> choices.seating(now.path(), now.rider()));
+        }
     }
 }

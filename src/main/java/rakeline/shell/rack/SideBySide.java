@@ -24,15 +24,14 @@ import rakeline.study.Progress;
 /** Bikes of the rack compared, as built or at the same contact points, and matched to stock parts. */
 final class SideBySide extends JPanel {
     private final transient Look look;
-    private final transient RackDesk desk;
+    private final transient RackStore store;
     private final transient RackStock stock;
     private final transient PairingChoice choice;
     private final JPanel taking;
     private final Waiting waiting;
     private final Shown shown;
     private final Runnable reveal;
-    private transient Supplier<List<RackRow>> chosen = List::of;
-    private transient Runnable last = () -> {};
+    private transient Supplier<List<RackBike>> chosen = List::of;
     private transient Object question = "";
     private int asked;
     private transient List<String> drawn = List.of();
@@ -42,16 +41,16 @@ final class SideBySide extends JPanel {
      * @param chosen the bikes that are put side by side
      * @param reveal brings this into sight
      */
-    SideBySide(Look look, RackDesk desk, RackStock stock, Supplier<List<RackRow>> chosen, Runnable reveal) {
+    SideBySide(Look look, RackStore store, RackStock stock, Supplier<List<RackBike>> chosen, Runnable reveal) {
         super(new BorderLayout());
         this.look = look;
-        this.desk = desk;
+        this.store = store;
         this.stock = stock;
         this.chosen = chosen;
         this.reveal = reveal;
         setBackground(look.paper());
-        Handles.in(this, new RackHandles(desk, () -> drawn));
-        choice = new PairingChoice(desk, () -> last.run());
+        Handles.in(this, new RackHandles(store, () -> drawn));
+        choice = new PairingChoice(look, store);
         shown = new Shown(look);
         taking = new Lines(look);
         waiting = new Waiting(look, this::calledOff);
@@ -79,39 +78,63 @@ final class SideBySide extends JPanel {
         choice.listParts();
     }
 
-    /** Offers the contact points of the bikes that are on the rack now, and of the rider. */
+    /** Shows what is chosen now, and what follows from it. */
     void refresh() {
         choice.refresh();
         if (isShowing()) {
-            last.run();
+            find();
         }
     }
 
-    private List<RackRow> rows(int fewest) {
-        List<RackRow> selected = whole(chosen.get());
-        return selected.size() >= fewest ? selected : whole(desk.model().rows());
+    private void find() {
+        RackChoices choices = store.state().choices();
+        List<RackBike> rows = choices.beside().ids().stream()
+                .flatMap(id -> store.row(id).stream())
+                .filter(row -> row.bike().isPresent())
+                .toList();
+        switch (choices.beside().how()) {
+            case COMPARED -> putSideBySide(rows, choices.at());
+            case MATCHED -> findParts(rows);
+            case NOTHING -> {
+                // the words that say how to begin stay
+            }
+        }
     }
 
-    private static List<RackRow> whole(List<RackRow> rows) {
+    private List<String> chosen(int fewest) {
+        List<RackBike> selected = whole(chosen.get());
+        return (selected.size() >= fewest ? selected : whole(store.rows()))
+                .stream().map(RackBike::id).toList();
+    }
+
+    private static List<RackBike> whole(List<RackBike> rows) {
         return rows.stream().filter(row -> row.bike().isPresent()).toList();
     }
 
-    private static List<Bike> bikes(List<RackRow> rows) {
+    private static List<Bike> bikes(List<RackBike> rows) {
         return rows.stream().flatMap(row -> row.bike().stream()).toList();
     }
 
     /** Puts the selected bikes side by side; all of them where fewer than two are selected. */
     void compare() {
-        last = this::putSideBySide;
-        last.run();
-        reveal.run();
+        put(RackChoices.How.COMPARED, 2);
     }
 
-    private void putSideBySide() {
-        List<RackRow> rows = rows(2);
+    /** Matches each of the selected bikes to the chosen contact points; all of them where none is selected. */
+    void match() {
+        put(RackChoices.How.MATCHED, 1);
+    }
+
+    private void put(RackChoices.How how, int fewest) {
+        RackChoices.Beside beside = new RackChoices.Beside(how, chosen(fewest));
+        store.choose(choices -> choices.with(beside));
+        reveal.run();
+        find();
+    }
+
+    private void putSideBySide(List<RackBike> rows, BikeDrawing.At where) {
         Pairing pairing = choice.of(bikes(rows));
-        BikeDrawing.At where = choice.at();
-        List<String> ids = rows.stream().map(RackRow::id).toList();
+        List<String> ids = rows.stream().map(RackBike::id).toList();
         ask(List.of(pairing, where, ids), progress -> pairing.compared(where, progress), figures -> {
             drawn = ids;
             showFigures(figures);
@@ -126,7 +149,7 @@ final class SideBySide extends JPanel {
         question = what;
         int number = ++asked;
         Progress progress = waiting.begin();
-        desk.study()
+        store.study()
                 .run(
                         () -> work.apply(progress),
                         outcome -> onlyFor(number, () -> answer.accept(outcome)),
@@ -170,20 +193,12 @@ final class SideBySide extends JPanel {
                         .toList());
     }
 
-    /** Matches each of the selected bikes to the chosen contact points; all of them where none is selected. */
-    void match() {
-        last = this::findParts;
-        last.run();
-        reveal.run();
-    }
-
-    private void findParts() {
-        List<Bike> bikes = bikes(rows(1));
-        if (bikes.isEmpty()) {
+    private void findParts(List<RackBike> rows) {
+        if (rows.isEmpty()) {
             question = "";
             say("The rack has no bike yet.");
         } else {
-            Pairing pairing = choice.of(bikes);
+            Pairing pairing = choice.of(bikes(rows));
             ask(pairing, pairing::matched, this::showOptions);
         }
     }
@@ -206,7 +221,7 @@ final class SideBySide extends JPanel {
     }
 
     private void take(Bike bike) {
-        stock.create(List.of(bike), bike.name() + " put on the rack");
+        stock.create(List.of(bike));
     }
 
     private void say(String sentence) {

@@ -5,6 +5,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import rakeline.catalogue.chart.WheelName;
 import rakeline.json.Quote;
 import rakeline.quantity.Refusal;
 
@@ -17,6 +18,7 @@ import rakeline.quantity.Refusal;
  */
 record Typed(double value, double uncertaintyOrNaN) {
     private static final String NUMBER = "([-+−–]?(?:\\d{1,12}(?:[.,]\\d{0,12})?|[.,]\\d{1,12}))";
+    private static final String BEAD_SEAT = ".beadSeatMm";
     private static final String WORD = "\\s*([^\\d\\s±+.,−-]{0,8})\\s*";
     private static final Pattern FORM =
             Pattern.compile("\\s*" + NUMBER + WORD + "(?:(?:±|\\+-|\\+/-)\\s*" + NUMBER + WORD + ")?");
@@ -30,6 +32,12 @@ record Typed(double value, double uncertaintyOrNaN) {
     static Optional<Typed> read(String text, RackColumn column, LengthUnit lengths) {
         if (text.isBlank()) {
             return Optional.empty();
+        }
+        if (column.key().endsWith(BEAD_SEAT)) {
+            Optional<WheelName> wheel = WheelName.of(text.replace(',', '.'));
+            if (wheel.isPresent()) {
+                return wheel.map(name -> new Typed(name.beadSeatMm(), Double.NaN));
+            }
         }
         Matcher form = FORM.matcher(text.replace('\u00A0', ' ').strip());
         if (!form.matches()) {

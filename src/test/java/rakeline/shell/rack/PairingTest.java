@@ -26,8 +26,13 @@ class PairingTest {
     private final Stock parts = PartsFile.read(Roots.bundled().read(PARTS, PartsFile.SIZE_LIMIT), PARTS);
 
     private double difference(Optional<Stock> stock, String key) {
-        Pairing pairing =
-                new Pairing(List.of(large, small), RackSeat.EMPTY, Optional.of(Wanted.of(large)), stock, List.of());
+        Pairing pairing = new Pairing(
+                List.of(large, small),
+                RackSeat.EMPTY,
+                Optional.of(Wanted.of(large)),
+                stock,
+                List.of(),
+                LengthUnit.MILLIMETRE);
         Table table =
                 (Table) pairing.compared(BikeDrawing.At.BB, Progress.UNWATCHED).get(0);
         int row = column(table, "measure")
@@ -61,7 +66,8 @@ class PairingTest {
                         RackSeat.EMPTY,
                         Optional.of(Wanted.of(large)),
                         Optional.of(parts),
-                        List.of())
+                        List.of(),
+                        LengthUnit.MILLIMETRE)
                 .matched(Progress.UNWATCHED);
         assertThat(options).extracting(one -> one.bikes().size()).containsExactly(10, 10);
     }
@@ -73,7 +79,8 @@ class PairingTest {
                 RackSeat.EMPTY,
                 Optional.empty(),
                 Optional.empty(),
-                List.of("trailMm", "frame.stackMm"));
+                List.of("trailMm", "frame.stackMm"),
+                LengthUnit.MILLIMETRE);
         Table table =
                 (Table) pairing.compared(BikeDrawing.At.BB, Progress.UNWATCHED).get(0);
         assertThat(table.columns().get(0).shown()).containsExactly("Trail, mm", "Stack, mm");
@@ -81,7 +88,8 @@ class PairingTest {
 
     @Test
     void aMatchWithoutContactPointsSaysWhatToChoose() {
-        Pairing pairing = new Pairing(List.of(small), RackSeat.EMPTY, Optional.empty(), Optional.of(parts), List.of());
+        Pairing pairing = new Pairing(
+                List.of(small), RackSeat.EMPTY, Optional.empty(), Optional.of(parts), List.of(), LengthUnit.MILLIMETRE);
         assertThatThrownBy(() -> pairing.matched(Progress.UNWATCHED))
                 .isInstanceOf(Refusal.class)
                 .hasMessage("Choose whose contact points are wanted; then parts are matched to them.");

@@ -6,6 +6,7 @@ import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import rakeline.geometry.Bike;
@@ -15,69 +16,43 @@ import rakeline.quantity.Input;
 import rakeline.quantity.Refusal;
 
 /**
- * A bike at hand. Never changes.
+ * A bike's numbers as they were typed, whole or not. Never changes.
  *
- * @param id by which the rack knows it: its path, or a number for one that has no file yet
- * @param path as in the worksheet; empty for one that has no file yet
- * @param place its own file; none for one that comes with the program, or has no file yet
  * @param bike none while numbers are missing without which there is no bicycle
  * @param waiting numbers typed that no file can hold yet, because their groups lack others
- * @param trouble why its file cannot be read, or empty
+ * @param fileName of the file that it belongs in; empty for the one that it has
  */
-public record RackRow(
-        String id,
-        String path,
-        Optional<Place> place,
-        String name,
-        Optional<Bike> bike,
-        Map<Input, Double> waiting,
-        String trouble) {
+record BikeDraft(String name, Optional<Bike> bike, Map<Input, Double> waiting, String fileName) {
     private static final Set<Provenance.Origin> KEPT = Set.of(Provenance.Origin.CHARTED, Provenance.Origin.MEASURED);
 
-    public RackRow {
+    BikeDraft {
         waiting = Collections.unmodifiableMap(new LinkedHashMap<>(waiting));
     }
 
-    /** A bike read from a file, or from what comes with the program. */
-    static RackRow of(String path, Optional<Place> place, Bike bike) {
-        return new RackRow(path, path, place, bike.name(), Optional.of(bike), Map.of(), "");
-    }
-
-    /** A path that leads to no bike. */
-    static RackRow unread(String path, String trouble) {
-        return new RackRow(path, path, Optional.empty(), path, Optional.empty(), Map.of(), trouble);
+    /** A whole bike. */
+    static BikeDraft of(Bike bike) {
+        return new BikeDraft(bike.name(), Optional.of(bike), Map.of(), "");
     }
 
     /** A bike begun anew, without any number. */
-    static RackRow begun(String id, String name) {
-        return new RackRow(id, "", Optional.empty(), name, Optional.empty(), Map.of(), "");
+    static BikeDraft begun(String name) {
+        return new BikeDraft(name, Optional.empty(), Map.of(), "");
     }
 
-    /** Whether it comes with the program, so that a change needs a copy. */
-    boolean isBundled() {
-        return place.isEmpty() && bike.isPresent() && !path.isEmpty();
+    BikeDraft withBike(Bike changed) {
+        return new BikeDraft(changed.name(), Optional.of(changed), waiting, fileName);
     }
 
-    /** Whether its file cannot be read. */
-    boolean isUnread() {
-        return !trouble.isEmpty();
+    BikeDraft withWaiting(Map<Input, Double> numbers) {
+        return new BikeDraft(name, bike, numbers, fileName);
     }
 
-    RackRow withBike(Bike changed) {
-        return new RackRow(id, path, place, changed.name(), Optional.of(changed), waiting, trouble);
+    BikeDraft named(String newName) {
+        return new BikeDraft(newName, bike.map(some -> some.named(newName)), waiting, fileName);
     }
 
-    RackRow withWaiting(Map<Input, Double> numbers) {
-        return new RackRow(id, path, place, name, bike, numbers, trouble);
-    }
-
-    RackRow named(String newName) {
-        return new RackRow(id, path, place, newName, bike.map(some -> some.named(newName)), waiting, trouble);
-    }
-
-    /** The same bike in a file. */
-    RackRow at(String newPath, Place newPlace) {
-        return new RackRow(newPath, newPath, Optional.of(newPlace), name, bike, waiting, trouble);
+    BikeDraft in(String newFileName) {
+        return new BikeDraft(name, bike, waiting, newFileName);
     }
 
     /** The number typed or given, else its default; NaN where there is none. */
@@ -100,9 +75,31 @@ public record RackRow(
                         .isPresent();
     }
 
+    /** Whether any of its numbers was measured. */
+    boolean isMeasured() {
+        return bike.stream()
+                .flatMap(some -> some.provenance().values().stream())
+                .anyMatch(one -> one.from().equals(Optional.of(Provenance.Origin.MEASURED)));
+    }
+
     /** The first number of each kind that is still missing before everything typed can stand in a file. */
     List<Input> missing() {
         return new Groups(bike, waiting).missing().toList();
+    }
+
+    /**
+     * With a cell as it was typed; an empty one takes the number away.
+     *
+     * @param lengths the unit of a length that brings none
+     * @throws Refusal in one sentence where it cannot stand there
+     */
+    BikeDraft typed(RackColumn column, String text, LengthUnit lengths) {
+        if (!column.isTyped()) {
+            throw new Refusal(column.quantity().label() + " is computed; change a number that it follows from.");
+        }
+        return Typed.read(text, column, lengths)
+                .map(number -> type(column, number))
+                .orElseGet(() -> clear(column));
     }
 
     /**
@@ -110,17 +107,17 @@ public record RackRow(
      *
      * @throws Refusal where the shape cannot close
      */
-    RackRow type(RackColumn column, Typed typed) {
+    BikeDraft type(RackColumn column, Typed typed) {
         Map<Input, Double> all = new LinkedHashMap<>(waiting);
         column.setting().inputs().forEach(input -> all.put(input, typed.value()));
-        RackRow settled = settle(all);
+        BikeDraft settled = settle(all);
         return settled.bike
                 .filter(some -> !settled.isWaiting(column))
                 .map(some -> settled.withBike(known(some, column, typed)))
                 .orElse(settled);
     }
 
-    private RackRow settle(Map<Input, Double> all) {
+    private BikeDraft settle(Map<Input, Double> all) {
         Groups groups = new Groups(bike, all);
         if (!groups.makesBike()) {
             return withWaiting(all);
@@ -153,10 +150,10 @@ public record RackRow(
      *
      * @throws Refusal where the bike cannot be without it
      */
-    RackRow clear(RackColumn column) {
+    private BikeDraft clear(RackColumn column) {
         Map<Input, Double> left = new LinkedHashMap<>(waiting);
         column.setting().inputs().forEach(left::remove);
-        RackRow without = withWaiting(left);
+        BikeDraft without = withWaiting(left);
         return bike.map(some -> without.withBike(cleared(some, column))).orElse(without);
     }
 
@@ -180,5 +177,58 @@ public record RackRow(
             throw new Refusal(column.quantity().label() + " is empty; a bike with the group " + input.group()
                     + " cannot be without it.");
         }
+    }
+
+    /**
+     * What was changed here from one version to another, done to this one, which was changed elsewhere meanwhile.
+     *
+     * @throws Refusal where both together are no bicycle
+     */
+    BikeDraft changed(BikeDraft from, BikeDraft to) {
+        if (equals(from)) {
+            return to;
+        }
+        Optional<Bike> both = merged(from.bike, to.bike);
+        String newName = from.name.equals(to.name) ? name : to.name;
+        return new BikeDraft(
+                newName,
+                both.map(some -> some.named(newName)),
+                merged(from.waiting, to.waiting, waiting),
+                from.fileName.equals(to.fileName) ? fileName : to.fileName);
+    }
+
+    private Optional<Bike> merged(Optional<Bike> from, Optional<Bike> to) {
+        if (from.isEmpty() || to.isEmpty() || bike.isEmpty() || bike.equals(from)) {
+            return from.equals(to) ? bike : to;
+        }
+        return Optional.of(merged(from.get(), to.get(), bike.get()));
+    }
+
+    private static Bike merged(Bike from, Bike to, Bike here) {
+        Map<Input, Double> changes = new HashMap<>();
+        for (Input input : rakeline.geometry.Inputs.all()) {
+            if (Double.compare(from.given().get(input), to.given().get(input)) != 0) {
+                changes.put(input, to.given().get(input));
+            }
+        }
+        Set<String> groups = new HashSet<>(here.groups());
+        from.groups().stream().filter(group -> !to.groups().contains(group)).forEach(groups::remove);
+        to.groups().stream().filter(group -> !from.groups().contains(group)).forEach(groups::add);
+        return Bike.of(
+                here.name(),
+                here.given().with(changes),
+                groups,
+                merged(from.provenance(), to.provenance(), here.provenance()));
+    }
+
+    private static <K, V> Map<K, V> merged(Map<K, V> from, Map<K, V> to, Map<K, V> here) {
+        Map<K, V> merged = new LinkedHashMap<>(here);
+        from.keySet().stream().filter(key -> !to.containsKey(key)).forEach(merged::remove);
+        to.forEach((key, value) -> {
+            if (!Objects.equals(value, from.get(key))) {
+                merged.put(key, value);
+            }
+        });
+        return merged;
     }
 }

@@ -7,16 +7,14 @@ import org.junit.jupiter.api.Test;
 import rakeline.worksheet.Row;
 import rakeline.worksheet.Worksheet;
 
-class RepointedTest {
-    private final Worksheet page = Repointed.of(
-            Worksheet.empty("A page")
+class RackEffectTest {
+    private final Worksheet page = new RackEffect.Renames("a.bike.json", "mine.bike.json")
+            .page(Worksheet.empty("A page")
                     .withRack(List.of("a.bike.json", "b.bike.json"))
                     .withRows(List.of(
                             new Row.Note("n", "see \"a.bike.json\""),
                             Row.Snippet.of("r", "Bike a = bike(\"a.bike.json\"), aa = bike(\"aa.bike.json\");")))
-                    .withPick("p", "a.bike.json"),
-            "a.bike.json",
-            "mine.bike.json");
+                    .withPick("p", "a.bike.json"));
 
     @Test
     void theRackNamesTheOtherFileInItsPlace() {

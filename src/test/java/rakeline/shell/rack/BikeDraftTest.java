@@ -15,33 +15,50 @@ import rakeline.geometry.Provenance;
 import rakeline.quantity.Refusal;
 import rakeline.study.Vocabulary;
 
-class RackModelTest {
+class BikeDraftTest {
     private static final RackColumn STACK = RackColumn.of("frame.stackMm");
     private static final RackColumn STEM_ANGLE = RackColumn.of("cockpit.stemAngleDeg");
     private static final RackColumn CRANK = RackColumn.of("crank.lengthMm");
     private static final RackColumn STANCE = RackColumn.of("crank.stanceWidthMm");
     private static final RackColumn WHEELBASE = RackColumn.of("charted.wheelbaseMm");
 
-    private final RackModel model = RackModel.empty()
-            .withRows(List.of(bundled("road-xs"), bundled("road-s"), RackRow.begun("new 1", "Customer")));
+    private static final RackColumn BEAD_SEAT = RackColumn.of("wheels.both.beadSeatMm");
 
-    static RackRow bundled(String name) {
+    private final RackBike xs = bundled("road-xs");
+    private final RackBike begun = row("", BikeDraft.begun("Customer"));
+
+    static RackBike bundled(String name) {
         String path = "demo-data/bikes/" + name + ".bike.json";
-        return RackRow.of(path, Optional.empty(), RackStock.bundled(path));
+        return row(path, BikeDraft.of(RackStock.bundled(path)));
+    }
+
+    private static RackBike row(String path, BikeDraft draft) {
+        return new RackBike(
+                "bike 1",
+                draft,
+                new RackBike.Filed(path, Optional.empty(), draft.bike(), "", ""),
+                RackBike.Presence.LISTED,
+                java.util.Set.of(),
+                false);
+    }
+
+    private static RackBike type(RackBike bike, RackColumn column, String text) {
+        return bike.with(bike.draft().typed(column, text, LengthUnit.MILLIMETRE));
     }
 
     private double typed(String text, RackColumn column) {
-        return model.type(0, column, text).rows().get(0).value(column);
+        return type(xs, column, text).value(column);
     }
 
     private static double inInches(String text) {
-        return RackModel.empty()
-                .withRows(List.of(bundled("road-xs")))
-                .in(LengthUnit.INCH)
-                .type(0, STACK, text)
-                .rows()
-                .get(0)
-                .value(STACK);
+        BikeDraft xs = bundled("road-xs").draft();
+        return xs.typed(STACK, text, LengthUnit.INCH).value(STACK);
+    }
+
+    @ParameterizedTest
+    @CsvSource({"700c, 622", "28-622, 622", "29\", 622", "650b, 584", "571, 571", "700C, 622"})
+    void aWheelIsTypedByItsNameToo(String text, double mm) {
+        assertThat(typed(text, BEAD_SEAT)).isEqualTo(mm);
     }
 
     @ParameterizedTest
@@ -95,41 +112,33 @@ class RackModelTest {
 
     @Test
     void anEditLeavesTheModelBeforeAsItWas() {
-        model.type(0, STACK, "512");
-        assertThat(model.rows().get(0).value(STACK)).isEqualTo(508);
+        type(xs, STACK, "512");
+        assertThat(xs.value(STACK)).isEqualTo(508);
     }
 
     @Test
     void aNumberTypedRedrawsTheBike() {
-        assertThat(model.type(0, STACK, "512").rows().get(0).bike())
+        assertThat(type(xs, STACK, "512").bike())
                 .contains(RackStock.bundled("demo-data/bikes/road-xs.bike.json").with(Inputs.STACK, 512));
     }
 
     @Test
     void bothWheelsAreOneCell() {
-        Bike bike = model.type(0, RackColumn.of("wheels.both.tyreMm"), "32")
-                .rows()
-                .get(0)
-                .bike()
-                .orElseThrow();
+        Bike bike = type(xs, RackColumn.of("wheels.both.tyreMm"), "32").bike().orElseThrow();
         assertThat(List.of(bike.get(Inputs.FRONT_TYRE), bike.get(Inputs.REAR_TYRE)))
                 .containsOnly(32.0);
     }
 
     @Test
     void anUncertaintyTypedBehindANumberMakesItMeasured() {
-        Bike bike = model.type(0, STACK, "512 ± 2").rows().get(0).bike().orElseThrow();
+        Bike bike = type(xs, STACK, "512 ± 2").bike().orElseThrow();
         assertThat(bike.provenance().get("frame.stackMm"))
                 .isEqualTo(new Provenance(Optional.of(Provenance.Origin.MEASURED), 2));
     }
 
     @Test
     void whatWasSolvedIsSoNoLongerOnceItIsTyped() {
-        Bike bike = model.type(0, RackColumn.of("frame.headTubeMm"), "110")
-                .rows()
-                .get(0)
-                .bike()
-                .orElseThrow();
+        Bike bike = type(xs, RackColumn.of("frame.headTubeMm"), "110").bike().orElseThrow();
         assertThat(bike.provenance()).doesNotContainKey("frame.headTubeMm");
     }
 
@@ -146,15 +155,15 @@ class RackModelTest {
 
     @Test
     void aNumberWaitsUntilItsGroupIsWhole() {
-        RackModel waiting = model.type(2, CRANK, "170");
-        assertThat(waiting.rows().get(2).isWaiting(CRANK)).isTrue();
-        assertThat(waiting.rows().get(2).missing()).contains(Inputs.STANCE_WIDTH, Inputs.STACK);
+        RackBike waiting = type(begun, CRANK, "170");
+        assertThat(waiting.isWaiting(CRANK)).isTrue();
+        assertThat(waiting.missing()).contains(Inputs.STANCE_WIDTH, Inputs.STACK);
     }
 
     @Test
     void aGroupThatBecomesWholeIsPutOnTheBike() {
-        RackRow bare = RackRow.of("bare", Optional.empty(), bare());
-        RackRow with = bare.type(CRANK, new Typed(170, Double.NaN));
+        BikeDraft bare = BikeDraft.of(bare());
+        BikeDraft with = bare.type(CRANK, new Typed(170, Double.NaN));
         assertThat(with.bike()).contains(bare());
         assertThat(with.type(STANCE, new Typed(240, Double.NaN))
                         .bike()
@@ -165,7 +174,7 @@ class RackModelTest {
 
     @Test
     void aBikeBegunAnewIsABikeOnceAllItsNumbersAreTyped() {
-        RackModel typing = model;
+        RackBike typing = begun;
         for (var entry : Map.of(
                         "frame.stackMm", "560",
                         "frame.reachMm", "390",
@@ -177,33 +186,15 @@ class RackModelTest {
                         "wheels.both.beadSeatMm", "622",
                         "wheels.both.tyreMm", "28")
                 .entrySet()) {
-            typing = typing.type(2, RackColumn.of(entry.getKey()), entry.getValue());
+            typing = type(typing, RackColumn.of(entry.getKey()), entry.getValue());
         }
-        assertThat(typing.rows().get(2).bike().map(Bike::name)).contains("Customer");
-        assertThat(typing.rows().get(2).missing()).isEmpty();
-    }
-
-    @Test
-    void aBlockIsPastedFromACellOn() {
-        List<RackRow> pasted = model.paste(0, 0, "511\t371\n527\t381\n");
-        assertThat(pasted.stream().map(row -> row.value(STACK))).containsExactly(511.0, 527.0);
-    }
-
-    @Test
-    void aBlockWithOneWrongCellIsNotPasted() {
-        assertThatThrownBy(() -> model.paste(0, 0, "511\t371\n527\toops")).hasMessageStartingWith("Reach is \"oops\"");
-    }
-
-    @Test
-    void aBlockBeyondTheRackIsRefused() {
-        assertThatThrownBy(() -> model.paste(2, 0, "511\n527"))
-                .hasMessage("What is pasted has 2 lines; from this row on the rack has 1.");
+        assertThat(typing.bike().map(Bike::name)).contains("Customer");
+        assertThat(typing.missing()).isEmpty();
     }
 
     @Test
     void aChartedNumberThatDisagreesSaysByHowMuch() {
-        RackModel wrong = model.type(0, WHEELBASE, "983");
-        RackRow row = wrong.rows().get(0);
+        RackBike row = type(xs, WHEELBASE, "983");
         RackReading reading =
                 RackReading.of(Vocabulary.standard(), row.bike().orElseThrow(), RackSeat.EMPTY, List.of());
         RackCell cell = RackCell.of(row, WHEELBASE, reading, LengthUnit.MILLIMETRE);
@@ -213,7 +204,7 @@ class RackModelTest {
 
     @Test
     void aDisagreementNamesItsSuspects() {
-        RackRow row = model.type(0, WHEELBASE, "983").rows().get(0);
+        RackBike row = type(xs, WHEELBASE, "983");
         RackReading reading =
                 RackReading.of(Vocabulary.standard(), row.bike().orElseThrow(), RackSeat.EMPTY, List.of());
         assertThat(RackWords.cell(row, WHEELBASE, reading, LengthUnit.MILLIMETRE))
@@ -224,7 +215,7 @@ class RackModelTest {
 
     @Test
     void suspectsAreInTheUnitThatTheTableIsIn() {
-        RackRow row = model.type(0, WHEELBASE, "983").rows().get(0);
+        RackBike row = type(xs, WHEELBASE, "983");
         RackReading reading =
                 RackReading.of(Vocabulary.standard(), row.bike().orElseThrow(), RackSeat.EMPTY, List.of());
         assertThat(String.join(" ", reading.sentences(LengthUnit.CENTIMETRE)))
@@ -233,17 +224,17 @@ class RackModelTest {
 
     @Test
     void aBikeWhoseNumbersAgreeSaysWhereItStands() {
-        assertThat(RackWords.state(model.rows().get(0), RackReading.NONE)).isEqualTo("comes with the program");
+        assertThat(RackWords.state(xs, RackReading.NONE)).isEqualTo("comes with the program");
     }
 
     @Test
     void aBikeBegunAnewSaysWhatItNeeds() {
-        assertThat(RackWords.state(model.rows().get(2), RackReading.NONE)).matches("needs stack and \\d+ more");
+        assertThat(RackWords.state(begun, RackReading.NONE)).matches("needs stack and \\d+ more");
     }
 
     @Test
     void aCellIsReadAloudWithBikeLabelValueAndUnit() {
-        assertThat(RackWords.spoken(model.rows().get(0), STACK, RackReading.NONE, LengthUnit.MILLIMETRE))
+        assertThat(RackWords.spoken(xs, STACK, RackReading.NONE, LengthUnit.MILLIMETRE))
                 .isEqualTo("Road XS, Stack: 508 mm.");
     }
 

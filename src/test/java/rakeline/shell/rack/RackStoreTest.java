@@ -27,7 +27,7 @@ import rakeline.shell.page.Origin;
 import rakeline.worksheet.Worksheet;
 
 /** What becomes of what is typed. Everything that the window does aside is done at once. */
-class RackDeskTest {
+class RackStoreTest {
     private static final String ROAD_XS = "demo-data/bikes/road-xs.bike.json";
     private static final RackColumn STACK = RackColumn.of("frame.stackMm");
     private static final RackColumn CRANK = RackColumn.of("crank.lengthMm");
@@ -39,7 +39,7 @@ class RackDeskTest {
 
     private final Here host = new Here();
     private Bench bench;
-    private RackDesk desk;
+    private RackStore store;
 
     /** A window without a window. */
     private final class Here implements Host {
@@ -88,12 +88,12 @@ class RackDeskTest {
     @BeforeEach
     void putABikeOnTheRack() throws IOException {
         Files.write(own.resolve("mine.bike.json"), BikeWriter.write(bike));
-        desk = open("mine.bike.json");
+        store = open("mine.bike.json");
     }
 
-    private RackDesk open(String... paths) {
+    private RackStore open(String... paths) {
         bench = new Bench(settings -> null, Session.Settings::standard);
-        RackDesk opened = new RackDesk(bench, host);
+        RackStore opened = new RackStore(bench, host);
         opened.recall();
         bench.watch(opened);
         bench.open(Worksheet.empty("A page").withRack(List.of(paths)), new Origin.New(), false);
@@ -102,7 +102,7 @@ class RackDeskTest {
 
     @AfterEach
     void close() {
-        desk.close();
+        store.close();
     }
 
     private Bike onDisk(String name) {
@@ -113,22 +113,29 @@ class RackDeskTest {
         }
     }
 
+    private String first() {
+        return store.rows().get(0).id();
+    }
+
     private void type(RackColumn column, String text) {
-        desk.type(desk.model().rows().get(0).id(), column, text);
+        type(first(), column, text);
+    }
+
+    private void type(String id, RackColumn column, String text) {
+        store.tell(new RackEvent.Typed(id, column.key(), text));
+        store.tell(new RackEvent.Left(id, column.key()));
     }
 
     @Test
     void whatIsTypedStandsInTheFileOnceTheCellIsLeft() {
         type(STACK, "512");
-        desk.leave();
         assertThat(onDisk("mine.bike.json").get(Inputs.STACK)).isEqualTo(512);
     }
 
     @Test
     void whatAnotherProgramWroteStaysWithWhatWasTypedOnTop() throws IOException {
-        type(STACK, "512");
         Files.write(own.resolve("mine.bike.json"), BikeWriter.write(bike.with(Inputs.REACH, 377)));
-        desk.leave();
+        type(STACK, "512");
         assertThat(onDisk("mine.bike.json"))
                 .isEqualTo(bike.with(Inputs.REACH, 377).with(Inputs.STACK, 512));
         assertThat(bench.model().notice()).contains("Another program has changed Road XS");
@@ -137,17 +144,15 @@ class RackDeskTest {
     @Test
     void anUndoIsWrittenToo() {
         type(STACK, "512");
-        desk.leave();
-        desk.undo();
+        store.undo();
         assertThat(onDisk("mine.bike.json")).isEqualTo(bike);
     }
 
     @Test
     void anUndoDoesNotTakeBackWhatAnotherProgramWrote() throws IOException {
         type(STACK, "512");
-        desk.leave();
         Files.write(own.resolve("mine.bike.json"), BikeWriter.write(bike.with(Inputs.REACH, 377)));
-        desk.undo();
+        store.undo();
         assertThat(onDisk("mine.bike.json").get(Inputs.REACH)).isEqualTo(377);
     }
 
@@ -160,29 +165,26 @@ class RackDeskTest {
 
     @Test
     void aBundledBikeIsCopiedAndThePageReadsTheCopy() {
-        desk = open(ROAD_XS);
+        store = open(ROAD_XS);
         type(STACK, "512");
-        desk.leave();
         assertThat(bench.model().page().rack()).containsExactly("road-xs.bike.json");
         assertThat(onDisk("road-xs.bike.json").get(Inputs.STACK)).isEqualTo(512);
     }
 
     @Test
     void aCopyIsUndoneIntoItsOwnFile() {
-        desk = open(ROAD_XS);
+        store = open(ROAD_XS);
         type(STACK, "512");
-        desk.leave();
-        desk.undo();
+        store.undo();
         assertThat(onDisk("road-xs.bike.json")).isEqualTo(bike);
     }
 
     @Test
     void numbersThatNoFileCanHoldYetAreThereAtTheNextStart() {
-        desk.begin();
-        desk.type("new 1", CRANK, "172.5");
-        desk.leave();
-        RackDesk again = open("mine.bike.json");
-        RackRow row = again.model().rows().get(1);
+        store.begin();
+        type(store.rows().get(1).id(), CRANK, "172.5");
+        RackStore again = open("mine.bike.json");
+        RackBike row = again.rows().get(1);
         again.close();
         assertThat(row.name()).isEqualTo("New bike");
         assertThat(row.value(CRANK)).isEqualTo(172.5);
@@ -190,30 +192,29 @@ class RackDeskTest {
 
     @Test
     void aBikeThatBecomesWholeGetsAFileAndAPlaceOnThePage() {
-        desk.begin();
+        store.begin();
         String block = "560\t390\t72.5\t73.5\t415\t70\t45\t622\t28";
-        desk.paste(1, 0, block);
+        store.tell(new RackEvent.Pasted(1, 0, block));
         assertThat(bench.model().page().rack()).containsExactly("mine.bike.json", "New bike.bike.json");
         assertThat(onDisk("New bike.bike.json").get(Inputs.REACH)).isEqualTo(390);
     }
 
     @Test
     void whatCannotBeWrittenStaysOnTheRack() throws IOException {
-        type(STACK, "512");
         Files.delete(own.resolve("mine.bike.json"));
         Files.createDirectory(own.resolve("mine.bike.json"));
-        desk.leave();
-        assertThat(desk.model().rows().get(0).value(STACK)).isEqualTo(512);
-        assertThat(bench.model().notice()).contains("What you typed stays on the rack");
+        type(STACK, "512");
+        assertThat(store.rows().get(0).value(STACK)).isEqualTo(512);
+        assertThat(bench.model().notice()).contains("What you typed in Road XS stays on the rack");
     }
 
     @Test
     void theColumnsAndTheUnitAreKept() {
-        desk.choose(List.of("trailMm", "frame.stackMm"));
-        desk.in(LengthUnit.INCH);
-        RackDesk again = open("mine.bike.json");
+        store.choose(choices -> choices.withColumns(List.of("trailMm", "frame.stackMm")));
+        store.in(LengthUnit.INCH);
+        RackStore again = open("mine.bike.json");
         again.close();
-        assertThat(again.model().columns().stream().map(RackColumn::key)).containsExactly("trailMm", "frame.stackMm");
-        assertThat(again.model().lengths()).isEqualTo(LengthUnit.INCH);
+        assertThat(again.state().columns().stream().map(RackColumn::key)).containsExactly("trailMm", "frame.stackMm");
+        assertThat(again.state().lengths()).isEqualTo(LengthUnit.INCH);
     }
 }
