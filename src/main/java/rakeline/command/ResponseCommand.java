@@ -94,7 +94,9 @@ final class ResponseCommand extends Work {
         answer.put("name", dynamics.name());
         answer.put("speedMps", response.speedMps());
         answer.put("torque", response.torque().word());
-        answer.put("columns", chart.table().columns().stream().map(FigureJson::column).toList());
+        answer.put(
+                "columns",
+                chart.table().columns().stream().map(FigureJson::column).toList());
         answer.put("selfStable", response.isStable());
         answer.put("beyondLinear", ResponseChart.isBeyondLinear(chart));
         answer.put("cautions", chart.cautions().stream().map(Caution::sentence).toList());

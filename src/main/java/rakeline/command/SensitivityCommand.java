@@ -59,7 +59,8 @@ final class SensitivityCommand extends Work {
         Ride ride = subject.ride(this::notice);
         List<Varied> inputs =
                 keys(ride).stream().map(Setting::of).map(as::varied).toList();
-        Sensitivities found = new Sensitivity(ride, inputs, track.of(vocabulary, ride)).run(Crew.onAllCores(), progress());
+        Sensitivities found =
+                new Sensitivity(ride, inputs, track.of(vocabulary, ride)).run(Crew.onAllCores(), progress());
         output.give(console(), StudyTables.of(found), () -> asJson(found));
         return DONE;
     }

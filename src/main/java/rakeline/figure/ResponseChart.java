@@ -78,9 +78,11 @@ public final class ResponseChart {
     public static Optional<Caution> neverReached(Response response) {
         return response.isStable()
                 ? Optional.empty()
-                : Optional.of(new Caution("never reached", "At " + Decimals.fixed(response.speedMps(), 2)
-                        + " m/s the bicycle is not stable hands off: its own motion grows, and the steady amplitudes"
-                        + " given here are never reached."));
+                : Optional.of(new Caution(
+                        "never reached",
+                        "At " + Decimals.fixed(response.speedMps(), 2)
+                                + " m/s the bicycle is not stable hands off: its own motion grows, and the steady amplitudes"
+                                + " given here are never reached."));
     }
 
     private static Optional<Caution> beyondLinear(Chart.Panel lean, Chart.Panel steer, String each) {
@@ -91,9 +93,11 @@ public final class ResponseChart {
                 .collect(Collectors.joining(" and "));
         return reached.isEmpty()
                 ? Optional.empty()
-                : Optional.of(new Caution("beyond small angles", reached.substring(0, 1).toUpperCase(Locale.ROOT) + reached.substring(1)
-                        + ": the model is linear and stands for small angles, up to about "
-                        + Unit.DEGREE.attach(Decimals.shown(SteadyTurn.LINEAR_TO_DEG)) + "."));
+                : Optional.of(new Caution(
+                        "beyond small angles",
+                        reached.substring(0, 1).toUpperCase(Locale.ROOT) + reached.substring(1)
+                                + ": the model is linear and stands for small angles, up to about "
+                                + Unit.DEGREE.attach(Decimals.shown(SteadyTurn.LINEAR_TO_DEG)) + "."));
     }
 
     private static double most(Chart.Panel panel) {

@@ -36,9 +36,10 @@ public final class FirstOrder {
 
     /** What each doubt alone contributes, signed: slope times standard uncertainty; NaN where it has none. */
     public Numbers parts(Measure<Ride> measure) {
-        return Numbers.generate(doubts.size(), doubt -> Derivative.at0(
-                        by -> read(doubt, by, measure), STEP, Derivative.COARSE)
-                .slope());
+        return Numbers.generate(
+                doubts.size(),
+                doubt -> Derivative.at0(by -> read(doubt, by, measure), STEP, Derivative.COARSE)
+                        .slope());
     }
 
     /**

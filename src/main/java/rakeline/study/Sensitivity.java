@@ -69,7 +69,8 @@ public record Sensitivity(Ride start, List<Varied> inputs, List<Measure<Ride>> t
         Map<Double, Optional<Ride>> known = new HashMap<>(Map.of(0.0, Optional.of(start)));
         return tracks.stream()
                 .map(track -> Derivative.at0(
-                        by -> known.computeIfAbsent(by, off -> along.at(here + off).map(start::on))
+                        by -> known.computeIfAbsent(
+                                        by, off -> along.at(here + off).map(start::on))
                                 .map(ride -> track.read(ride).orNaN())
                                 .orElse(Double.NaN),
                         step,

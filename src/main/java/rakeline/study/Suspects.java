@@ -29,12 +29,11 @@ final class Suspects {
         }
         Rounding rounding = Rounding.of(chart);
         List<Setting> settings = settings(chart).toList();
-        List<Suspicion> found = crew
-                .map(settings.size(), i -> Suspicion.of(chart, rounding, settings.get(i)), progress)
-                .stream()
-                .flatMap(Optional::stream)
-                .sorted(Comparator.comparingDouble(Suspicion::weight).reversed())
-                .toList();
+        List<Suspicion> found =
+                crew.map(settings.size(), i -> Suspicion.of(chart, rounding, settings.get(i)), progress).stream()
+                        .flatMap(Optional::stream)
+                        .sorted(Comparator.comparingDouble(Suspicion::weight).reversed())
+                        .toList();
         return new Suspects(rounding)
                 .grouped(found).stream().flatMap(Suspects::asSuspects).toList();
     }

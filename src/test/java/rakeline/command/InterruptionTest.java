@@ -45,8 +45,8 @@ class InterruptionTest {
         assertThat(process.exitValue()).isEqualTo(130);
         assertThat(Files.readString(folder.resolve("out"))).isEmpty();
         assertThat(Files.readString(folder.resolve("err")))
-                .isEqualTo("sweep was stopped before it was done; no file is left half written."
-                        + System.lineSeparator());
+                .isEqualTo(
+                        "sweep was stopped before it was done; no file is left half written." + System.lineSeparator());
         assertThat(folder.resolve("files")).isEmptyDirectory();
     }
 

@@ -133,8 +133,12 @@ class LinkageTest {
     }
 
     private static double thigh(Legs legs, double crank) {
-        double x = legs.crankMm() * Math.cos(crank) + legs.ankleFromPedal().x() - legs.hip().x();
-        double y = legs.crankMm() * Math.sin(crank) + legs.ankleFromPedal().y() - legs.hip().y();
+        double x = legs.crankMm() * Math.cos(crank)
+                + legs.ankleFromPedal().x()
+                - legs.hip().x();
+        double y = legs.crankMm() * Math.sin(crank)
+                + legs.ankleFromPedal().y()
+                - legs.hip().y();
         double reach = Math.hypot(x, y);
         double bend = Math.acos((legs.thighMm() * legs.thighMm() + reach * reach - legs.shankMm() * legs.shankMm())
                 / (2 * legs.thighMm() * reach));

@@ -39,7 +39,8 @@ class DerivativeTest {
 
     @Test
     void hardByAnEndBothSidesAreUsedOverAShorterStep() {
-        assertThat(fine(x -> x < -0.003 ? Double.NaN : Math.exp(x), 0.1).slope()).isCloseTo(1, within(1e-9));
+        assertThat(fine(x -> x < -0.003 ? Double.NaN : Math.exp(x), 0.1).slope())
+                .isCloseTo(1, within(1e-9));
     }
 
     @Test

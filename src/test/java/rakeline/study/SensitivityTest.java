@@ -68,8 +68,7 @@ class SensitivityTest {
     @Test
     void theStepSuitsASmallQuantity() {
         // D: a difference over 2e-6 kg m², by hand
-        Bike bike = Bikes.redrawn(
-                road("demo-data/bikes/road-m.bike.json"), Map.of("masses.fork.productKgM2", -0.0162));
+        Bike bike = Bikes.redrawn(road("demo-data/bikes/road-m.bike.json"), Map.of("masses.fork.productKgM2", -0.0162));
         double by = 1e-6;
         double byHand = (weave(bike, -0.0162 + by) - weave(bike, -0.0162 - by)) / (2 * by);
         Sensitivities found = sensitivities(Ride.of(bike), "masses.fork.productKgM2", "weaveSpeedMps");

@@ -485,8 +485,7 @@ class SweepTest {
         assertThatThrownBy(() -> sweep.run(Crew.of(2), share -> share < 0.01))
                 .isInstanceOf(CancellationException.class);
         Thread.currentThread().interrupt();
-        assertThatThrownBy(() -> sweep.run(Crew.of(2), Progress.UNWATCHED))
-                .isInstanceOf(CancellationException.class);
+        assertThatThrownBy(() -> sweep.run(Crew.of(2), Progress.UNWATCHED)).isInstanceOf(CancellationException.class);
         assertThat(Thread.interrupted()).isTrue();
     }
 }

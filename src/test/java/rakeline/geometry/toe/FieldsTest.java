@@ -25,7 +25,10 @@ class FieldsTest {
             double grid = room(point);
             double found = new RoomField(TOE).at(point).value();
             if (Double.isFinite(grid)) {
-                assertThat(found).as("%s", point).isLessThanOrEqualTo(grid + 1e-9).isCloseTo(grid, within(1.5));
+                assertThat(found)
+                        .as("%s", point)
+                        .isLessThanOrEqualTo(grid + 1e-9)
+                        .isCloseTo(grid, within(1.5));
                 beyond += Math.abs(point.y()) > CRANK + RADIUS ? 1 : 0;
             }
         }
@@ -34,7 +37,8 @@ class FieldsTest {
 
     @Test
     void theNarrowestRoundOfAGapIsTheCranksCircleSeenAlongTheToe() {
-        // D: an ellipse with the half axes crank and crank · cos has its narrowest round crank · cos² where it is longest
+        // D: an ellipse with the half axes crank and crank · cos has its narrowest round crank · cos² where it is
+        // longest
         double cosine = ACROSS.z();
         Bend bend = new GapField(TOE).at(new Point(10, 5, 3)).bend();
         assertThat(bend.narrowest()).isCloseTo(CRANK * cosine * cosine, within(1e-12));

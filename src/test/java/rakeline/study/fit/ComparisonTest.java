@@ -56,7 +56,8 @@ class ComparisonTest {
      * little: on a foot that both share their errors cancel. */
     @Test
     void errorsOfAFootThatBothShareCancel() {
-        Bike other = Bikes.redrawn(Bikes.whole(), Map.of("frame.stackMm", 515.0)).named("Other");
+        Bike other =
+                Bikes.redrawn(Bikes.whole(), Map.of("frame.stackMm", 515.0)).named("Other");
         double apart = toeRoom(other, false);
         double shared = toeRoom(other, true);
         assertThat(apart * apart - shared * shared).isBetween(2 * 3 * 3 - 1e-3, 1.2 * 2 * 3 * 3);
@@ -65,8 +66,11 @@ class ComparisonTest {
     /** What is no part of the foot stays each bike's own. */
     @Test
     void ofASharedFootOnlyErrorsOfTheFootCancel() {
-        Bike other = Bikes.redrawn(Bikes.whole(), Map.of("frame.stackMm", 515.0)).named("Other");
-        assertThat(uncertainty(other, true, "trailMm")).isEqualTo(uncertainty(other, false, "trailMm")).isPositive();
+        Bike other =
+                Bikes.redrawn(Bikes.whole(), Map.of("frame.stackMm", 515.0)).named("Other");
+        assertThat(uncertainty(other, true, "trailMm"))
+                .isEqualTo(uncertainty(other, false, "trailMm"))
+                .isPositive();
     }
 
     private static double toeRoom(Bike other, boolean sharedFoot) {

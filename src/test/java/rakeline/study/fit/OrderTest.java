@@ -23,12 +23,26 @@ class OrderTest {
     void combinationsAreCountedInTheOrderOfTheKeys() {
         Order order = new Order(STACKS, STEMS, CRANKS, FORKS, POSTS, TYRES);
         List<Long> numbers = new ArrayList<>();
-        each(BARS, bar -> each(STACKS, stack -> each(STEMS, stem -> each(CRANKS, foot -> each(
-                FORKS,
-                fork -> each(POSTS, seat -> each(
-                        TYRES, tyre -> numbers.add(number(order, bar, stack, stem, foot, fork, seat, tyre)))))))));
+        each(
+                BARS,
+                bar -> each(
+                        STACKS,
+                        stack -> each(
+                                STEMS,
+                                stem -> each(
+                                        CRANKS,
+                                        foot -> each(
+                                                FORKS,
+                                                fork -> each(
+                                                        POSTS,
+                                                        seat -> each(
+                                                                TYRES,
+                                                                tyre -> numbers.add(number(
+                                                                        order, bar, stack, stem, foot, fork, seat,
+                                                                        tyre)))))))));
         long all = (long) BARS * STACKS * STEMS * CRANKS * FORKS * POSTS * TYRES;
-        assertThat(numbers).containsExactlyElementsOf(LongStream.range(0, all).boxed().toList());
+        assertThat(numbers)
+                .containsExactlyElementsOf(LongStream.range(0, all).boxed().toList());
     }
 
     private static long number(Order order, int bar, int stack, int stem, int foot, int fork, int seat, int tyre) {
