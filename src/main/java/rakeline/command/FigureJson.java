@@ -4,6 +4,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.IntStream;
+import rakeline.figure.Basis;
 import rakeline.figure.Column;
 import rakeline.quantity.Quantity;
 import rakeline.study.Hold;
@@ -19,6 +20,24 @@ final class FigureJson {
         json.put("label", column.label());
         json.put("unit", column.unit());
         json.put("values", values(column));
+        return json;
+    }
+
+    /** The bicycles of a figure as they stand, who rides each, and whose shoe it has. */
+    static List<Map<String, Object>> about(Basis basis) {
+        return basis.subjects().stream().map(FigureJson::subject).toList();
+    }
+
+    private static Map<String, Object> subject(Basis.Subject subject) {
+        Map<String, Object> json = new LinkedHashMap<>();
+        json.put("bike", subject.name());
+        json.put("madeFrom", subject.start());
+        json.put("rider", subject.rider());
+        json.put("hands", subject.hands());
+        json.put("shoe", subject.shoe());
+        Map<String, Object> changed = new LinkedHashMap<>();
+        subject.changed().forEach((key, value) -> changed.put(key, Console.orNull(value)));
+        json.put("changed", changed);
         return json;
     }
 

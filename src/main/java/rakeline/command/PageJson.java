@@ -56,10 +56,12 @@ final class PageJson {
     private static Map<String, Object> result(String name, Result result) {
         if (result instanceof Result.Shown shown) {
             Figure figure = shown.figure();
-            return json(
+            Map<String, Object> json = json(
                     kind(figure),
                     figure.title(),
                     figure.columns().stream().map(FigureJson::column).toList());
+            json.put("about", FigureJson.about(figure.basis()));
+            return json;
         }
         if (result instanceof Result.Value value) {
             return json("value", value.text(), number(name, value.number()));

@@ -110,7 +110,7 @@ final class SweepCommand extends Work {
         }
         List<Column> columns = new ArrayList<>(chart.columns());
         columns.add(Column.ofWords("as", "As", Collections.nCopies(chart.steps().size(), Mode.REFIT.word())));
-        return new Table(chart.title(), columns, chart.held(), chart.cautions());
+        return new Table(chart.title(), columns, chart.held(), chart.cautions(), chart.basis());
     }
 
     private static Map<String, Object> asJson(Swept swept, Chart chart) {

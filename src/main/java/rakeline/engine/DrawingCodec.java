@@ -19,6 +19,7 @@ final class DrawingCodec {
         ResultCodec.writeColumns(out, drawing.columns());
         out.text(drawing.held());
         QuantityCodec.writeCautions(out, drawing.cautions());
+        BasisCodec.write(out, drawing.basis());
     }
 
     static Drawing read(Unpacker in) throws IOException {
@@ -28,7 +29,8 @@ final class DrawingCodec {
                 in.list(DrawingCodec::readMark),
                 ResultCodec.readColumns(in),
                 in.text(),
-                QuantityCodec.readCautions(in));
+                QuantityCodec.readCautions(in),
+                BasisCodec.read(in));
     }
 
     static long numbers(Drawing drawing) {

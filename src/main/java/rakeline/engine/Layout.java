@@ -133,6 +133,13 @@ public final class Layout {
                 .toList();
     }
 
+    /** The rows that these need, directly or through others, themselves among them; ids of no row of the page left out. */
+    public Set<String> behind(Set<String> ids) {
+        Set<String> behind = new HashSet<>();
+        ids.stream().filter(this::has).forEach(id -> collectBehind(id, behind));
+        return behind;
+    }
+
     private void collectBehind(String id, Set<String> behind) {
         if (behind.add(id)) {
             needs(id).forEach(need -> collectBehind(need.rowId(), behind));

@@ -15,6 +15,7 @@ final class MapCodec {
         out.reals(map.values()).real(map.here());
         out.texts(map.gaps()).text(map.held());
         QuantityCodec.writeCautions(out, map.cautions());
+        BasisCodec.write(out, map.basis());
     }
 
     static MapFigure read(Unpacker in) throws IOException {
@@ -27,7 +28,8 @@ final class MapCodec {
                 in.real(),
                 in.texts(),
                 in.text(),
-                QuantityCodec.readCautions(in));
+                QuantityCodec.readCautions(in),
+                BasisCodec.read(in));
     }
 
     static long numbers(MapFigure map) {

@@ -89,6 +89,7 @@ public final class ResultCodec {
                 chart.gaps(), (to, gap) -> to.number(gap.step()).text(gap.key()).text(gap.reason()));
         out.text(chart.held());
         QuantityCodec.writeCautions(out, chart.cautions());
+        BasisCodec.write(out, chart.basis());
     }
 
     private static void writePanel(Packer out, Chart.Panel panel) throws IOException {
@@ -117,7 +118,8 @@ public final class ResultCodec {
                 in.list(ResultCodec::readPanel),
                 in.list(from -> new Chart.Gap(from.number(), from.text(), from.text())),
                 in.text(),
-                QuantityCodec.readCautions(in));
+                QuantityCodec.readCautions(in),
+                BasisCodec.read(in));
     }
 
     private static void writeTable(Packer out, Table table) throws IOException {
@@ -125,10 +127,11 @@ public final class ResultCodec {
         writeColumns(out, table.columns());
         out.text(table.held());
         QuantityCodec.writeCautions(out, table.cautions());
+        BasisCodec.write(out, table.basis());
     }
 
     private static Table readTable(Unpacker in) throws IOException {
-        return new Table(in.text(), readColumns(in), in.text(), QuantityCodec.readCautions(in));
+        return new Table(in.text(), readColumns(in), in.text(), QuantityCodec.readCautions(in), BasisCodec.read(in));
     }
 
     static void writeColumns(Packer out, List<Column> columns) throws IOException {

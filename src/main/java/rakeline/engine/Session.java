@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Consumer;
 import rakeline.worksheet.Worksheet;
 
@@ -89,6 +90,9 @@ public interface Session extends AutoCloseable {
     void dial(String name, double value);
 
     void pick(String name, String path);
+
+    /** These rows are in sight: they come first where nothing comes out otherwise for it. */
+    default void look(Set<String> ids) {}
 
     /** Runs a row even if it waits, with what it needs above it. */
     void runRow(String id);

@@ -53,10 +53,13 @@ public final class ApartTable {
                         lines.stream().map(Apart.Line::quantity))
                 .toList()));
         return new Table(
-                apart.present().bike().name() + ": each change alone and all together",
-                columns,
-                "every other input, as drawn; masses that are not given follow their defaults.",
-                cautions);
+                        apart.present().bike().name() + ": each change alone and all together",
+                        columns,
+                        "every other input, as drawn; masses that are not given follow their defaults.",
+                        cautions)
+                .about(Basis.of(
+                        List.of(apart.present()),
+                        lines.stream().map(line -> line.quantity().key())));
     }
 
     /** As in {@code Stem length 80 → 100 mm}. */

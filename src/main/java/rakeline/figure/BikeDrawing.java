@@ -15,6 +15,8 @@ public final class BikeDrawing {
             List.of("trailMm", "wheelbaseMm", "frontCentreMm", "bbHeightMm", "frame.stackMm", "frame.reachMm");
     private static final List<String> PLAN_KEYS = List.of("toeRoomMm", "toeContactSteerDeg", "pedalToTyreMm");
 
+    private static final double USUAL_STEER_DEG = 15;
+
     private BikeDrawing() {}
 
     /** What several bikes that are laid over each other share. */
@@ -76,7 +78,15 @@ public final class BikeDrawing {
             marks.addAll(SideDimensions.of(rides.get(0).geometry()));
         }
         String held = rides.size() > 1 ? "laid over each other at " + at + "." : "";
-        return new Drawing("Side view", title(rides), marks, columns(rides, SIDE_KEYS), held, List.of());
+        return new Drawing("Side view", title(rides), marks, columns(rides, SIDE_KEYS), held, List.of())
+                .about(Basis.of(rides, SIDE_KEYS.stream()));
+    }
+
+    /** Shoes and turned wheel from above, at the steering angle at which the shoe has least room, where there is one. */
+    public static Drawing planView(Ride ride) {
+        double least =
+                Vocabulary.standard().measure("toeRoomSteerDeg").read(ride).orNaN();
+        return planView(ride, Double.isNaN(least) ? USUAL_STEER_DEG : least);
     }
 
     /**
@@ -89,12 +99,13 @@ public final class BikeDrawing {
         String held = "bar turned " + rakeline.quantity.Decimals.fixed(steerDeg, 1)
                 + "° to the left, cranks level, right foot forward.";
         return new Drawing(
-                "Foot and wheel",
-                title(one),
-                plan(ride, steerDeg),
-                columns(one, PLAN_KEYS),
-                held,
-                List.of(Cautions.TOE));
+                        "Foot and wheel",
+                        title(one),
+                        plan(ride, steerDeg),
+                        columns(one, PLAN_KEYS),
+                        held,
+                        List.of(Cautions.TOE))
+                .about(Basis.of(one, PLAN_KEYS.stream()));
     }
 
     /** With the steering angle, and the room of the shoe in words. */

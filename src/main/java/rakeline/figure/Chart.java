@@ -24,7 +24,8 @@ public record Chart(
         List<Panel> panels,
         List<Gap> gaps,
         String held,
-        List<Caution> cautions)
+        List<Caution> cautions,
+        Basis basis)
         implements Figure {
 
     /**
@@ -74,15 +75,33 @@ public record Chart(
     /** A stretch of steps without a value. */
     public record Gap(int step, String key, String reason) {}
 
+    /** About no bicycle in particular. */
+    public Chart(
+            String title,
+            Quantity x,
+            Numbers steps,
+            double here,
+            List<Panel> panels,
+            List<Gap> gaps,
+            String held,
+            List<Caution> cautions) {
+        this(title, x, steps, here, panels, gaps, held, cautions, Basis.NONE);
+    }
+
     public Chart {
         panels = List.copyOf(panels);
         gaps = List.copyOf(gaps);
         cautions = List.copyOf(cautions);
     }
 
+    /** The same, about this bicycle. */
+    public Chart about(Basis other) {
+        return new Chart(title, x, steps, here, panels, gaps, held, cautions, other);
+    }
+
     @Override
     public Chart withCautions(List<Caution> others) {
-        return new Chart(title, x, steps, here, panels, gaps, held, others);
+        return new Chart(title, x, steps, here, panels, gaps, held, others, basis);
     }
 
     @Override
@@ -102,7 +121,7 @@ public record Chart(
     }
 
     public Table table() {
-        return new Table(title, columns(), held, cautions);
+        return new Table(title, columns(), held, cautions, basis);
     }
 
     /** The table with at most so many steps, evenly chosen, the first among them; the title says how many there are. */
@@ -118,7 +137,7 @@ public record Chart(
                                 .flatMap(
                                         panel -> panel.at(rows, i -> i * stride).columns()))
                 .toList();
-        return new Table(title + "; " + rows + " of " + steps.size() + " steps", chosen, held, cautions);
+        return new Table(title + "; " + rows + " of " + steps.size() + " steps", chosen, held, cautions, basis);
     }
 
     private static Numbers every(int count, IntUnaryOperator step, Numbers all) {

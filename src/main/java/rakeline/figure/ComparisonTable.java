@@ -29,7 +29,8 @@ public final class ComparisonTable {
         }
         columns.add(words("unit", "Unit", rows, row -> row.quantity().unit().symbol()));
         columns.add(words("key", "Key", rows, row -> row.quantity().key()));
-        return new Table(title(comparison), columns, held(comparison, "words say"), comparison.cautions());
+        return new Table(title(comparison), columns, held(comparison, "words say"), comparison.cautions())
+                .about(basis(comparison, rows));
     }
 
     /** For a narrow place: units beside the labels, no keys, a star at each difference beyond its uncertainty. */
@@ -45,7 +46,13 @@ public final class ComparisonTable {
                 columns.add(uncertainty(rows, bike));
             }
         }
-        return new Table(title(comparison), columns, held(comparison, "a star marks"), comparison.cautions());
+        return new Table(title(comparison), columns, held(comparison, "a star marks"), comparison.cautions())
+                .about(basis(comparison, rows));
+    }
+
+    private static Basis basis(Comparison comparison, List<Comparison.Row> rows) {
+        return Basis.of(
+                rides(comparison), rows.stream().map(row -> row.quantity().key()));
     }
 
     private static Column starred(Column differences, List<Comparison.Row> rows, int bike) {

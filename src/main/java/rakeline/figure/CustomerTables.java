@@ -87,12 +87,13 @@ public final class CustomerTables {
                         .filter(column -> SHOWN.contains(column.key()))
                         .toList(),
                 "",
-                whole.cautions());
+                whole.cautions(),
+                whole.basis());
     }
 
     /** The same without its cautions, which stand elsewhere on the sheet. */
     public static Table bare(Table table) {
-        return new Table(table.title(), table.columns(), table.held(), List.of());
+        return new Table(table.title(), table.columns(), table.held(), List.of(), table.basis());
     }
 
     /** What is left to the limits of parts, foot and standover. */

@@ -12,8 +12,19 @@ import rakeline.quantity.Quantity;
  * @param columns the numbers that it shows
  */
 public record Drawing(
-        String kind, String title, List<Mark> marks, List<Column> columns, String held, List<Caution> cautions)
+        String kind,
+        String title,
+        List<Mark> marks,
+        List<Column> columns,
+        String held,
+        List<Caution> cautions,
+        Basis basis)
         implements Figure {
+    /** About no bicycle in particular. */
+    public Drawing(
+            String kind, String title, List<Mark> marks, List<Column> columns, String held, List<Caution> cautions) {
+        this(kind, title, marks, columns, held, cautions, Basis.NONE);
+    }
 
     /** How a mark is inked. */
     public enum Ink {
@@ -102,7 +113,7 @@ public record Drawing(
 
     @Override
     public Drawing withCautions(List<Caution> others) {
-        return new Drawing(kind, title, marks, columns, held, others);
+        return new Drawing(kind, title, marks, columns, held, others, basis);
     }
 
     /** The same without the dimensions in faint ink, whose numbers stand elsewhere. */
@@ -115,7 +126,12 @@ public record Drawing(
 
     /** The same with other marks. */
     public Drawing withMarks(List<Mark> others) {
-        return new Drawing(kind, title, others, columns, held, cautions);
+        return new Drawing(kind, title, others, columns, held, cautions, basis);
+    }
+
+    /** The same, about these bicycles. */
+    public Drawing about(Basis other) {
+        return new Drawing(kind, title, marks, columns, held, cautions, other);
     }
 
     /** The names of the bikes, in the order of their overlay; empty where they are not named. */

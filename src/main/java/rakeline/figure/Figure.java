@@ -17,6 +17,9 @@ public sealed interface Figure permits Chart, Table, Drawing, MapFigure {
     /** The same with other cautions. */
     Figure withCautions(List<Caution> others);
 
+    /** The bicycles that it is about, and whose shoe they have. */
+    Basis basis();
+
     /** The figure's numbers as columns: its CSV, its JSON and its text alternative. */
     List<Column> columns();
 }

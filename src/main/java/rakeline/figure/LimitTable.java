@@ -75,10 +75,11 @@ public final class LimitTable {
     private static Table table(List<Ride> rides, List<Left> rows, List<Column> columns, Optional<String> contact) {
         String names = BikeNames.line(rides);
         return new Table(
-                names + at(rides, contact) + ": what is left to each limit; negative beyond it, by how far",
-                columns,
-                "",
-                Quantity.cautionsOf(rows.stream().map(Left::quantity).toList()));
+                        names + at(rides, contact) + ": what is left to each limit; negative beyond it, by how far",
+                        columns,
+                        "",
+                        Quantity.cautionsOf(rows.stream().map(Left::quantity).toList()))
+                .about(Basis.of(rides, rows.stream().map(row -> row.quantity().key())));
     }
 
     /** Whose contact points they are at; nothing where no bike has any. */

@@ -25,7 +25,8 @@ public record MapFigure(
         double here,
         List<String> gaps,
         String held,
-        List<Caution> cautions)
+        List<Caution> cautions,
+        Basis basis)
         implements Figure {
 
     /**
@@ -40,6 +41,20 @@ public record MapFigure(
         }
     }
 
+    /** About no bicycle in particular. */
+    public MapFigure(
+            String title,
+            Axis x,
+            Axis y,
+            Quantity measure,
+            Numbers values,
+            double here,
+            List<String> gaps,
+            String held,
+            List<Caution> cautions) {
+        this(title, x, y, measure, values, here, gaps, held, cautions, Basis.NONE);
+    }
+
     public MapFigure {
         gaps = List.copyOf(gaps);
         cautions = List.copyOf(cautions);
@@ -49,9 +64,14 @@ public record MapFigure(
         }
     }
 
+    /** The same, about this bicycle. */
+    public MapFigure about(Basis other) {
+        return new MapFigure(title, x, y, measure, values, here, gaps, held, cautions, other);
+    }
+
     @Override
     public MapFigure withCautions(List<Caution> others) {
-        return new MapFigure(title, x, y, measure, values, here, gaps, held, others);
+        return new MapFigure(title, x, y, measure, values, here, gaps, held, others, basis);
     }
 
     /** The value at the i-th x and the j-th y. */
@@ -81,7 +101,7 @@ public record MapFigure(
         for (int i : chosen(x.size(), mostColumns)) {
             columns.add(column(i, rows));
         }
-        return new Table(title, columns, held, cautions);
+        return new Table(title, columns, held, cautions, basis);
     }
 
     private Column column(int i, int... rows) {

@@ -1,6 +1,7 @@
 package rakeline.figure;
 
 import java.util.List;
+import java.util.stream.Stream;
 import rakeline.study.GridMap;
 import rakeline.study.Mapped;
 
@@ -12,15 +13,18 @@ public final class MapFigures {
 
     public static MapFigure of(Mapped mapped) {
         return new MapFigure(
-                mapped.title(),
-                axis(mapped, mapped.map().x()),
-                axis(mapped, mapped.map().y()),
-                mapped.map().track().quantity(),
-                mapped.values(),
-                mapped.here(),
-                gaps(mapped),
-                mapped.held(),
-                mapped.cautions());
+                        mapped.title(),
+                        axis(mapped, mapped.map().x()),
+                        axis(mapped, mapped.map().y()),
+                        mapped.map().track().quantity(),
+                        mapped.values(),
+                        mapped.here(),
+                        gaps(mapped),
+                        mapped.held(),
+                        mapped.cautions())
+                .about(Basis.of(
+                        List.of(mapped.map().start()),
+                        Stream.of(mapped.map().track().key())));
     }
 
     private static MapFigure.Axis axis(Mapped mapped, GridMap.Axis axis) {

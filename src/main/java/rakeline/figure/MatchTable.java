@@ -17,6 +17,7 @@ import rakeline.geometry.parts.Category;
 import rakeline.geometry.parts.Field;
 import rakeline.geometry.parts.Part;
 import rakeline.geometry.parts.Stock;
+import rakeline.handling.Ride;
 import rakeline.quantity.Caution;
 import rakeline.quantity.Decimals;
 import rakeline.quantity.Numbers;
@@ -82,7 +83,10 @@ public final class MatchTable {
                 .collect(Collectors.joining(", "));
         List<Quantity> quantities =
                 told.stream().map(i -> fact(matched, i).quantity()).toList();
-        return new Table(title(matched), columns, held(matched.match(), said), cautions(quantities));
+        return new Table(title(matched), columns, held(matched.match(), said), cautions(quantities))
+                .about(Basis.of(
+                        List.of(Ride.of(matched.match().bike())),
+                        quantities.stream().map(Quantity::key)));
     }
 
     /** Rank, and beside it whether the option is beyond a limit. */

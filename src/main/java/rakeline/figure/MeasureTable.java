@@ -37,7 +37,8 @@ public final class MeasureTable {
         }
         columns.add(Column.ofWords(
                 "unit", "Unit", rows.stream().map(row -> row.unit().symbol()).toList()));
-        return new Table(title(bikes), columns, "", Quantity.cautionsOf(rows));
+        return new Table(title(bikes), columns, "", Quantity.cautionsOf(rows))
+                .about(Basis.of(bikes, rows.stream().map(Quantity::key)));
     }
 
     private static Map<String, Reading> readings(List<Measure<Ride>> measures, Ride bike) {

@@ -75,10 +75,12 @@ public final class PostureTable {
                 Numbers.generate(rides.size(), i -> measure.read(rides.get(i)).orNaN()))));
         String kept = changes.isEmpty() ? "" : changes.get(0).kept();
         return new Table(
-                ride.bike().name() + ", other cranks",
-                columns,
-                kept,
-                Quantity.cautionsOf(measures.stream().map(Measure::quantity).toList()));
+                        ride.bike().name() + ", other cranks",
+                        columns,
+                        kept,
+                        Quantity.cautionsOf(
+                                measures.stream().map(Measure::quantity).toList()))
+                .about(Basis.of(List.of(ride), measures.stream().map(Measure::key)));
     }
 
     private static String value(Map.Entry<Input, Double> row) {

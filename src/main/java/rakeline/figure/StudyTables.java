@@ -34,7 +34,9 @@ public final class StudyTables {
     public static Table of(Sought sought) {
         List<Column> columns =
                 sought.nearest().map(near -> nearest(sought, near)).orElseGet(() -> solutions(sought));
-        return new Table(sought.title() + ". " + sought.sentence(), columns, sought.held(), sought.cautions());
+        return new Table(sought.title() + ". " + sought.sentence(), columns, sought.held(), sought.cautions())
+                .about(basis(
+                        sought.seek().start(), Stream.of(sought.seek().target().measure())));
     }
 
     private static List<Column> nearest(Sought sought, Sought.Nearest nearest) {
@@ -71,7 +73,10 @@ public final class StudyTables {
         for (int i = 0; i < solved.solve().targets().size(); i++) {
             columns.add(reached(solved, places, i));
         }
-        return new Table(solved.title() + ". " + solved.sentence(), columns, solved.held(), solved.cautions());
+        return new Table(solved.title() + ". " + solved.sentence(), columns, solved.held(), solved.cautions())
+                .about(basis(
+                        solved.solve().start(),
+                        solved.solve().targets().stream().map(Target::measure)));
     }
 
     /** What was solved for: a decimal more than it is usually known to. */
@@ -103,7 +108,8 @@ public final class StudyTables {
             columns.add(slopes(
                     input.key(), heading, found.columns().get(i), found.errors().get(i)));
         }
-        return new Table(found.title(), columns, found.held() + goodTo(found), found.cautions());
+        return new Table(found.title(), columns, found.held() + goodTo(found), found.cautions())
+                .about(basis(found.sensitivity().start(), found.sensitivity().tracks().stream()));
     }
 
     private static Column slopes(String key, String heading, Numbers slopes, Numbers errors) {
@@ -146,7 +152,8 @@ public final class StudyTables {
                 of("linear", "± linear", rows, Scatter.Row::linear, 2),
                 of("nullSharePercent", "No value, %", rows, row -> 100 * row.nullShare(), 2),
                 words("unit", "Unit", rows, row -> row.quantity().unit().symbol()));
-        return new Table(scatter.title(), columns, scatter.held(), scatter.cautions());
+        return new Table(scatter.title(), columns, scatter.held(), scatter.cautions())
+                .about(basis(scatter.spread().start(), scatter.spread().tracks().stream()));
     }
 
     /** What each doubt alone contributes, measures under one another, a doubt a column. */
@@ -164,7 +171,8 @@ public final class StudyTables {
                     row -> row.parts().at(index),
                     2));
         }
-        return new Table(scatter.title() + ": what each contributes", columns, scatter.held(), scatter.cautions());
+        return new Table(scatter.title() + ": what each contributes", columns, scatter.held(), scatter.cautions())
+                .about(basis(scatter.spread().start(), scatter.spread().tracks().stream()));
     }
 
     /** A size a row: what it has, what it needs, and what follows. */
@@ -184,7 +192,15 @@ public final class StudyTables {
                                 .filter(track -> !track.key().equals(floor.key())))
                 .forEach(track -> columns.add(needed(sized, track.quantity(), track)));
         columns.add(words("note", "", sized.sizes(), StudyTables::note));
-        return new Table(sized.title(), columns, sized.held(), sized.cautions());
+        return new Table(sized.title(), columns, sized.held(), sized.cautions())
+                .about(Basis.of(
+                        sized.sizes().stream().map(Sized.Size::asDrawn).toList(),
+                        Stream.concat(Stream.of(floor), sized.run().tracks().stream())
+                                .map(Measure::key)));
+    }
+
+    private static Basis basis(Ride ride, Stream<Measure<Ride>> measures) {
+        return Basis.of(List.of(ride), measures.map(Measure::key));
     }
 
     private static String note(Sized.Size size) {

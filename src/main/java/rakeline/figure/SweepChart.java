@@ -1,6 +1,8 @@
 package rakeline.figure;
 
+import java.util.List;
 import java.util.Optional;
+import rakeline.quantity.Measure;
 import rakeline.study.Sweep;
 import rakeline.study.Swept;
 
@@ -10,7 +12,7 @@ public final class SweepChart {
 
     public static Chart of(Swept swept) {
         Sweep sweep = swept.sweep();
-        return new Chart(
+        Chart chart = new Chart(
                 swept.title(),
                 sweep.vary().quantity(),
                 sweep.steps(),
@@ -24,6 +26,8 @@ public final class SweepChart {
                         .toList(),
                 swept.held(),
                 swept.cautions());
+        return chart.about(
+                Basis.of(List.of(sweep.start()), sweep.tracks().stream().map(Measure::key)));
     }
 
     private static Optional<Chart.Band> band(Swept swept, Swept.Column column) {

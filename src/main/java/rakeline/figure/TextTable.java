@@ -28,8 +28,9 @@ public final class TextTable {
 
     private static String foot(Figure figure) {
         Stream<String> held = figure.held().isBlank() ? Stream.empty() : Stream.of("Held: " + figure.held());
+        Stream<String> basis = Stream.of(figure.basis().words()).filter(words -> !words.isEmpty());
         return Stream.concat(
-                        held,
+                        Stream.concat(held, basis),
                         CautionsSaid.paragraphs(figure.cautions()).stream().map(words -> "Caution: " + words))
                 .map(line -> PlainText.oneLine(line) + "\n")
                 .collect(Collectors.joining());

@@ -3,6 +3,7 @@ package rakeline.figure;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import rakeline.geometry.Cautions;
 import rakeline.geometry.Inputs;
 import rakeline.geometry.ToeMeasures;
@@ -38,23 +39,27 @@ public final class TurnTable {
         }
         HandForce.of(ride, turn).forEach(force -> addHands(rows, force));
         return new Table(
-                ride.bike().name() + ": steady turn at " + Decimals.fixed(turn.speedKmh(), 1) + " km/h; "
-                        + MassTable.rider(ride.mount()),
-                List.of(
-                        Column.ofWords(
-                                "quantity",
-                                "Quantity",
-                                rows.stream().map(Row::label).toList()),
-                        new Column(
-                                "value",
-                                "Value",
-                                "",
-                                Numbers.generate(rows.size(), i -> rows.get(i).value()),
-                                rows.stream().map(Row::shown).toList()),
-                        Column.ofWords(
-                                "unit", "Unit", rows.stream().map(Row::unit).toList())),
-                ride.isRidden() ? "" : NEEDS_A_RIDER,
-                cautions(ride, turn));
+                        ride.bike().name() + ": steady turn at " + Decimals.fixed(turn.speedKmh(), 1) + " km/h; "
+                                + MassTable.rider(ride.mount()),
+                        List.of(
+                                Column.ofWords(
+                                        "quantity",
+                                        "Quantity",
+                                        rows.stream().map(Row::label).toList()),
+                                new Column(
+                                        "value",
+                                        "Value",
+                                        "",
+                                        Numbers.generate(
+                                                rows.size(), i -> rows.get(i).value()),
+                                        rows.stream().map(Row::shown).toList()),
+                                Column.ofWords(
+                                        "unit",
+                                        "Unit",
+                                        rows.stream().map(Row::unit).toList())),
+                        ride.isRidden() ? "" : NEEDS_A_RIDER,
+                        cautions(ride, turn))
+                .about(Basis.of(List.of(ride), Stream.empty()));
     }
 
     /** What belongs beside the numbers of a turn, toe contact among them. */

@@ -32,12 +32,24 @@ public final class Bike implements BikeOrRide {
     private final Entries resolved;
     private final SideView side;
 
-    private Bike(String name, Entries given, Set<String> groups, Map<String, Provenance> provenance, Entries resolved) {
+    private final Origin origin;
+
+    /** What a bike was made of by changes, and whose shoe is on it; no part of what makes bikes equal. */
+    private record Origin(String name, Entries given, String shoeOf) {}
+
+    private Bike(
+            String name,
+            Entries given,
+            Set<String> groups,
+            Map<String, Provenance> provenance,
+            Entries resolved,
+            Origin origin) {
         this.name = name;
         this.given = given;
         this.groups = groups;
         this.provenance = provenance;
         this.resolved = resolved;
+        this.origin = origin;
         this.side = SideView.of(this);
     }
 
@@ -51,17 +63,18 @@ public final class Bike implements BikeOrRide {
         Inputs.all().stream()
                 .filter(given::has)
                 .forEach(input -> input.quantity().check(given.get(input)));
-        return solved(name, given, groups, provenance);
+        return solved(name, given, groups, provenance, new Origin(name, Handlebar.consistent(given), ""));
     }
 
-    private static Bike solved(String name, Entries given, Set<String> groups, Map<String, Provenance> provenance) {
+    private static Bike solved(
+            String name, Entries given, Set<String> groups, Map<String, Provenance> provenance, Origin origin) {
         Set<String> present = new HashSet<>(groups);
         present.addAll(NEEDED_GROUPS);
         Inputs.all().stream().filter(given::has).map(Input::group).forEach(present::add);
         Set.copyOf(present).forEach(group -> addOuter(group, present));
         Entries consistent = Handlebar.consistent(given);
         Entries resolved = consistent.completed(Inputs.all(), input -> present.contains(input.group()));
-        Bike bike = new Bike(name, consistent, Set.copyOf(present), Map.copyOf(provenance), resolved);
+        Bike bike = new Bike(name, consistent, Set.copyOf(present), Map.copyOf(provenance), resolved, origin);
         BikeGroups.checkWhole(bike);
         return bike.built();
     }
@@ -131,7 +144,38 @@ public final class Bike implements BikeOrRide {
 
     /** The same bicycle under another name, as titles and legends show it. */
     public Bike named(String newName) {
-        return new Bike(newName, given, groups, provenance, resolved);
+        return new Bike(newName, given, groups, provenance, resolved, origin);
+    }
+
+    /** The name of the bike that redraws and refits made this one of, as its file gave it. */
+    public String startName() {
+        return origin.name();
+    }
+
+    /** The given numbers that are others than its file's; a rider's own do not count. NaN for one that was taken away. */
+    public Map<Input, Double> changed() {
+        Map<Input, Double> changed = new LinkedHashMap<>();
+        Inputs.all().stream()
+                .filter(input -> Double.compare(given.get(input), origin.given().get(input)) != 0)
+                .forEach(input -> changed.put(input, given.get(input)));
+        return changed;
+    }
+
+    /** Whose the shoe is that is on it: the name of a rider, or empty for the bike's own. */
+    public String shoeOf() {
+        return origin.shoeOf();
+    }
+
+    /**
+     * With a rider's shoe and contact points in place of its own, which count as no change of the bike.
+     *
+     * @param own numbers of the groups shoe and contact
+     * @throws Refusal for a number out of its range
+     */
+    public Bike fitted(Map<Input, Double> own, String rider) {
+        boolean shoe = own.keySet().stream().anyMatch(input -> input.group().equals("shoe"));
+        Origin fitted = new Origin(origin.name(), origin.given().with(own), shoe ? rider : origin.shoeOf());
+        return redraw(own).madeOf(fitted);
     }
 
     /**
@@ -183,7 +227,7 @@ public final class Bike implements BikeOrRide {
         Map<Input, Double> all = Collections.disjoint(TYRES, barred.keySet()) ? barred : withRadii(barred);
         return all.keySet().stream().allMatch(this::has)
                 ? replaceKnown(all)
-                : solved(name, given.with(all), groups, provenance);
+                : solved(name, given.with(all), groups, provenance, origin);
     }
 
     private Map<Input, Double> withRadii(Map<Input, Double> changes) {
@@ -196,12 +240,17 @@ public final class Bike implements BikeOrRide {
     /** Numbers that have a value already add no group, and leave everything but themselves and their followers valid. */
     private Bike replaceKnown(Map<Input, Double> changes) {
         Entries now = given.with(changes);
-        return new Bike(name, now, groups, provenance, resolved.followed(now, changes, Inputs.followers()));
+        Entries whole = resolved.followed(now, changes, Inputs.followers());
+        return new Bike(name, now, groups, provenance, whole, origin);
     }
 
     private Bike built() {
         Shape.check(this);
         return this;
+    }
+
+    private Bike madeOf(Origin other) {
+        return new Bike(name, given, groups, provenance, resolved, other);
     }
 
     /** One line: name and the numbers by which a bicycle is known. */

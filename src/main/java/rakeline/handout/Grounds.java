@@ -86,10 +86,14 @@ final class Grounds {
     /** What figures held, each with its figure's title. */
     List<String> held() {
         return run.figures().stream()
-                .filter(figure -> !figure.held().isBlank())
-                .map(figure -> titleOf(figure) + ": " + figure.held())
+                .filter(figure -> !conditions(figure).isBlank())
+                .map(figure -> titleOf(figure) + ": " + conditions(figure))
                 .distinct()
                 .toList();
+    }
+
+    private static String conditions(Figure figure) {
+        return (figure.held() + " " + figure.basis().words()).strip();
     }
 
     private static String titleOf(Figure figure) {

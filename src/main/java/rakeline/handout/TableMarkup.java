@@ -39,6 +39,9 @@ final class TableMarkup {
         if (!table.held().isBlank()) {
             out.element("p", "Held: " + table.held(), "class", "quiet", "dir", "auto");
         }
+        if (!table.basis().words().isEmpty()) {
+            out.element("p", table.basis().words(), "class", "quiet", "dir", "auto");
+        }
     }
 
     private static List<List<Column>> parts(List<Column> columns) {

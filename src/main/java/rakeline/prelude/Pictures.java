@@ -7,16 +7,12 @@ import rakeline.figure.BikeDrawing;
 import rakeline.figure.Drawing;
 import rakeline.figure.Figure;
 import rakeline.figure.KeyDrawings;
-import rakeline.geometry.Bike;
 import rakeline.geometry.BikeOrRide;
-import rakeline.geometry.Inputs;
 import rakeline.handling.Ride;
 import rakeline.quantity.Lazy;
 
 /** Drawings beside words: those for a value that a row ends in, and those of what a key means. */
 public final class Pictures {
-    private static final double USUAL_STEER_DEG = 15;
-
     private static final Lazy<KeyDrawings> KEYS = Lazy.of(() -> KeyDrawings.of(example()));
 
     private Pictures() {}
@@ -38,13 +34,6 @@ public final class Pictures {
         }
         Ride ride = Ride.of(either);
         Drawing side = BikeDrawing.sideView(List.of(ride));
-        return ride.bike().hasGroup("crank")
-                ? List.of(side, BikeDrawing.planView(ride, steer(ride.bike())))
-                : List.of(side);
-    }
-
-    private static double steer(Bike bike) {
-        double given = bike.has(Inputs.RIDE_STEER) ? bike.get(Inputs.RIDE_STEER) : 0;
-        return given > 0 ? given : USUAL_STEER_DEG;
+        return ride.bike().hasGroup("crank") ? List.of(side, BikeDrawing.planView(ride)) : List.of(side);
     }
 }

@@ -176,6 +176,11 @@ public final class Prelude {
         return BikeDrawing.sideView(Asked.rides(bikes));
     }
 
+    /** Shoe and turned wheel from above, at the steering angle at which the shoe has least room. */
+    public static Drawing drawFoot(BikeOrRide bike) {
+        return BikeDrawing.planView(Ride.of(bike));
+    }
+
     /**
      * Shoe and turned wheel from above, at a steering angle in degrees.
      *

@@ -98,7 +98,7 @@ public final class Rider {
     /** The bike with the rider's shoe, crank and contact points in place of its own. */
     public Bike on(Bike bike) {
         Map<Input, Double> worn = wornOn(bike, own);
-        return worn.isEmpty() ? bike : bike.redraw(worn);
+        return worn.isEmpty() ? bike : bike.fitted(worn, name);
     }
 
     /** Of these numbers those that a bike can take: a crank length alone makes no crank where there is none. */

@@ -1,7 +1,6 @@
 package rakeline.shell;
 
 import java.util.Map;
-import java.util.Optional;
 import java.util.concurrent.TimeUnit;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -10,12 +9,11 @@ import javax.swing.JPanel;
 import javax.swing.JProgressBar;
 import javax.swing.Timer;
 import net.miginfocom.swing.MigLayout;
-import rakeline.engine.Result;
 import rakeline.engine.State;
-import rakeline.figure.Chart;
 import rakeline.shell.look.Look;
 import rakeline.shell.look.Words;
 import rakeline.shell.page.Bench;
+import rakeline.shell.page.DialEffect;
 import rakeline.shell.page.PageModel;
 
 /** How many rows stand in which state, what changed last, and how far a long run is. */
@@ -111,29 +109,12 @@ final class StatusLine extends JPanel implements Bench.View {
     }
 
     private static String said(PageModel now) {
-        boolean dial = now.controls().stream().anyMatch(control -> now.said().startsWith(control.label() + " "));
-        return dial
-                ? now.said() + firstMeasure(now).map(measure -> " → " + measure).orElse("")
-                : now.said();
-    }
-
-    /** What the first measure of the first chart is at the value in force. */
-    private static Optional<String> firstMeasure(PageModel now) {
-        return now.rows().stream()
-                .map(row -> now.standing(row.id()))
-                .filter(standing -> standing.state() == State.FRESH)
-                .flatMap(standing -> standing.result().stream())
-                .flatMap(StatusLine::chart)
-                .filter(chart -> !chart.panels().isEmpty())
-                .map(chart -> chart.panels().get(0))
-                .filter(panel -> Double.isFinite(panel.here()))
-                .map(panel -> panel.quantity().label() + " " + panel.quantity().formatWithUnit(panel.here()))
-                .findFirst();
-    }
-
-    private static Stream<Chart> chart(Result result) {
-        return result instanceof Result.Shown shown && shown.figure() instanceof Chart chart
-                ? Stream.of(chart)
-                : Stream.empty();
+        return now.said()
+                + now.controls().stream()
+                        .filter(control -> now.said().startsWith(control.label() + " "))
+                        .findFirst()
+                        .flatMap(dial -> DialEffect.of(now, dial))
+                        .map(measure -> " → " + measure)
+                        .orElse("");
     }
 }

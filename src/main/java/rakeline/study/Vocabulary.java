@@ -4,6 +4,7 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Function;
 import rakeline.geometry.Bike;
@@ -16,8 +17,10 @@ import rakeline.geometry.ToeMeasures;
 import rakeline.handling.HandlingMeasures;
 import rakeline.handling.Ride;
 import rakeline.quantity.Declared;
+import rakeline.quantity.Entries;
 import rakeline.quantity.Input;
 import rakeline.quantity.Keyed;
+import rakeline.quantity.Lazy;
 import rakeline.quantity.Measure;
 import rakeline.quantity.Nearest;
 import rakeline.quantity.Quantity;
@@ -41,6 +44,9 @@ public record Vocabulary(Map<String, Measure<Ride>> measures, Map<String, String
             .and(ContactMeasures.class, Ride::geometry)
             .and(RiderMeasures.class, Ride::ridden)
             .and(HandlingMeasures.class, ride -> ride);
+
+    /** A bicycle that has cranks and a ride, and no shoe. */
+    private static final Lazy<Ride> BAREFOOT = Lazy.of(Vocabulary::barefoot);
 
     public Vocabulary {
         measures = Collections.unmodifiableMap(new LinkedHashMap<>(measures));
@@ -118,6 +124,32 @@ public record Vocabulary(Map<String, Measure<Ride>> measures, Map<String, String
                         .filter(measure -> !(measure.read(ride) instanceof Reading.Lacking))
                         .toList()
                 : keys.stream().map(this::tracked).toList();
+    }
+
+    /** Whether what a key means needs a shoe, and is another number for another shoe; false for an unknown key. */
+    public boolean isOfShoe(String key) {
+        Measure<Ride> measure = measures.get(key);
+        return measure == null
+                ? key.startsWith("shoe.")
+                : measure.read(BAREFOOT.get()) instanceof Reading.Lacking lacking
+                        && lacking.what().contains("shoe");
+    }
+
+    private static Ride barefoot() {
+        Map<Input, Double> numbers = new LinkedHashMap<>();
+        numbers.put(Inputs.STACK, 520.0);
+        numbers.put(Inputs.REACH, 370.0);
+        numbers.put(Inputs.HEAD_ANGLE, 72.0);
+        numbers.put(Inputs.SEAT_ANGLE, 74.0);
+        numbers.put(Inputs.CHAINSTAY, 410.0);
+        numbers.put(Inputs.BB_DROP, 70.0);
+        numbers.put(Inputs.FORK_OFFSET, 45.0);
+        List.of(Inputs.FRONT_BEAD_SEAT, Inputs.REAR_BEAD_SEAT).forEach(input -> numbers.put(input, 622.0));
+        List.of(Inputs.FRONT_TYRE, Inputs.REAR_TYRE).forEach(input -> numbers.put(input, 28.0));
+        numbers.put(Inputs.CRANK_LENGTH, 170.0);
+        numbers.put(Inputs.STANCE_WIDTH, 240.0);
+        numbers.put(Inputs.RIDE_LEAN, 10.0);
+        return Ride.of(Bike.of("", Entries.none().with(numbers), Set.of("crank", "ride"), Map.of()));
     }
 
     /** Every key that can be set or measured. */

@@ -10,10 +10,12 @@ import java.io.DataOutputStream;
 import java.io.IOException;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import rakeline.figure.Basis;
 import rakeline.figure.Chart;
 import rakeline.figure.Column;
 import rakeline.figure.Drawing;
@@ -63,7 +65,16 @@ class ResultCodecTest {
                 List.of(new Chart.Panel(TRAIL, Numbers.of(1, Double.NaN, -0.0), Double.NaN)),
                 List.of(new Chart.Gap(1, "trailMm", "no such fork")),
                 "fork",
-                List.of(new Caution("word", "Caution.")));
+                List.of(new Caution("word", "Caution.")),
+                new Basis(
+                        List.of(new Basis.Subject(
+                                "As the dials stand",
+                                "XS",
+                                "Someone",
+                                "hoods",
+                                "the shoe of Someone",
+                                Map.of("crank.lengthMm", 165.0))),
+                        true));
         Table table = new Table(
                 "Bikes",
                 List.of(Column.ofWords("name", "Bike", List.of("é", "")), Column.of(TRAIL, Numbers.of(1.5, 2.5))),

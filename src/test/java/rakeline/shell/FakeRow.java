@@ -77,9 +77,18 @@ final class FakeRow {
                 printed(row),
                 result(row, page),
                 controls(row, page),
-                List.of(),
+                row.text().contains("chart()") ? dialsAbove(row, page) : List.of(),
                 takes(row, page),
                 Map.of());
+    }
+
+    /** A made-up chart follows every dial. */
+    private static List<String> dialsAbove(Row.Snippet row, Worksheet page) {
+        return page.rows().stream()
+                .takeWhile(other -> !other.id().equals(row.id()))
+                .flatMap(other -> DIAL.matcher(other.text()).results())
+                .map(dial -> dial.group(1))
+                .toList();
     }
 
     private static List<Layout.Need> takes(Row.Snippet row, Worksheet page) {

@@ -5,6 +5,7 @@ import java.util.HashSet;
 import java.util.Set;
 import rakeline.engine.Layout;
 import rakeline.engine.PageRow;
+import rakeline.engine.RunOrder;
 import rakeline.engine.Session;
 
 /** The rows that are still to run. */
@@ -40,12 +41,9 @@ final class Agenda {
         forced.clear();
     }
 
-    /** The topmost. */
-    PageRow next(Layout page) {
-        return page.rows().stream()
-                .filter(each -> pending.contains(each.id()))
-                .findFirst()
-                .orElseThrow();
+    /** The next, of which those in sight come first where the order lets them. */
+    PageRow next(RunOrder order, Set<String> sight) {
+        return order.next(pending, sight);
     }
 
     /** A row is being dealt with. */

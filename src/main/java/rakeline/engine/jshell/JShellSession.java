@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.BlockingQueue;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ConcurrentHashMap;
@@ -35,6 +36,7 @@ final class JShellSession implements Session {
     private final Thread thread = new Thread(this::work, "session");
     private volatile Optional<PageRun> run = Optional.empty();
     private volatile boolean closed;
+    private volatile Set<String> sight = Set.of();
     private boolean idle = true;
     private boolean onlyDials;
 
@@ -66,6 +68,11 @@ final class JShellSession implements Session {
     public void pick(String name, String path) {
         movedPicks.put(name, path);
         asked.add(() -> {});
+    }
+
+    @Override
+    public void look(Set<String> ids) {
+        sight = Set.copyOf(ids);
     }
 
     @Override
@@ -159,6 +166,7 @@ final class JShellSession implements Session {
         }
         if (page.hasWork() && !closed) {
             idle = false;
+            page.look(sight);
             page.runNext();
         }
     }

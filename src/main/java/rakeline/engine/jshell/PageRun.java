@@ -5,10 +5,12 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
+import rakeline.engine.Entangled;
 import rakeline.engine.Layout;
 import rakeline.engine.Outcome;
 import rakeline.engine.PageRow;
 import rakeline.engine.Planner;
+import rakeline.engine.RunOrder;
 import rakeline.engine.Session;
 import rakeline.engine.State;
 import rakeline.worksheet.Worksheet;
@@ -23,8 +25,10 @@ final class PageRun {
     private final Standing standing;
     private final Agenda agenda = new Agenda();
     private final FilesRead files = new FilesRead();
+    private final LibraryNames library = new LibraryNames();
     private final Plan plan;
     private final Succession succession;
+    private Set<String> sight = Set.of();
 
     PageRun(Rows runner, Stopper stopper, Values values, Consumer<Session.Event> listener) {
         this.runner = runner;
@@ -138,9 +142,19 @@ final class PageRun {
         plan.rerun(ids, rewritten);
     }
 
-    /** Deals with the topmost of the rows that are to run, or puts a worker in place in which it can. */
+    /** From now on these rows are in sight, and run before others where nothing comes out otherwise for it. */
+    void look(Set<String> ids) {
+        sight = Set.copyOf(ids);
+    }
+
+    private RunOrder order() {
+        Layout page = standing.page();
+        return new RunOrder(page, () -> Entangled.of(page, runner::changing), runner::canRepeat, library::has);
+    }
+
+    /** Deals with the next of the rows that are to run, or puts a worker in place in which it can. */
     void runNext() {
-        PageRow row = agenda.next(standing.page());
+        PageRow row = agenda.next(order(), sight);
         if (succession.keepsState(row)) {
             succession.renewWorker();
         } else {

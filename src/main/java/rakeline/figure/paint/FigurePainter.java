@@ -4,6 +4,7 @@ import java.awt.Dimension;
 import java.awt.Graphics2D;
 import java.awt.RenderingHints;
 import java.awt.geom.Rectangle2D;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.function.BiConsumer;
 import rakeline.figure.Chart;
@@ -165,7 +166,9 @@ public abstract sealed class FigurePainter permits ChartPainter, TablePainter, D
     }
 
     private Caption caption(double width) {
-        return new Caption(heading(figure), figure.held(), notes(width), figure.cautions());
+        List<String> notes = new ArrayList<>(notes(width));
+        notes.add(0, figure.basis().words());
+        return new Caption(heading(figure), figure.held(), notes, figure.cautions());
     }
 
     private static String heading(Figure figure) {

@@ -71,7 +71,7 @@ public final class TableKeys extends JPanel {
         boolean whole = from == 0 && to == table.rows();
         List<Column> columns =
                 table.columns().stream().map(column -> slice(column, from, to)).toList();
-        return whole ? table : new Table(table.title(), columns, table.held(), table.cautions());
+        return whole ? table : new Table(table.title(), columns, table.held(), table.cautions(), table.basis());
     }
 
     private static Column slice(Column column, int from, int to) {

@@ -23,7 +23,7 @@ final class FoldLine extends JButton {
     }
 
     void say(boolean closed) {
-        setText((closed ? "\u25b8 " : "\u25be ") + CLOSED);
+        setText((closed ? "→ " : "↓ ") + CLOSED);
         setToolTipText(closed ? "Open the answer" : "Close the answer");
         getAccessibleContext().setAccessibleName(closed ? "Answer, closed" : "Answer, open");
     }

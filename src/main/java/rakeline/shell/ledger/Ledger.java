@@ -5,6 +5,10 @@ import java.awt.Dimension;
 import java.awt.Graphics;
 import java.awt.KeyboardFocusManager;
 import java.awt.Rectangle;
+import java.awt.event.ComponentAdapter;
+import java.awt.event.ComponentEvent;
+import java.awt.event.HierarchyBoundsAdapter;
+import java.awt.event.HierarchyEvent;
 import java.awt.event.KeyAdapter;
 import java.awt.event.KeyEvent;
 import java.awt.event.MouseAdapter;
@@ -16,6 +20,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
 import java.util.function.Consumer;
+import java.util.stream.Collectors;
 import javax.swing.JPanel;
 import javax.swing.Scrollable;
 import javax.swing.SwingUtilities;
@@ -62,6 +67,23 @@ public final class Ledger extends JPanel implements Scrollable, Bench.View {
         setBackground(look.paper());
         setFocusable(true);
         getAccessibleContext().setAccessibleName("Page");
+        addHierarchyBoundsListener(new HierarchyBoundsAdapter() {
+            @Override
+            public void ancestorResized(HierarchyEvent event) {
+                tellSight();
+            }
+        });
+        addComponentListener(new ComponentAdapter() {
+            @Override
+            public void componentMoved(ComponentEvent event) {
+                tellSight();
+            }
+
+            @Override
+            public void componentResized(ComponentEvent event) {
+                tellSight();
+            }
+        });
         addMouseListener(new MouseAdapter() {
             @Override
             public void mousePressed(MouseEvent event) {
@@ -78,6 +100,15 @@ public final class Ledger extends JPanel implements Scrollable, Bench.View {
                 }
             }
         });
+    }
+
+    /** Tells which rows are in sight, so that they run first. */
+    private void tellSight() {
+        Rectangle sight = getVisibleRect();
+        bench.look(rows.stream()
+                .filter(view -> view.getBounds().intersects(sight))
+                .map(RowView::id)
+                .collect(Collectors.toSet()));
     }
 
     private static boolean isPrintable(KeyEvent event) {

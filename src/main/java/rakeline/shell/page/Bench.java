@@ -3,6 +3,7 @@ package rakeline.shell.page;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.function.Supplier;
@@ -29,6 +30,7 @@ public final class Bench {
     private Optional<Runner> runner = Optional.empty();
     private String greeting = "";
     private boolean leftAlone = true;
+    private Set<String> sight = Set.of();
     private int openings;
 
     /**
@@ -120,6 +122,14 @@ public final class Bench {
         become(model.allowing(false));
     }
 
+    /** These rows are in sight. */
+    public void look(Set<String> ids) {
+        if (!ids.equals(sight)) {
+            sight = Set.copyOf(ids);
+            tell(session -> session.look(ids));
+        }
+    }
+
     private void startSession() {
         Session.Settings usual = preferred.get();
         Session.Settings settings = model.origin().folder().map(usual::in).orElse(usual);
@@ -127,6 +137,8 @@ public final class Bench {
         Runner started = new Runner(sessions, settings, listening);
         listening.runner = Optional.of(started);
         runner = Optional.of(started);
+        Set<String> seen = sight;
+        tell(session -> session.look(seen));
         hand();
     }
 

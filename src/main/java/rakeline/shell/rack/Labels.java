@@ -64,7 +64,7 @@ final class Labels {
         List<Column> columns = Stream.concat(
                         Stream.of(labels), table.columns().stream().skip(1))
                 .toList();
-        return new Table(table.title(), columns, table.held(), table.cautions());
+        return new Table(table.title(), columns, table.held(), table.cautions(), table.basis());
     }
 
     /** A label as it stands within a sentence: {@code charted wheelbase}; {@code BB drop} keeps its capitals. */

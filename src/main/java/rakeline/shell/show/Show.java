@@ -9,6 +9,7 @@ import java.awt.event.ComponentAdapter;
 import java.awt.event.ComponentEvent;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Consumer;
 import javax.swing.AbstractAction;
 import javax.swing.JComponent;
@@ -166,6 +167,7 @@ public final class Show implements Bench.View {
         parts = sheet.parts(now, shown);
         part = Math.max(0, Math.min(part, parts.size() - 1));
         String which = parts.size() > 1 ? ", part " + (part + 1) : "";
+        bench.look(Set.of(shown.row()));
         sheet.show(shown, parts.get(part), (place + 1) + " of " + all.size() + which);
     }
 

@@ -80,7 +80,9 @@ record Shown(String row, Figure figure, Outcome standing, boolean old, boolean h
             return CLOSED;
         }
         String state = old ? Words.ofBefore(standing.state().words()) + why() : "";
-        return Stream.concat(Stream.of(state, withHeld ? held() : ""), Sliced.sentences(figure).stream())
+        return Stream.concat(
+                        Stream.of(state, withHeld ? held() : "", figure.basis().words()),
+                        Sliced.sentences(figure).stream())
                 .filter(words -> !words.isBlank())
                 .collect(Collectors.joining(" "));
     }

@@ -10,6 +10,7 @@ import java.util.stream.Collectors;
 import rakeline.engine.Outcome;
 import rakeline.engine.State;
 import rakeline.worksheet.History;
+import rakeline.worksheet.Row;
 import rakeline.worksheet.Worksheet;
 
 /** Lives through a history of deeds, and compares the page after each with a run from the top. */
@@ -61,6 +62,7 @@ final class FakeHistory {
     private Optional<String> live(Deed deed) {
         Random random = new Random(deed.seed() + 1);
         edit(deed);
+        page.look(seen(new Random(deed.seed() + 2)));
         trap(deed, random);
         page.show(history.now());
         Optional<String> asked = deed.run(history.now());
@@ -71,6 +73,12 @@ final class FakeHistory {
         return history.now().equals(versions.get(at))
                 ? Optional.empty()
                 : Optional.of("undo does not bring back " + versions.get(at));
+    }
+
+    /** A row that a person sees. */
+    private Set<String> seen(Random random) {
+        List<String> ids = history.now().rows().stream().map(Row::id).toList();
+        return ids.isEmpty() ? Set.of() : Set.of(ids.get(random.nextInt(ids.size())));
     }
 
     private void edit(Deed deed) {

@@ -48,6 +48,10 @@ final class FakePage {
         run.show(page);
     }
 
+    void look(Set<String> ids) {
+        run.look(ids);
+    }
+
     void runRow(String id) {
         run.runRow(id);
     }
