@@ -4,11 +4,14 @@ import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import java.io.FileDescriptor;
 import java.io.FileOutputStream;
+import java.io.IOException;
 import java.io.OutputStream;
 import java.io.PrintStream;
 import java.math.BigDecimal;
 import java.math.BigInteger;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.Optional;
 import java.util.function.Supplier;
 import rakeline.quantity.Decimals;
@@ -20,21 +23,40 @@ import rakeline.quantity.Refusal;
  *
  * @param data standard output
  * @param messages standard error
+ * @param watched whether messages go to a terminal, where someone can see a line change
  * @param lost what of the data did not get through, in one sentence
  */
-public record Console(PrintStream data, PrintStream messages, Supplier<Optional<String>> lost) {
+public record Console(PrintStream data, PrintStream messages, boolean watched, Supplier<Optional<String>> lost) {
+    /** Where Linux tells what standard error is. */
+    private static final Path STANDARD_ERROR = Path.of("/proc/self/fd/2");
+
     /** Made when the first command writes JSON: most write none, and it takes its time. */
     private static final Lazy<JsonMapper> JSON = Lazy.of(JsonMapper::new);
 
     /** The process's own streams. */
     public static Console standard() {
-        return of(new FileOutputStream(FileDescriptor.out), System.err);
+        return of(new FileOutputStream(FileDescriptor.out), System.err, isTerminal());
     }
 
     /** Any two streams. */
     public static Console of(OutputStream data, OutputStream messages) {
+        return of(data, messages, false);
+    }
+
+    private static Console of(OutputStream data, OutputStream messages, boolean watched) {
         Delivery delivery = new Delivery(data);
-        return new Console(utf8(delivery), utf8(messages), delivery::lost);
+        return new Console(utf8(delivery), utf8(messages), watched, delivery::lost);
+    }
+
+    /** Whether standard error is a terminal; where nothing tells, whether the process has one at all. */
+    private static boolean isTerminal() {
+        try {
+            String error = Files.readSymbolicLink(STANDARD_ERROR).toString();
+            return error.startsWith("/dev/pts/") || error.startsWith("/dev/tty") || error.equals("/dev/console");
+        } catch (IOException | UnsupportedOperationException e) {
+            // no Linux: Java knows only of standard input and output together
+            return System.console() != null;
+        }
     }
 
     private static PrintStream utf8(OutputStream stream) {

@@ -10,6 +10,7 @@ import picocli.CommandLine.Option;
 import rakeline.figure.MapFigure;
 import rakeline.figure.MapFigures;
 import rakeline.quantity.Refusal;
+import rakeline.study.Crew;
 import rakeline.study.GridMap;
 import rakeline.study.Mapped;
 import rakeline.study.Vocabulary;
@@ -70,7 +71,7 @@ final class MapCommand extends Work {
                         axis(vary.get(1)),
                         vocabulary.tracked(track),
                         hold.hold(vocabulary))
-                .run();
+                .run(Crew.onAllCores(), picture -> {}, progress());
         MapFigure figure = MapFigures.of(mapped);
         output.give(
                 console(), figure, figure, figure.table(ROWS_PRINTED, COLUMNS_PRINTED), () -> asJson(mapped, figure));

@@ -114,7 +114,7 @@ final class MatchCommand extends Work {
     int work() {
         int most = most();
         Match match = match();
-        Matched matched = all ? match.all() : match.best(most);
+        Matched matched = all ? match.all(progress()) : match.best(most, progress());
         output.give(
                 console(),
                 BikeDrawing.sideView(List.of(

@@ -7,6 +7,7 @@ import picocli.CommandLine.Mixin;
 import rakeline.figure.ReconcileTable;
 import rakeline.figure.Table;
 import rakeline.figure.TextTable;
+import rakeline.study.Crew;
 import rakeline.study.Reconcile;
 import rakeline.study.Residual;
 import rakeline.study.Suspect;
@@ -40,7 +41,7 @@ final class ReconcileCommand extends Work {
 
     @Override
     int work() {
-        Reconcile reconciled = Reconcile.of(vocabulary, subject.ride().bike());
+        Reconcile reconciled = Reconcile.of(vocabulary, subject.ride().bike(), Crew.onAllCores(), progress());
         Table residuals = ReconcileTable.residuals(reconciled);
         output.give(console(), residuals, residuals, () -> text(reconciled, residuals), () -> asJson(reconciled));
         return DONE;

@@ -12,6 +12,7 @@ import rakeline.figure.Table;
 import rakeline.handling.Dynamics;
 import rakeline.handling.Response;
 import rakeline.handling.Response.Torque;
+import rakeline.quantity.Caution;
 import rakeline.quantity.Refusal;
 import rakeline.study.Steps;
 
@@ -27,7 +28,7 @@ import rakeline.study.Steps;
             "--seconds S follows a step over S seconds, 5 where neither is given; --frequency W gives amplitude and phase for",
             "each newton metre up to W rad/s, each phase running on over half turns.",
             "--json prints {\"name\", \"speedMps\", \"torque\": \"steer\" or \"lean\", \"columns\": [{\"key\", \"label\", \"unit\",",
-            "\"values\"}]}."
+            "\"values\"}], \"selfStable\": boolean, \"beyondLinear\": true where lean or steer passes 10°, \"cautions\": […]}."
         })
 final class ResponseCommand extends Work {
     private static final int ROWS = 21;
@@ -68,7 +69,7 @@ final class ResponseCommand extends Work {
                 new Response(dynamics.stability().bicycle(), Console.number(speed, "--speed"), Torque.of(torque));
         Chart chart = chart(dynamics.name(), response);
         Table all = chart.table();
-        output.give(console(), chart, all, chart.table(ROWS), () -> asJson(dynamics, response, all));
+        output.give(console(), chart, all, chart.table(ROWS), () -> asJson(dynamics, response, chart));
         return DONE;
     }
 
@@ -88,12 +89,17 @@ final class ResponseCommand extends Work {
         return value;
     }
 
-    private static Map<String, Object> asJson(Dynamics dynamics, Response response, Table table) {
+    private static Map<String, Object> asJson(Dynamics dynamics, Response response, Chart chart) {
         Map<String, Object> answer = new LinkedHashMap<>();
         answer.put("name", dynamics.name());
         answer.put("speedMps", response.speedMps());
         answer.put("torque", response.torque().word());
-        answer.put("columns", table.columns().stream().map(FigureJson::column).toList());
+        answer.put(
+                "columns",
+                chart.table().columns().stream().map(FigureJson::column).toList());
+        answer.put("selfStable", response.isStable());
+        answer.put("beyondLinear", ResponseChart.isBeyondLinear(chart));
+        answer.put("cautions", chart.cautions().stream().map(Caution::sentence).toList());
         return answer;
     }
 }

@@ -20,8 +20,9 @@ import rakeline.study.Vocabulary;
             "The range is looked at in 401 places, and closer where the measure crosses the target, turns towards it",
             "or ends. Wheels, fork.axleToCrownMm and fork.sagMm are refitted, anything else is redrawn.",
             "--json prints {\"solutions\": [number...], \"nearest\": null or {\"at\", \"value\"}, \"stretches\": [[from, to]...],",
-            "\"bike\", \"vary\", \"as\", \"target\": {\"key\", \"value\"}, \"held\": null or {\"key\", \"value\", \"by\"}}; nearest",
-            "where there is no solution; stretches where every value between two solutions is one."
+            "\"touching\": [number...], \"bike\", \"vary\", \"as\", \"target\": {\"key\", \"value\"}, \"held\": null or {\"key\", \"value\", \"by\"}}; nearest",
+            "where there is no solution; stretches where every value between two solutions is one; touching those",
+            "solutions at which the measure turns and does not cross the target."
         })
 final class SeekCommand extends Work {
     @Mixin
@@ -74,6 +75,7 @@ final class SeekCommand extends Work {
                 sought.stretches().stream()
                         .map(stretch -> List.of(stretch.from(), stretch.to()))
                         .toList());
+        json.put("touching", sought.touching());
         json.put("bike", sought.seek().start().bike().name());
         json.put("vary", sought.seek().over().key());
         json.put("as", sought.seek().over().varied().mode().word());

@@ -10,6 +10,7 @@ import rakeline.figure.StudyTables;
 import rakeline.geometry.Setting;
 import rakeline.handling.Ride;
 import rakeline.quantity.Numbers;
+import rakeline.study.Crew;
 import rakeline.study.Doubt;
 import rakeline.study.Sensitivities;
 import rakeline.study.Sensitivity;
@@ -23,7 +24,8 @@ import rakeline.study.Vocabulary;
         footer = {
             "",
             "Wheels, fork.axleToCrownMm and fork.sagMm are refitted to the rigid frame, anything else is redrawn.",
-            "--json prints {measure: {input: number or null}}."
+            "--json prints {measure: {input: number or null}, \"errors\": {measure: {input: number or null}}}; an error is",
+            "an estimate of what the figure is good to, in its own unit."
         })
 final class SensitivityCommand extends Work {
     @Mixin
@@ -57,7 +59,8 @@ final class SensitivityCommand extends Work {
         Ride ride = subject.ride(this::notice);
         List<Varied> inputs =
                 keys(ride).stream().map(Setting::of).map(as::varied).toList();
-        Sensitivities found = new Sensitivity(ride, inputs, track.of(vocabulary, ride)).run();
+        Sensitivities found =
+                new Sensitivity(ride, inputs, track.of(vocabulary, ride)).run(Crew.onAllCores(), progress());
         output.give(console(), StudyTables.of(found), () -> asJson(found));
         return DONE;
     }
@@ -69,16 +72,21 @@ final class SensitivityCommand extends Work {
     }
 
     private static Map<String, Object> asJson(Sensitivities found) {
+        Map<String, Object> json = rows(found, found.columns());
+        json.put("errors", rows(found, found.errors()));
+        return json;
+    }
+
+    private static Map<String, Object> rows(Sensitivities found, List<Numbers> columns) {
         Map<String, Object> json = new LinkedHashMap<>();
         for (int i = 0; i < found.sensitivity().tracks().size(); i++) {
-            json.put(found.sensitivity().tracks().get(i).key(), row(found, i));
+            json.put(found.sensitivity().tracks().get(i).key(), row(found, columns, i));
         }
         return json;
     }
 
-    private static Map<String, Object> row(Sensitivities found, int track) {
+    private static Map<String, Object> row(Sensitivities found, List<Numbers> columns, int track) {
         Map<String, Object> json = new LinkedHashMap<>();
-        List<Numbers> columns = found.columns();
         for (int i = 0; i < columns.size(); i++) {
             json.put(
                     found.sensitivity().inputs().get(i).key(),

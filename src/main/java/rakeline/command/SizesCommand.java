@@ -14,6 +14,7 @@ import rakeline.geometry.Hands;
 import rakeline.geometry.Inputs;
 import rakeline.handling.Ride;
 import rakeline.quantity.Measure;
+import rakeline.study.Crew;
 import rakeline.study.SizeRun;
 import rakeline.study.Sized;
 import rakeline.study.Vocabulary;
@@ -69,7 +70,8 @@ final class SizesCommand extends Work {
                 .map(bike -> riding.ride(this::notice, bike, where))
                 .toList();
         List<Measure<Ride>> tracks = track.isGiven() ? track.given(vocabulary) : SizeRun.usualTracks(vocabulary, sizes);
-        Sized sized = new SizeRun(sizes, Wanted.of("--floor", floor).target(vocabulary), holding(), tracks).run();
+        Sized sized = new SizeRun(sizes, Wanted.of("--floor", floor).target(vocabulary), holding(), tracks)
+                .run(Crew.onAllCores(), progress());
         output.give(console(), StudyTables.of(sized), () -> asJson(sized));
         return DONE;
     }

@@ -9,6 +9,7 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import rakeline.figure.StudyTables;
 import rakeline.quantity.Numbers;
+import rakeline.study.Crew;
 import rakeline.study.Solve;
 import rakeline.study.Solved;
 import rakeline.study.Span;
@@ -60,7 +61,7 @@ final class SolveCommand extends Work {
         List<Target> targets = target.stream()
                 .map(one -> Wanted.of("--target", one).target(vocabulary))
                 .toList();
-        Solved solved = new Solve(subject.ride(this::notice), spans, targets).run();
+        Solved solved = new Solve(subject.ride(this::notice), spans, targets).run(Crew.onAllCores(), progress());
         output.give(console(), StudyTables.of(solved), () -> asJson(solved));
         return DONE;
     }

@@ -11,7 +11,6 @@ import rakeline.handling.Ride;
 import rakeline.quantity.Numbers;
 import rakeline.study.Crew;
 import rakeline.study.Doubt;
-import rakeline.study.Progress;
 import rakeline.study.Scatter;
 import rakeline.study.Spread;
 import rakeline.study.Vocabulary;
@@ -63,7 +62,7 @@ final class SpreadCommand extends Work {
         Ride ride = subject.ride(this::notice);
         Scatter scatter = new Spread(
                         ride, Doubt.about(ride.bike(), !wheelsApart), track.of(vocabulary, ride), draws, seed)
-                .run(Crew.onAllCores(), Progress.UNWATCHED);
+                .run(Crew.onAllCores(), progress());
         output.give(console(), parts ? StudyTables.parts(scatter) : StudyTables.of(scatter), () -> asJson(scatter));
         return DONE;
     }

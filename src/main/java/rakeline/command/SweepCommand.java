@@ -17,6 +17,7 @@ import rakeline.handling.Ride;
 import rakeline.quantity.Decimals;
 import rakeline.quantity.Measure;
 import rakeline.quantity.Refusal;
+import rakeline.study.Crew;
 import rakeline.study.Mode;
 import rakeline.study.Relative;
 import rakeline.study.Sweep;
@@ -76,7 +77,9 @@ final class SweepCommand extends Work {
     @Override
     int work() {
         Sweep sweep = sweep(subject.ride(this::notice));
-        Swept swept = uncertainty ? sweep.runWithUncertainty() : sweep.run();
+        Swept swept = uncertainty
+                ? sweep.runWithUncertainty(Crew.onAllCores(), progress())
+                : sweep.run(Crew.onAllCores(), progress());
         Chart chart = SweepChart.of(swept);
         output.give(console(), chart, named(swept, chart), chart, () -> asJson(swept, chart));
         swept.gaps().forEach(gap -> console().message(sentence(swept, gap)));

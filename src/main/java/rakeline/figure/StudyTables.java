@@ -22,6 +22,12 @@ import rakeline.study.Vocabulary;
 
 /** What the studies found, as tables. */
 public final class StudyTables {
+    /** Less than this is no slope of which a share could be told. */
+    private static final double NO_SLOPE = 1e-9;
+
+    /** As a share of a slope, an error of which the digits that are shown tell nothing. */
+    private static final double WORTH_SAYING = 1e-5;
+
     private StudyTables() {}
 
     /** The solutions of a seek, one a row; where there is none, the nearest. */
@@ -46,6 +52,13 @@ public final class StudyTables {
         sought.seek()
                 .hold()
                 .ifPresent(hold -> columns.add(Column.of(hold.by().quantity(), numbers(sought, hold.by()))));
+        if (!sought.touching().isEmpty()) {
+            columns.add(words(
+                    "touching",
+                    "",
+                    sought.solutions(),
+                    solution -> solution.touching() ? "turns here, touches the target only" : ""));
+        }
         return columns;
     }
 
@@ -92,10 +105,40 @@ public final class StudyTables {
         for (int i = 0; i < found.columns().size(); i++) {
             Quantity input = found.sensitivity().inputs().get(i).setting().quantity();
             String heading = input.label() + ", per " + input.unit().symbol();
-            columns.add(shown(input.key(), heading, "", found.columns().get(i), 3));
+            columns.add(slopes(
+                    input.key(), heading, found.columns().get(i), found.errors().get(i)));
         }
-        return new Table(found.title(), columns, found.held(), found.cautions())
+        return new Table(found.title(), columns, found.held() + goodTo(found), found.cautions())
                 .about(basis(found.sensitivity().start(), found.sensitivity().tracks().stream()));
+    }
+
+    private static Column slopes(String key, String heading, Numbers slopes, Numbers errors) {
+        List<String> shown = new ArrayList<>();
+        for (int i = 0; i < slopes.size(); i++) {
+            shown.add(slope(slopes.at(i), errors.at(i)));
+        }
+        return new Column(key, heading, "", slopes, shown);
+    }
+
+    /** Three decimals, of a small slope three digits; what it is good to where that is less. */
+    private static String slope(double slope, double error) {
+        boolean isSmall = Math.abs(slope) > NO_SLOPE && Math.abs(slope) < 1;
+        int decimals = isSmall ? Math.max(3, 2 - (int) Math.floor(Math.log10(Math.abs(slope)))) : 3;
+        boolean isGood = !(error > Math.pow(10, -decimals) / 2);
+        return Decimals.fixed(slope, decimals) + (isGood ? "" : " ± " + Decimals.brief(error));
+    }
+
+    private static String goodTo(Sensitivities found) {
+        double worst = 0;
+        for (int i = 0; i < found.columns().size(); i++) {
+            for (int j = 0; j < found.columns().get(i).size(); j++) {
+                double slope = Math.abs(found.columns().get(i).at(j));
+                double share = found.errors().get(i).at(j) / slope;
+                worst = slope > NO_SLOPE && share > worst ? share : worst;
+            }
+        }
+        return " Each figure is good to all digits that are shown, or as ± says"
+                + (worst > WORTH_SAYING ? "; the least sure one to " + Decimals.brief(100 * worst) + " %." : ".");
     }
 
     /** Measures under one another: value, deviation of the draws, linear figure, share without a value. */

@@ -81,6 +81,11 @@ public record Response(LinearBicycle bicycle, double speedMps, Torque torque) {
         return from(start, 0, times);
     }
 
+    /** Whether every motion dies out by itself at this speed, so that a steady answer to a swing is ever reached. */
+    public boolean isStable() {
+        return ModeWalk.at(bicycle, Numbers.of(speedMps)).get(0).selfStable();
+    }
+
     /** Steady answer to a torque that swings as cos ωt, angular frequency in rad/s. */
     public Swing at(double omega) {
         Complex[][] z = new Complex[2][2];

@@ -1,12 +1,15 @@
 package rakeline.study;
 
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 import rakeline.geometry.Bike;
 import rakeline.geometry.Inputs;
 import rakeline.geometry.Provenance;
+import rakeline.geometry.Setting;
 import rakeline.handling.Ride;
 import rakeline.quantity.Input;
 import rakeline.quantity.Lazy;
@@ -23,8 +26,6 @@ final class ChartedBike {
     /** Sizes by name, which no maker rounds. */
     private static final Set<Input> NOMINAL =
             Set.of(Inputs.FRONT_BEAD_SEAT, Inputs.FRONT_TYRE, Inputs.REAR_BEAD_SEAT, Inputs.REAR_TYRE);
-
-    private static final double STEP = 1e-3;
 
     /** A charted number and the measure that it should equal. */
     record Check(Input charted, Measure<Ride> measure) {}
@@ -137,10 +138,29 @@ final class ChartedBike {
 
     /** By how much the differences grow by a unit of an input. */
     private double[] falls(Input input) {
-        double[] below = differences(bike.withSolved(Map.of(input, bike.get(input) - STEP)));
-        double[] above = differences(bike.withSolved(Map.of(input, bike.get(input) + STEP)));
+        return falls(Setting.of(input), bike.get(input));
+    }
+
+    /** By how much the differences grow by a unit of a number that has another value; NaN where nothing follows. */
+    double[] falls(Setting setting, double value) {
+        Map<Double, double[]> known = new HashMap<>();
+        Variation variation = Variation.of(bike, setting, Mode.REDRAW);
+        double step = Derivative.step(setting.quantity(), value);
         return IntStream.range(0, checks.size())
-                .mapToDouble(i -> (above[i] - below[i]) / (2 * STEP))
+                .mapToDouble(i -> Derivative.at0(
+                                by -> known.computeIfAbsent(by, off -> differences(variation, value + off))[i],
+                                step,
+                                Derivative.COARSE)
+                        .slope())
                 .toArray();
+    }
+
+    private double[] differences(Variation variation, double value) {
+        return Along.plain(variation)
+                .at(value)
+                .map(this::differences)
+                .orElseGet(() -> DoubleStream.generate(() -> Double.NaN)
+                        .limit(checks.size())
+                        .toArray());
     }
 }

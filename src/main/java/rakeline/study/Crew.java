@@ -1,5 +1,6 @@
 package rakeline.study;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.CancellationException;
 import java.util.concurrent.atomic.AtomicBoolean;
@@ -19,6 +20,9 @@ public final class Crew {
     private static final int AT_A_TIME = 16;
 
     private static final int TURNS = 8;
+
+    /** Work that the caller has done in so long is not worth a thread. */
+    private static final long ALONE_NANOS = 500_000;
 
     private final int threads;
 
@@ -44,10 +48,12 @@ public final class Crew {
     void each(int count, IntConsumer part, Progress progress) {
         int atATime = Math.max(1, Math.min(AT_A_TIME, count / (threads * TURNS)));
         Job job = new Job(count, atATime, part);
-        List<Thread> helpers =
-                IntStream.range(1, threads).mapToObj(i -> helper(job)).toList();
+        List<Thread> helpers = new ArrayList<>();
         try {
-            helpers.forEach(Thread::start);
+            if (job.isMoreThan(ALONE_NANOS, progress)) {
+                IntStream.range(1, threads).forEach(i -> helpers.add(helper(job)));
+                helpers.forEach(Thread::start);
+            }
             job.work(progress);
         } finally {
             job.stopUnlessAllIsTaken();
@@ -102,6 +108,17 @@ public final class Crew {
             this.part = part;
         }
 
+        /** Works for so long, and tells whether more is left. */
+        boolean isMoreThan(long nanos, Progress progress) {
+            long began = System.nanoTime();
+            boolean more = next.get() < count;
+            while (more && System.nanoTime() - began < nanos) {
+                more = takesSome();
+                check(progress);
+            }
+            return more;
+        }
+
         /** The caller's share of the work. */
         void work(Progress progress) {
             while (takesSome()) {
@@ -139,10 +156,7 @@ public final class Crew {
         }
 
         void check(Progress progress) {
-            boolean goesOn = progress.goesOn(count == 0 ? 1 : (double) done.get() / count);
-            if (!goesOn || Thread.currentThread().isInterrupted()) {
-                throw new CancellationException("the study was stopped");
-            }
+            progress.check(count == 0 ? 1 : (double) done.get() / count);
         }
 
         void rethrow() {

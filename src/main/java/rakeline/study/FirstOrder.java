@@ -9,9 +9,9 @@ import rakeline.quantity.Measure;
 import rakeline.quantity.Numbers;
 
 /** Doubts about one bike carried to its measures to first order, each doubt independent of the others. */
-final class FirstOrder {
-    /** Slopes are taken across so many standard uncertainties. */
-    private static final double STEP = 0.02;
+public final class FirstOrder {
+    /** Slopes are taken across so many standard uncertainties, or fewer. */
+    private static final double STEP = 0.25;
 
     /** The figure is withheld where the second order moves it by more than this share. */
     private static final double APART = 0.1;
@@ -27,15 +27,19 @@ final class FirstOrder {
     /** One doubt off by so many standard uncertainties. */
     private record Place(int doubt, double deviation) {}
 
-    FirstOrder(Ride start, List<Doubt> doubts) {
+    /** About a bike with whoever is on it; measures are asked for one after the other. */
+    public FirstOrder(Ride start, List<Doubt> doubts) {
         this.start = start;
         this.doubts = doubts;
         this.bikes = new Doubtful(start.bike(), doubts);
     }
 
     /** What each doubt alone contributes, signed: slope times standard uncertainty; NaN where it has none. */
-    Numbers parts(Measure<Ride> measure) {
-        return Numbers.generate(doubts.size(), doubt -> Slope.at0(by -> read(doubt, by, measure), STEP));
+    public Numbers parts(Measure<Ride> measure) {
+        return Numbers.generate(
+                doubts.size(),
+                doubt -> Derivative.at0(by -> read(doubt, by, measure), STEP, Derivative.COARSE)
+                        .slope());
     }
 
     /**
@@ -54,18 +58,12 @@ final class FirstOrder {
 
     /** The root of the sum of the squared parts, whether it misleads or not; NaN where a part has no value. */
     double linear(Measure<Ride> measure) {
-        return root(Numbers.generate(doubts.size(), doubt -> slope(doubt, measure)));
+        return root(parts(measure));
     }
 
     /** The same from one standard uncertainty to either side, to second order. */
     double second(Measure<Ride> measure) {
         return root(Numbers.generate(doubts.size(), doubt -> secondOrder(doubt, measure)));
-    }
-
-    /** Two places are enough so close by; where one has no value, those to the other side are asked. */
-    private double slope(int doubt, Measure<Ride> measure) {
-        double both = (read(doubt, STEP, measure) - read(doubt, -STEP, measure)) / (2 * STEP);
-        return Double.isNaN(both) ? Slope.at0(by -> read(doubt, by, measure), STEP) : both;
     }
 
     static double root(Numbers parts) {
@@ -74,10 +72,19 @@ final class FirstOrder {
 
     /** The deviation of a + bx + cx² for a normal x of deviation 1: the root of b² + 2c². */
     private double secondOrder(int doubt, Measure<Ride> measure) {
+        double here = measure.read(start).orNaN();
         double up = read(doubt, 1, measure);
         double down = read(doubt, -1, measure);
-        double straight = (up - down) / 2;
-        double bent = (up + down) / 2 - measure.read(start).orNaN();
+        if (Double.isNaN(up) != Double.isNaN(down)) {
+            int side = Double.isNaN(up) ? -1 : 1;
+            double near = Double.isNaN(up) ? down : up;
+            double far = read(doubt, 2 * side, measure);
+            return deviation((4 * near - far - 3 * here) / 2, (far - 2 * near + here) / 2);
+        }
+        return deviation((up - down) / 2, (up + down) / 2 - here);
+    }
+
+    private static double deviation(double straight, double bent) {
         return Math.sqrt(straight * straight + 2 * bent * bent);
     }
 

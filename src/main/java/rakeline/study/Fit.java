@@ -5,7 +5,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
-import java.util.stream.IntStream;
 import rakeline.geometry.Bike;
 import rakeline.geometry.Setting;
 import rakeline.quantity.Input;
@@ -14,7 +13,6 @@ import rakeline.quantity.Range;
 /** One number of a chart set free: what it would have to be for the rest to agree. */
 final class Fit {
     private static final int ROUNDS = 12;
-    private static final double STEP = 1e-3;
     private static final double FLAT = 1e-9;
     private static final double EXACT = 1e9;
     private static final double[] TO_STEP = {1, 0.5, 0.1, 0.01, 0.001};
@@ -111,13 +109,7 @@ final class Fit {
     }
 
     private double[] slope(double value) {
-        double low = clamped(value - STEP);
-        double high = clamped(value + STEP);
-        double[] below = left(low);
-        double[] above = left(high);
-        return IntStream.range(0, below.length)
-                .mapToDouble(i -> (above[i] - below[i]) / (high - low))
-                .toArray();
+        return chart.falls(setting, value);
     }
 
     private Bike changed(double value) {

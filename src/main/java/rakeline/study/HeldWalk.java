@@ -17,7 +17,6 @@ import rakeline.quantity.Refusal;
  * one continuous with the start is taken.
  */
 final class HeldWalk {
-    private static final double TOLERANCE = 1e-10;
     private static final double FIRST_STEP = 1e-3;
 
     /** Of the input's range: within this a root is taken to be the next one of the branch. */
@@ -77,16 +76,27 @@ final class HeldWalk {
 
     /** The bike of each step; empty where none holds the measure. */
     List<Optional<Bike>> bikes() {
+        return bikes(Progress.UNWATCHED);
+    }
+
+    /**
+     * The bike of each step; empty where none holds the measure.
+     *
+     * @throws java.util.concurrent.CancellationException where the progress does not go on
+     */
+    List<Optional<Bike>> bikes(Progress progress) {
         Numbers steps = sweep.steps();
         List<Optional<Bike>> bikes = new ArrayList<>(Collections.nCopies(steps.size(), Optional.empty()));
         int first = nearestTo(sweep.here());
         Spot start = approach(steps.at(first));
         Spot at = start;
         for (int step = first; step < steps.size(); step++) {
+            progress.check((double) (step - first) / steps.size());
             at = solve(step, at, bikes);
         }
         at = start;
         for (int step = first - 1; step >= 0; step--) {
+            progress.check((double) (steps.size() - 1 - step) / steps.size());
             at = solve(step, at, bikes);
         }
         return bikes;
@@ -170,7 +180,7 @@ final class HeldWalk {
     }
 
     private OptionalDouble root(double value, double guess) {
-        return new NearestRoot(by -> excess(value, by), hold.by().quantity().accepted(), TOLERANCE)
+        return new NearestRoot(by -> excess(value, by), hold.by().quantity().accepted(), Math.abs(hold.target()))
                 .from(guess, FIRST_STEP * span());
     }
 

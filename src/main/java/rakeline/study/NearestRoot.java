@@ -1,35 +1,36 @@
 package rakeline.study;
 
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.function.DoubleUnaryOperator;
-import org.hipparchus.analysis.solvers.AllowedSolution;
-import org.hipparchus.analysis.solvers.BracketingNthOrderBrentSolver;
-import org.hipparchus.exception.MathIllegalStateException;
+import java.util.stream.DoubleStream;
+import java.util.stream.Stream;
 import rakeline.quantity.Range;
+import rakeline.study.BracketedRoot.Node;
 
 /** The root of a function that lies nearest to a guess; where the function has no value it returns NaN. */
 final class NearestRoot {
     private static final double GROWTH = 1.5;
-    private static final int EVALUATIONS = 200;
 
-    /** What is left at a root is below this share of the change across it; more is a jump. */
-    private static final double JUMP = 1e-6;
+    /** A touch is taken from the function's course so far to either side, as a share of the range. */
+    private static final double REACH = 2e-3;
 
-    private final DoubleUnaryOperator function;
+    private final BracketedRoot solver;
+    private final RoundingNoise noise;
     private final Range range;
-    private final BracketingNthOrderBrentSolver solver;
 
     /**
      * A search.
      *
-     * @param tolerance of the root, absolute
+     * @param scale the largest number that was subtracted to make the function's values
      */
-    NearestRoot(DoubleUnaryOperator function, Range range, double tolerance) {
-        this.function = remembering(function);
+    NearestRoot(DoubleUnaryOperator function, Range range, double scale) {
+        DoubleUnaryOperator remembering = remembering(function);
+        this.solver = new BracketedRoot(remembering);
+        this.noise = new RoundingNoise(remembering, scale, range.to() - range.from());
         this.range = range;
-        this.solver = new BracketingNthOrderBrentSolver(1e-14, tolerance, 1e-13, 5);
     }
 
     /** The search comes back to ends and root, and each value may cost a whole bike. */
@@ -39,22 +40,22 @@ final class NearestRoot {
     }
 
     /**
-     * Walks outward from the guess on both sides, in growing steps, until the sign changes.
+     * Walks outward from the guess on both sides, in growing steps, until zero is crossed or touched.
      *
      * @param firstStep how far the first step goes
      */
     OptionalDouble from(double guess, double firstStep) {
-        double middle = Math.min(range.to(), Math.max(range.from(), guess));
-        double atMiddle = function.applyAsDouble(middle);
-        if (atMiddle == 0) {
-            return OptionalDouble.of(middle);
+        Node middle = solver.node(Math.min(range.to(), Math.max(range.from(), guess)));
+        if (middle.y() == 0) {
+            return OptionalDouble.of(middle.x());
         }
-        Stretch up = new Stretch(middle, atMiddle, middle, atMiddle, range.to());
-        Stretch down = new Stretch(middle, atMiddle, middle, atMiddle, range.from());
+        Side up = new Side(middle, middle, middle, range.to());
+        Side down = new Side(middle, middle, middle, range.from());
         for (double step = firstStep; up.isOpen() || down.isOpen(); step *= GROWTH) {
             up = next(up, step);
             down = next(down, -step);
-            OptionalDouble root = nearer(middle, root(up), root(down));
+            Side about = new Side(down.next, middle, up.next, middle.x());
+            OptionalDouble root = nearest(middle, crossing(up), crossing(down), turn(up), turn(down), turn(about));
             if (root.isPresent()) {
                 return root;
             }
@@ -62,56 +63,67 @@ final class NearestRoot {
         return OptionalDouble.empty();
     }
 
-    private static OptionalDouble nearer(double middle, OptionalDouble above, OptionalDouble below) {
-        if (above.isEmpty() || below.isEmpty()) {
-            return above.isPresent() ? above : below;
-        }
-        return above.getAsDouble() - middle <= middle - below.getAsDouble() ? above : below;
+    private Side next(Side side, double step) {
+        double there = side.next.x() + step;
+        double next = step > 0 ? Math.min(side.end, there) : Math.max(side.end, there);
+        return new Side(side.last, side.next, side.isOpen() ? solver.node(next) : side.next, side.end);
     }
 
-    private Stretch next(Stretch stretch, double step) {
-        if (!stretch.isOpen()) {
-            return new Stretch(stretch.end, Double.NaN, stretch.end, Double.NaN, stretch.end);
-        }
-        double there = stretch.next + step;
-        double next = step > 0 ? Math.min(stretch.end, there) : Math.max(stretch.end, there);
-        return new Stretch(stretch.next, stretch.atNext, next, function.applyAsDouble(next), stretch.end);
+    private static OptionalDouble nearest(Node middle, DoubleStream... found) {
+        return Stream.of(found)
+                .flatMap(DoubleStream::boxed)
+                .min(Comparator.comparingDouble(root -> Math.abs(root - middle.x())))
+                .stream()
+                .mapToDouble(Double::doubleValue)
+                .findFirst();
     }
 
-    /** The root that was crossed; none where nothing was, or where the function only jumps over zero. */
-    private OptionalDouble root(Stretch stretch) {
-        if (!stretch.isCrossed()) {
-            return OptionalDouble.empty();
-        }
-        double root = stretch.atNext == 0 ? stretch.next : solved(stretch);
-        double left = Math.abs(function.applyAsDouble(root));
-        return left <= JUMP * Math.max(1, Math.abs(stretch.atNext - stretch.atLast))
-                ? OptionalDouble.of(root)
-                : OptionalDouble.empty();
+    private DoubleStream crossing(Side side) {
+        return crossing(side.last, side.next);
     }
 
-    private double solved(Stretch stretch) {
-        try {
-            return solver.solve(
-                    EVALUATIONS,
-                    function::applyAsDouble,
-                    Math.min(stretch.last, stretch.next),
-                    Math.max(stretch.last, stretch.next),
-                    AllowedSolution.ANY_SIDE);
-        } catch (MathIllegalStateException e) {
-            // the function has no value on the way, or jumps: what was crossed is no root
-            return Double.NaN;
+    private DoubleStream crossing(Node one, Node other) {
+        if (other.y() == 0) {
+            return DoubleStream.of(other.x());
         }
+        if (!(one.y() * other.y() < 0)) {
+            return DoubleStream.empty();
+        }
+        BracketedRoot.End end = solver.between(one, other);
+        return solver.isRoot(end, other.y() - one.y(), noise.least())
+                ? DoubleStream.of(end.best().x())
+                : DoubleStream.empty();
     }
 
-    /** The last step of the walk to one side, and where that side ends. */
-    private record Stretch(double last, double atLast, double next, double atNext, double end) {
+    /** Where the function turns towards zero between two steps: the places where it is crossed, or the one touched. */
+    private DoubleStream turn(Side side) {
+        if (!side.isDip()) {
+            return DoubleStream.empty();
+        }
+        Turn turn = new Turn(solver, side.before, side.next, Math.signum(side.last.y()));
+        Node lowest = turn.lowest(side.last);
+        if (lowest.y() * side.last.y() < 0) {
+            return DoubleStream.concat(crossing(side.before, lowest), crossing(lowest, side.next));
+        }
+        double rounding = noise.at(lowest.x());
+        return lowest.size() <= rounding
+                ? DoubleStream.of(turn.sharp(lowest, REACH * noise.width(), rounding))
+                : DoubleStream.empty();
+    }
+
+    /** The last two steps of the walk to one side, and where that side ends. */
+    private record Side(Node before, Node last, Node next, double end) {
         boolean isOpen() {
-            return next != end;
+            return next.x() != end;
         }
 
-        boolean isCrossed() {
-            return atNext == 0 || atLast * atNext < 0;
+        /** Whether the function is nearer to zero in the middle than before and after, and has one sign. */
+        boolean isDip() {
+            return before.x() != last.x()
+                    && last.x() != next.x()
+                    && before.y() * last.y() > 0
+                    && next.y() * last.y() > 0
+                    && last.size() <= Math.min(before.size(), next.size());
         }
     }
 }

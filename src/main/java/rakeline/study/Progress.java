@@ -19,10 +19,10 @@ public interface Progress {
      * Goes on, or ends the study.
      *
      * @param share of the work that is done, 0 to 1
-     * @throws CancellationException where it does not go on
+     * @throws CancellationException where it does not go on, or the thread is interrupted
      */
     default void check(double share) {
-        if (!goesOn(share)) {
+        if (!goesOn(share) || Thread.currentThread().isInterrupted()) {
             throw new CancellationException("the study was stopped");
         }
     }

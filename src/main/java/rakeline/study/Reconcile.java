@@ -16,9 +16,20 @@ public record Reconcile(Bike bike, List<Residual> residuals, List<Suspect> suspe
         suspects = List.copyOf(suspects);
     }
 
+    /** Solves it on all cores. */
     public static Reconcile of(Vocabulary vocabulary, Bike bike) {
+        return of(vocabulary, bike, Crew.onAllCores(), Progress.UNWATCHED);
+    }
+
+    /**
+     * Solves it.
+     *
+     * @return the same with any crew
+     * @throws java.util.concurrent.CancellationException where the progress does not go on
+     */
+    public static Reconcile of(Vocabulary vocabulary, Bike bike, Crew crew, Progress progress) {
         ChartedBike chart = ChartedBike.of(vocabulary, bike);
-        return new Reconcile(bike, chart.residuals(), Suspects.of(chart));
+        return new Reconcile(bike, chart.residuals(), Suspects.of(chart, crew, progress));
     }
 
     /** The residuals alone. */

@@ -10,10 +10,11 @@ import rakeline.quantity.Refusal;
 /**
  * Looks for every value of one number at which a measure hits its target.
  *
- * <p>The range is looked at in {@value #PLACES} places, and closer wherever the measure crosses the target, turns
- * towards it or ends; solutions are polished to 1e-12 of the range, or as far as the measure itself is exact. Two
- * solutions are told apart where the measure turns between them, however close they are; what happens entirely between
- * two places, as a gap or a bump narrower than a four-hundredth of the range, can be missed.
+ * <p>The range is looked at in {@value #PLACES} places, and closer wherever the measure crosses the target, bends
+ * towards it or ends; each solution is given once, polished as far as the measure itself is exact. Where the measure
+ * turns at the target and rounding alone is left, that is one solution, said to be touched; where it passes by more, there
+ * are two, however close. What happens entirely between two places, as a gap or a bump narrower than a four-hundredth of
+ * the range, can be missed.
  *
  * @param start the bike as it is, and who rides it
  * @param hold what is held meanwhile, by solving for another number
@@ -21,9 +22,6 @@ import rakeline.quantity.Refusal;
 public record Seek(Ride start, Span over, Target target, Optional<Hold> hold) {
     /** In how many places the range is looked at. */
     public static final int PLACES = 401;
-
-    /** What may be left where the target is only touched, of the target or of 1, whichever is more. */
-    private static final double TOUCH = 1e-8;
 
     public Seek {
         if (hold.isPresent()
@@ -49,11 +47,10 @@ public record Seek(Ride start, Span over, Target target, Optional<Hold> hold) {
         Along along = hold.isPresent()
                 ? Along.held(start, over.varied(), hold.get(), places, target.measure())
                 : Along.plain(variation());
-        double touch = TOUCH * Math.max(1, Math.abs(target.value()));
-        RootScan scan = RootScan.of(value -> excess(along.at(value)), places, touch);
+        RootScan scan = RootScan.of(value -> excess(along.at(value)), places, Math.abs(target.value()));
         checkDrawn(scan, places, along);
         List<Sought.Solution> solutions = scan.roots().stream()
-                .mapToObj(at -> new Sought.Solution(at, along.at(at).orElseThrow()))
+                .map(root -> new Sought.Solution(root.at(), along.at(root.at()).orElseThrow(), root.touching()))
                 .toList();
         Optional<Sought.Nearest> nearest = solutions.isEmpty() ? nearest(scan, along) : Optional.empty();
         return new Sought(this, solutions, stretches(scan), nearest);
@@ -62,7 +59,7 @@ public record Seek(Ride start, Span over, Target target, Optional<Hold> hold) {
     /** Where no bike has any of the numbers, the reason is worth more than that nothing was found. */
     private void checkDrawn(RootScan scan, Numbers places, Along along) {
         if (hold.isEmpty()
-                && scan.roots().size() == 0
+                && scan.roots().isEmpty()
                 && places.stream().allMatch(at -> along.at(at).isEmpty())) {
             variation().at(over.from());
         }

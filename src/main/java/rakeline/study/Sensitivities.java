@@ -12,10 +12,12 @@ import rakeline.quantity.Quantity;
  *
  * @param columns for each input, the slope of each measure: its unit per the input's; NaN where the measure has no
  *     value beside the bike as it is
+ * @param errors for each input, what each slope is good to: an estimate, in the slope's unit, as many as there are slopes
  */
-public record Sensitivities(Sensitivity sensitivity, List<Numbers> columns) {
+public record Sensitivities(Sensitivity sensitivity, List<Numbers> columns, List<Numbers> errors) {
     public Sensitivities {
         columns = List.copyOf(columns);
+        errors = List.copyOf(errors);
     }
 
     /** As in {@code Road XS: change per unit, redrawn}. */

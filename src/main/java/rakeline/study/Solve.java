@@ -31,7 +31,7 @@ public record Solve(Ride start, List<Span> spans, List<Target> targets) {
     private static final int APPROACH = 16;
 
     /** What may be left of a target, of the target or of 1, whichever is more. */
-    private static final double LEFT = 1e-7;
+    private static final double LEFT = 1e-10;
 
     private static final double SAME = 1e-6;
 

@@ -2,6 +2,7 @@ package rakeline.study;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import rakeline.geometry.Bike;
 import rakeline.quantity.Caution;
 import rakeline.quantity.Decimals;
@@ -17,11 +18,19 @@ import rakeline.quantity.Quantity;
  * @param nearest where there is no solution; empty also where the measure has no value anywhere in the range
  */
 public record Sought(Seek seek, List<Solution> solutions, List<Stretch> stretches, Optional<Nearest> nearest) {
-    /** A value of the varied number at which the target is hit, and the bike there. */
-    public record Solution(double at, Bike bike) {}
+    /**
+     * A value of the varied number at which the target is hit, and the bike there.
+     *
+     * @param touching whether the measure turns at the target, and does not cross it
+     */
+    public record Solution(double at, Bike bike, boolean touching) {}
 
     /** Every value between the two is a solution. */
-    public record Stretch(double from, double to) {}
+    public record Stretch(double from, double to) {
+        boolean has(double value) {
+            return value >= from && value <= to;
+        }
+    }
 
     /** Where the measure comes nearest to its target, and its value there. */
     public record Nearest(double at, double value) {}
@@ -47,19 +56,47 @@ public record Sought(Seek seek, List<Solution> solutions, List<Stretch> stretche
         return Wording.held(List.of(seek.over().varied()), seek.hold());
     }
 
-    /** What was found, in one sentence. */
+    /** What was found, in one sentence or two. */
     public String sentence() {
         if (!stretches.isEmpty()) {
-            return "Every value from " + shown(stretches.get(0).from()) + " to "
-                    + shown(stretches.get(0).to()) + " is a solution.";
+            return "Every value " + stretches.stream().map(this::words).collect(Collectors.joining(", and "))
+                    + " is a solution." + beside();
         }
         if (!solutions.isEmpty()) {
-            return solutions.size() + (solutions.size() == 1 ? " solution." : " solutions.");
+            return count(solutions) + touched() + ".";
         }
         Quantity measure = seek.target().measure().quantity();
         return nearest.map(near -> "No solution; the nearest is " + measure.formatWithUnit(near.value()) + " at "
                         + shown(near.at()) + ".")
                 .orElse("No solution; " + measure.inSentence() + " has no value anywhere in the range.");
+    }
+
+    /** The values at which the measure turns at the target, and does not cross it, upward. */
+    public List<Double> touching() {
+        return solutions.stream().filter(Solution::touching).map(Solution::at).toList();
+    }
+
+    private String words(Stretch stretch) {
+        return "from " + shown(stretch.from()) + " to " + shown(stretch.to());
+    }
+
+    private String beside() {
+        List<Solution> others = solutions.stream()
+                .filter(solution -> stretches.stream().noneMatch(stretch -> stretch.has(solution.at())))
+                .toList();
+        return others.isEmpty()
+                ? ""
+                : " Beside that there " + (others.size() == 1 ? "is " : "are ") + count(others) + ".";
+    }
+
+    private static String count(List<Solution> some) {
+        return some.size() + (some.size() == 1 ? " solution" : " solutions");
+    }
+
+    private String touched() {
+        String where = touching().stream().map(this::shown).collect(Collectors.joining(" and "));
+        String measure = Wording.lower(seek.target().measure().quantity().label());
+        return where.isEmpty() ? "" : "; at " + where + " " + measure + " turns and only touches the target";
     }
 
     /** The cautions that belong to what was varied, solved for and aimed at, each once. */

@@ -1,7 +1,9 @@
 package rakeline.study;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
+import java.util.Objects;
 import java.util.function.IntFunction;
 import java.util.stream.IntStream;
 import rakeline.quantity.Numbers;
@@ -45,7 +47,7 @@ record Sparse(Numbers steps, IntFunction<double[]> read, List<Numbers> values) {
     }
 
     /** Every column at every step, whatever the crew. */
-    double[][] columns(Crew crew) {
+    double[][] columns(Crew crew, Progress progress) {
         double[][] rows = new double[steps.size()][];
         List<Integer> read = new ArrayList<>();
         int stride = steps.size() > 2 * STRIDE ? STRIDE : 1;
@@ -53,17 +55,22 @@ record Sparse(Numbers steps, IntFunction<double[]> read, List<Numbers> values) {
             read.add(step);
         }
         read.add(steps.size() - 1);
-        readAll(crew, read, rows);
+        readAll(crew, read, rows, progress);
         List<Stretch> open = between(read);
         while (!open.isEmpty()) {
-            readAll(crew, open.stream().map(Stretch::middle).toList(), rows);
+            readAll(crew, open.stream().map(Stretch::middle).toList(), rows, progress);
             open = halvesOfRough(open, rows);
         }
         return turned(rows);
     }
 
-    private void readAll(Crew crew, List<Integer> wanted, double[][] rows) {
-        crew.each(wanted.size(), i -> rows[wanted.get(i)] = read.apply(wanted.get(i)), Progress.UNWATCHED);
+    /** How many will be read is known at the end alone; as far as it is read, each row counts as one of all steps. */
+    private void readAll(Crew crew, List<Integer> wanted, double[][] rows, Progress progress) {
+        double before = Arrays.stream(rows).filter(Objects::nonNull).count();
+        crew.each(
+                wanted.size(),
+                i -> rows[wanted.get(i)] = read.apply(wanted.get(i)),
+                share -> progress.goesOn((before + share * wanted.size()) / rows.length));
     }
 
     private static List<Stretch> between(List<Integer> places) {

@@ -23,16 +23,17 @@ final class Suspects {
     }
 
     /** Most likely first, group by group. */
-    static List<Suspect> of(ChartedBike chart) {
+    static List<Suspect> of(ChartedBike chart, Crew crew, Progress progress) {
         if (chart.residuals().stream().allMatch(Residual::isWithin)) {
             return List.of();
         }
         Rounding rounding = Rounding.of(chart);
-        List<Suspicion> found = settings(chart)
-                .map(setting -> Suspicion.of(chart, rounding, setting))
-                .flatMap(Optional::stream)
-                .sorted(Comparator.comparingDouble(Suspicion::weight).reversed())
-                .toList();
+        List<Setting> settings = settings(chart).toList();
+        List<Suspicion> found =
+                crew.map(settings.size(), i -> Suspicion.of(chart, rounding, settings.get(i)), progress).stream()
+                        .flatMap(Optional::stream)
+                        .sorted(Comparator.comparingDouble(Suspicion::weight).reversed())
+                        .toList();
         return new Suspects(rounding)
                 .grouped(found).stream().flatMap(Suspects::asSuspects).toList();
     }

@@ -33,21 +33,43 @@ public record Sweep(
     }
 
     /**
-     * Runs it.
+     * Runs it on all cores.
      *
      * @throws Refusal where the bike lacks what a measure needs, or the held measure has no value at the start
      */
     public Swept run() {
-        return SweepRun.of(this);
+        return run(Crew.onAllCores(), Progress.UNWATCHED);
+    }
+
+    /**
+     * Runs it.
+     *
+     * @return the same with any crew, to the last bit
+     * @throws Refusal where the bike lacks what a measure needs, or the held measure has no value at the start
+     * @throws java.util.concurrent.CancellationException where the progress does not go on
+     */
+    public Swept run(Crew crew, Progress progress) {
+        return SweepRun.of(this, crew, progress);
+    }
+
+    /**
+     * Runs it on all cores, and carries the uncertainties of the inputs, the swept one among them, to every step.
+     *
+     * @throws Refusal where the bike lacks what a measure needs, or the held measure has no value at the start
+     */
+    public Swept runWithUncertainty() {
+        return runWithUncertainty(Crew.onAllCores(), Progress.UNWATCHED);
     }
 
     /**
      * Runs it, and carries the uncertainties of the inputs, the swept one among them, to every step.
      *
+     * @return the same with any crew, to the last bit
      * @throws Refusal where the bike lacks what a measure needs, or the held measure has no value at the start
+     * @throws java.util.concurrent.CancellationException where the progress does not go on
      */
-    public Swept runWithUncertainty() {
-        return SweepRun.withUncertainty(this);
+    public Swept runWithUncertainty(Crew crew, Progress progress) {
+        return SweepRun.withUncertainty(this, crew, progress);
     }
 
     /** The swept input's value on the bike as it is. */

@@ -3,10 +3,8 @@ package rakeline.study;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collections;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Function;
 import java.util.stream.IntStream;
 import rakeline.geometry.Bike;
 import rakeline.handling.Ride;
@@ -16,36 +14,39 @@ import rakeline.quantity.Reading;
 import rakeline.quantity.Refusal;
 import rakeline.quantity.Sentences;
 
-/** One run of a sweep. */
+/** One run of a sweep: bikes drawn and read on all threads of a crew, a held measure followed on one. */
 final class SweepRun {
     private final Sweep sweep;
-    private final Variation variation;
-    private final List<Swept.Gap> gaps = new ArrayList<>();
+    private final Crew crew;
 
-    private SweepRun(Sweep sweep) {
+    /**
+     * What was found at a step.
+     *
+     * @param values of the tracked measures; NaN where there is none
+     */
+    private record Step(Optional<Bike> bike, double[] values, List<Swept.Gap> gaps) {}
+
+    private SweepRun(Sweep sweep, Crew crew) {
         this.sweep = sweep;
-        this.variation = sweep.variation();
+        this.crew = crew;
     }
 
-    static Swept of(Sweep asked) {
-        SweepRun run = settled(asked);
-        return run.run(asked.start(), run.bikes(), values -> run.nothing(), "");
+    static Swept of(Sweep asked, Crew crew, Progress progress) {
+        SweepRun run = settled(asked, crew);
+        return run.swept(run.steps(progress), Collections.nCopies(asked.tracks().size(), Numbers.none()), "");
     }
 
-    static Swept withUncertainty(Sweep asked) {
-        SweepRun run = settled(asked);
-        List<Optional<Bike>> bikes = run.bikes();
-        return run.run(
-                asked.start(), bikes, values -> SweptDoubts.of(run.sweep, bikes, values), SweptDoubts.words(asked));
+    static Swept withUncertainty(Sweep asked, Crew crew, Progress progress) {
+        SweepRun run = settled(asked, crew);
+        List<Step> steps = run.steps(progress.part(0, 2));
+        List<Numbers> uncertainties = SweptDoubts.of(
+                run.sweep, steps.stream().map(Step::bike).toList(), run.values(steps), crew, progress.part(1, 2));
+        return run.swept(steps, uncertainties, SweptDoubts.words(asked));
     }
 
-    private static SweepRun settled(Sweep asked) {
+    private static SweepRun settled(Sweep asked, Crew crew) {
         asked.tracks().forEach(track -> checkComplete(track, asked.start()));
-        return new SweepRun(settle(asked, asked.start()));
-    }
-
-    private List<Numbers> nothing() {
-        return Collections.nCopies(sweep.tracks().size(), Numbers.none());
+        return new SweepRun(settle(asked, asked.start()), crew);
     }
 
     private static Sweep settle(Sweep asked, Ride start) {
@@ -82,62 +83,71 @@ final class SweepRun {
         }
     }
 
-    private Swept run(
-            Ride start, List<Optional<Bike>> bikes, Function<List<Numbers>, List<Numbers>> doubtsOf, String uncertain) {
-        int count = sweep.steps().size();
-        double[][] values = new double[sweep.tracks().size()][count];
-        for (int step = 0; step < count; step++) {
-            read(bikes.get(step), step, values);
-        }
-        List<Numbers> known = Arrays.stream(values).map(Numbers::of).toList();
-        List<Numbers> uncertainties = doubtsOf.apply(known);
+    private Swept swept(List<Step> steps, List<Numbers> uncertainties, String uncertain) {
+        List<Numbers> values = values(steps);
         List<Swept.Column> columns = new ArrayList<>();
-        for (int track = 0; track < values.length; track++) {
+        for (int track = 0; track < values.size(); track++) {
             Measure<Ride> measure = sweep.tracks().get(track);
             columns.add(new Swept.Column(
-                    measure.quantity(), known.get(track), measure.read(start).orNaN(), uncertainties.get(track)));
+                    measure.quantity(),
+                    values.get(track),
+                    measure.read(sweep.start()).orNaN(),
+                    uncertainties.get(track)));
         }
-        gaps.sort(Comparator.comparingInt(Swept.Gap::step));
+        List<Swept.Gap> gaps =
+                steps.stream().flatMap(step -> step.gaps().stream()).toList();
         return new Swept(sweep, columns, gaps, uncertain);
     }
 
-    private void read(Optional<Bike> bike, int step, double[][] values) {
-        for (double[] column : values) {
-            column[step] = Double.NaN;
+    private List<Numbers> values(List<Step> steps) {
+        return IntStream.range(0, sweep.tracks().size())
+                .mapToObj(track ->
+                        Numbers.generate(steps.size(), step -> steps.get(step).values()[track]))
+                .toList();
+    }
+
+    private List<Step> steps(Progress progress) {
+        int count = sweep.steps().size();
+        if (sweep.hold().isEmpty()) {
+            Variation variation = sweep.variation();
+            return crew.map(count, step -> plain(variation, step), progress);
         }
-        if (bike.isPresent()) {
-            Ride ride = sweep.start().on(bike.get());
-            for (int track = 0; track < values.length; track++) {
-                Reading reading = sweep.tracks().get(track).read(ride);
-                values[track][step] = reading.orNaN();
-                noteGap(step, sweep.tracks().get(track).key(), reading);
+        String[] missed = new String[count];
+        List<Optional<Bike>> bikes =
+                HeldWalk.of(sweep, (step, reason) -> missed[step] = reason).bikes(progress.part(0, 2));
+        return crew.map(
+                count,
+                step -> bikes.get(step).map(bike -> read(step, bike)).orElseGet(() -> missed(step, missed[step])),
+                progress.part(1, 2));
+    }
+
+    private Step plain(Variation variation, int step) {
+        try {
+            return read(step, variation.at(sweep.steps().at(step)));
+        } catch (Refusal e) {
+            return missed(step, e.getMessage());
+        }
+    }
+
+    private Step missed(int step, String reason) {
+        double[] nothing = new double[sweep.tracks().size()];
+        Arrays.fill(nothing, Double.NaN);
+        Swept.Gap gap = new Swept.Gap(step, sweep.vary().key(), reason);
+        return new Step(Optional.empty(), nothing, List.of(gap));
+    }
+
+    private Step read(int step, Bike bike) {
+        Ride ride = sweep.start().on(bike);
+        double[] values = new double[sweep.tracks().size()];
+        List<Swept.Gap> gaps = new ArrayList<>();
+        for (int track = 0; track < values.length; track++) {
+            Measure<Ride> measure = sweep.tracks().get(track);
+            Reading reading = measure.read(ride);
+            values[track] = reading.orNaN();
+            if (!(reading instanceof Reading.Known)) {
+                gaps.add(new Swept.Gap(step, measure.key(), reading.reason()));
             }
         }
-    }
-
-    private void noteGap(int step, String key, Reading reading) {
-        if (!(reading instanceof Reading.Known)) {
-            gaps.add(new Swept.Gap(step, key, reading.reason()));
-        }
-    }
-
-    private List<Optional<Bike>> bikes() {
-        if (sweep.hold().isPresent()) {
-            return HeldWalk.of(sweep, this::noteMiss).bikes();
-        }
-        return IntStream.range(0, sweep.steps().size()).mapToObj(this::plain).toList();
-    }
-
-    private Optional<Bike> plain(int step) {
-        try {
-            return Optional.of(variation.at(sweep.steps().at(step)));
-        } catch (Refusal e) {
-            noteMiss(step, e.getMessage());
-            return Optional.empty();
-        }
-    }
-
-    private void noteMiss(int step, String reason) {
-        gaps.add(new Swept.Gap(step, sweep.vary().key(), reason));
+        return new Step(Optional.of(bike), values, gaps);
     }
 }

@@ -29,9 +29,10 @@ final class SweptDoubts {
      * @param bikes one for each step that has one
      * @param values of the tracked measures at every step
      */
-    static List<Numbers> of(Sweep sweep, List<Optional<Bike>> bikes, List<Numbers> values) {
+    static List<Numbers> of(
+            Sweep sweep, List<Optional<Bike>> bikes, List<Numbers> values, Crew crew, Progress progress) {
         SweptDoubts doubts = new SweptDoubts(sweep, bikes, values);
-        double[][] columns = new Sparse(sweep.steps(), doubts::read, values).columns(Crew.onAllCores());
+        double[][] columns = new Sparse(sweep.steps(), doubts::read, values).columns(crew, progress);
         return IntStream.range(0, values.size())
                 .mapToObj(track -> Numbers.generate(
                         bikes.size(),

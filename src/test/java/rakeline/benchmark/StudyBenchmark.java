@@ -1,6 +1,7 @@
 package rakeline.benchmark;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.CancellationException;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicReference;
@@ -22,12 +23,14 @@ import rakeline.study.Progress;
 import rakeline.study.Scatter;
 import rakeline.study.Spread;
 import rakeline.study.Steps;
+import rakeline.study.Sweep;
+import rakeline.study.Swept;
 import rakeline.study.Varied;
 import rakeline.study.Vocabulary;
 
 /**
- * A map of toe room in 200 by 200 places, its first coarse picture, and 10,000 draws of all toe numbers: on all cores
- * beside one.
+ * A map of toe room in 200 by 200 places, its first coarse picture, a sweep of trail and toe room in 2,001 steps, and
+ * 10,000 draws of all toe numbers: on all cores beside one.
  */
 @State(Scope.Benchmark)
 @BenchmarkMode(Mode.AverageTime)
@@ -44,6 +47,13 @@ public class StudyBenchmark {
             axis("frame.headAngleDeg", 68, 74),
             axis("fork.offsetMm", 40, 60),
             Vocabulary.standard().measure("toeRoomMm"));
+    private final Sweep sweep = new Sweep(
+            ride,
+            Setting.of("frame.headAngleDeg"),
+            Steps.of(68, 74, 0.003),
+            rakeline.study.Mode.REDRAW,
+            Optional.empty(),
+            Vocabulary.standard().chosen(List.of("trailMm", "toeRoomMm"), ride));
     private final Spread spread = Spread.of(
             ride,
             Vocabulary.standard()
@@ -69,6 +79,16 @@ public class StudyBenchmark {
             // stopped as asked, once the first picture was there
             return first.get();
         }
+    }
+
+    @Benchmark
+    public Swept sweepOnAllCores() {
+        return sweep.run();
+    }
+
+    @Benchmark
+    public Swept sweepOnOneCore() {
+        return sweep.run(Crew.of(1), Progress.UNWATCHED);
     }
 
     @Benchmark

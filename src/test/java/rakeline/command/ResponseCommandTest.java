@@ -56,6 +56,37 @@ class ResponseCommandTest {
         assertThat(run.data()).contains("Angular frequency", "Lean, phase", "lean torque at 6.00 m/s");
     }
 
+    /** Weave speed 4.29 m/s, capsize speed 6.02 m/s (S): stable between them alone. */
+    @ParameterizedTest
+    @CsvSource({"3, false", "5, true", "7, false"})
+    void aSteadySwingThatIsNeverReachedIsSaid(String speed, boolean stable) {
+        CommandLineRun text = run("--parameters", BENCHMARK, "--speed", speed, "--frequency", "20")
+                .isDone();
+        JsonNode json = run("--parameters", BENCHMARK, "--speed", speed, "--frequency", "20", "--json")
+                .isDone()
+                .json();
+        assertThat(text.data().contains("are never reached")).isEqualTo(!stable);
+        assertThat(json.get("selfStable").booleanValue()).isEqualTo(stable);
+        assertThat(json.get("cautions").toString().contains("are never reached"))
+                .isEqualTo(!stable);
+    }
+
+    @Test
+    void anAnswerBeyondSmallAnglesIsSaid() {
+        String[] far = {"--parameters", BENCHMARK, "--speed", "3", "--seconds", "2"};
+        String[] near = {"--parameters", BENCHMARK, "--speed", "5", "--seconds", "0.2"};
+        assertThat(run(far).isDone().data()).contains("Lean reaches ", "stands for small angles, up to about 10°");
+        assertThat(run(near).isDone().data()).doesNotContain("small angles, up to");
+        assertThat(run(with(far, "--json")).isDone().json().get("beyondLinear").booleanValue())
+                .isTrue();
+        assertThat(run(with(near, "--json")).isDone().json().get("beyondLinear").booleanValue())
+                .isFalse();
+    }
+
+    private static String[] with(String[] some, String more) {
+        return Stream.concat(Stream.of(some), Stream.of(more)).toArray(String[]::new);
+    }
+
     @Test
     void theFigureIsWritten() throws IOException {
         Path svg = folder.resolve("response.svg");

@@ -71,7 +71,7 @@ class ResponseChartTest {
 
     @Test
     void theTitleSaysTorqueAndSpeedAndTheCautionWhatIsLeftOut() {
-        Chart chart = ResponseChart.step("Published", AT_5, Steps.of(0, 1));
+        Chart chart = ResponseChart.step("Published", AT_5, Steps.of(0, 0.1));
         assertThat(chart.title()).isEqualTo("Published: a step of 1 N m of steer torque at 5.00 m/s");
         assertThat(chart.cautions()).containsExactly(StabilityChart.LEFT_OUT);
     }

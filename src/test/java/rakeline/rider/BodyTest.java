@@ -200,4 +200,37 @@ class BodyTest {
     private static double square(double one, double other) {
         return (one * one + other * other) / 1e6;
     }
+
+    /** Knees stand midway between hip and foot: a thigh's centre so far out, a shank's from there on to the foot. */
+    @Test
+    void kneesStandMidwayBetweenHipsAndFeet() throws IOException {
+        Ridden ridden = ridden();
+        double hip = ridden.rider().orElseThrow().get(RiderInputs.HIP_WIDTH) / 2;
+        double foot = bike().get(Inputs.STANCE_WIDTH) / 2;
+        double knee = hip + (foot - hip) / 2;
+        assertThat(foot).isNotCloseTo(hip, within(5.0));
+        assertThat(part(ridden, "right foot").zMm()).isCloseTo(foot, within(1e-9));
+        assertThat(alongOf(part(ridden, "right thigh"), hip, knee)).isCloseTo(share(Segment.THIGH), within(1e-9));
+        assertThat(alongOf(part(ridden, "right shank"), knee, foot)).isCloseTo(share(Segment.SHANK), within(1e-9));
+        assertThat(alongOf(part(ridden, "left thigh"), -hip, -knee)).isCloseTo(share(Segment.THIGH), within(1e-9));
+    }
+
+    private static double alongOf(BodyPart part, double from, double to) {
+        return (part.zMm() - from) / (to - from);
+    }
+
+    private static BodyPart part(Ridden ridden, String name) {
+        return ridden.body().stream()
+                .filter(part -> part.name().equals(name))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    private static double share(Segment segment) throws IOException {
+        return SegmentMasses.of(rider().table()).stream()
+                .filter(spread -> spread.segment() == segment)
+                .findFirst()
+                .orElseThrow()
+                .centre();
+    }
 }

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.Map;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import rakeline.geometry.Point;
 import rakeline.quantity.Entries;
@@ -116,5 +117,31 @@ class LinkageTest {
         Legs small = new Legs(new Point(-200, 700), new Point(-180, 120), 165, 430, 440);
         Legs large = new Legs(new Point(-300, 1050), new Point(-270, 180), 247.5, 645, 660);
         assertThat(large.kneeFlexionDeg(-1.2)).isCloseTo(small.kneeFlexionDeg(-1.2), within(1e-9));
+    }
+
+    @Test
+    void theThighAtItsHighestIsThatOfAFineGrid() {
+        // D: the law of cosines in hip, knee and ankle; the knee ahead
+        for (double hipX : new double[] {-300, -220, -140, 60}) {
+            Legs legs = Legs.of(rider(), new Point(hipX, 770), 170, rider().get(RiderInputs.ANKLE_HEIGHT));
+            double most = IntStream.range(0, 100_000)
+                    .mapToDouble(i -> thigh(legs, i * 2 * Math.PI / 100_000))
+                    .max()
+                    .orElseThrow();
+            assertThat(legs.thighHighestRad()).isCloseTo(most, within(1e-8));
+        }
+    }
+
+    private static double thigh(Legs legs, double crank) {
+        double x = legs.crankMm() * Math.cos(crank)
+                + legs.ankleFromPedal().x()
+                - legs.hip().x();
+        double y = legs.crankMm() * Math.sin(crank)
+                + legs.ankleFromPedal().y()
+                - legs.hip().y();
+        double reach = Math.hypot(x, y);
+        double bend = Math.acos((legs.thighMm() * legs.thighMm() + reach * reach - legs.shankMm() * legs.shankMm())
+                / (2 * legs.thighMm() * reach));
+        return Math.atan2(y, x) + bend;
     }
 }

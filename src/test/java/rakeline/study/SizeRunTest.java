@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import rakeline.geometry.Bike;
 import rakeline.geometry.Bikes;
 import rakeline.geometry.Inputs;
@@ -56,6 +58,17 @@ class SizeRunTest {
         Sized sized = run(floor(1900), new Holding.Offset(Double.NaN));
         assertThat(sized.bikes()).isEmpty();
         assertThat(sized.sizes().get(0).reason()).startsWith("No solution; the nearest is ");
+    }
+
+    /** (head − 68)(head − 75) is 0 at both; below between them. */
+    @ParameterizedTest
+    @CsvSource({"70, 68", "71, 68", "72, 75", "74.9, 75"})
+    void ofTwoHeadAnglesThatMeetTheFloorTheNearerIsTaken(double own, double needed) {
+        Ride size = Ride.of(MIDDLE.with(Inputs.HEAD_ANGLE, own));
+        Target target = new Target(
+                Rides.fixture(bike -> (bike.get(Inputs.HEAD_ANGLE) - 68) * (bike.get(Inputs.HEAD_ANGLE) - 75)), 0);
+        Sized sized = new SizeRun(List.of(size), target, new Holding.Offset(Double.NaN), Rides.tracks("trailMm")).run();
+        assertThat(sized.bikes().get(0).get(Inputs.HEAD_ANGLE)).isCloseTo(needed, within(1e-9));
     }
 
     @Test

@@ -24,7 +24,7 @@ class SparseTest {
                             return new double[] {column.applyAsDouble(STEPS.at(step))};
                         },
                         List.of(STEPS.map(course)))
-                .columns(Crew.of(1))[0];
+                .columns(Crew.of(1), Progress.UNWATCHED)[0];
     }
 
     private static double worst(double[] filled, DoubleUnaryOperator column) {
@@ -93,7 +93,7 @@ class SparseTest {
                             return new double[] {1};
                         },
                         List.of(few))
-                .columns(Crew.of(2));
+                .columns(Crew.of(2), Progress.UNWATCHED);
         assertThat(reads.get()).isEqualTo(few.size());
     }
 }

@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.CancellationException;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -447,5 +448,44 @@ class SweepTest {
                 .anyMatch(i -> Double.isNaN(values[i]) && !Double.isNaN(off[i]));
         assertThat(withheld).isTrue();
         assertThat(alone).isFalse();
+    }
+
+    @ParameterizedTest
+    @ValueSource(booleans = {false, true})
+    void onSeveralThreadsASweepIsTheSameToTheLastBit(boolean held) {
+        Optional<Hold> hold = held
+                ? Optional.of(new Hold(Rides.measure("trailMm"), Double.NaN, Setting.of("fork.offsetMm")))
+                : Optional.empty();
+        Sweep sweep = new Sweep(
+                Ride.of(Bikes.withFoot()),
+                Setting.of("frame.headAngleDeg"),
+                Steps.of(50, 85, 0.25),
+                Mode.REDRAW,
+                hold,
+                Rides.tracks("trailMm", "toeRoomMm", "toeContactSteerDeg"));
+        Swept alone = sweep.run(Crew.of(1), Progress.UNWATCHED);
+        Swept together = sweep.run(Crew.of(4), Progress.UNWATCHED);
+        assertThat(together.columns()).isEqualTo(alone.columns());
+        assertThat(together.gaps()).isEqualTo(alone.gaps()).isNotEmpty();
+    }
+
+    @ParameterizedTest
+    @ValueSource(booleans = {false, true})
+    void aSweepThatIsToldToStopDoes(boolean held) {
+        Optional<Hold> hold = held
+                ? Optional.of(new Hold(Rides.measure("trailMm"), Double.NaN, Setting.of("fork.offsetMm")))
+                : Optional.empty();
+        Sweep sweep = new Sweep(
+                Ride.of(Bikes.withFoot()),
+                Setting.of("frame.headAngleDeg"),
+                Steps.of(66, 76, 0.0005),
+                Mode.REDRAW,
+                hold,
+                Rides.tracks("toeRoomMm"));
+        assertThatThrownBy(() -> sweep.run(Crew.of(2), share -> share < 0.01))
+                .isInstanceOf(CancellationException.class);
+        Thread.currentThread().interrupt();
+        assertThatThrownBy(() -> sweep.run(Crew.of(2), Progress.UNWATCHED)).isInstanceOf(CancellationException.class);
+        assertThat(Thread.interrupted()).isTrue();
     }
 }

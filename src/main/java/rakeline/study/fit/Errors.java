@@ -9,16 +9,15 @@ import rakeline.geometry.Geometry;
 import rakeline.handling.Ride;
 import rakeline.quantity.Input;
 import rakeline.quantity.Measure;
+import rakeline.quantity.Numbers;
 import rakeline.study.Doubt;
+import rakeline.study.FirstOrder;
 
 /**
  * What the standard uncertainties of a bike's inputs do to its measures, to first order: by input, the change of each
  * measure that one standard uncertainty makes. An error of the wheel radius is shared by both wheels.
  */
 final class Errors {
-    /** Central differences over this part of the uncertainty. */
-    private static final double STEP = 0.1;
-
     private final Map<String, Map<String, Double>> byMeasure;
 
     private Errors(Map<String, Map<String, Double>> byMeasure) {
@@ -26,17 +25,10 @@ final class Errors {
     }
 
     static Errors of(Ride ride, List<Measure<Ride>> measures) {
+        List<Doubt> doubts = Doubt.about(ride.bike(), true);
+        FirstOrder carried = new FirstOrder(ride, doubts);
         Map<String, Map<String, Double>> byMeasure = new HashMap<>();
-        measures.forEach(measure -> byMeasure.put(measure.key(), new HashMap<>()));
-        for (Doubt source : Doubt.about(ride.bike(), true)) {
-            Ride low = shifted(ride, source, -STEP);
-            Ride high = shifted(ride, source, STEP);
-            measures.forEach(measure -> byMeasure
-                    .get(measure.key())
-                    .put(
-                            source.key(),
-                            (measure.read(high).orNaN() - measure.read(low).orNaN()) / (2 * STEP)));
-        }
+        measures.forEach(measure -> byMeasure.put(measure.key(), parts(doubts, carried.parts(measure))));
         return new Errors(byMeasure);
     }
 
@@ -69,10 +61,11 @@ final class Errors {
                 .orElse(Double.NaN);
     }
 
-    private static Ride shifted(Ride ride, Doubt doubt, double steps) {
-        Map<Input, Double> changes = new HashMap<>();
-        doubt.parts()
-                .forEach(part -> changes.put(part.input(), ride.bike().get(part.input()) + steps * part.uncertainty()));
-        return ride.beside(ride.bike().withSolved(changes));
+    private static Map<String, Double> parts(List<Doubt> doubts, Numbers parts) {
+        Map<String, Double> byInput = new HashMap<>();
+        for (int i = 0; i < doubts.size(); i++) {
+            byInput.put(doubts.get(i).key(), parts.at(i));
+        }
+        return byInput;
     }
 }

@@ -66,11 +66,20 @@ public record Match(Bike bike, Wanted wanted, Geometry reference, Stock stock, d
 
     /** Every combination, best first. */
     public Matched all() {
+        return all(Progress.UNWATCHED);
+    }
+
+    /**
+     * Every combination, best first.
+     *
+     * @throws java.util.concurrent.CancellationException where the progress does not go on
+     */
+    public Matched all(Progress progress) {
         if (stock.combinations() > MOST_OPTIONS) {
             throw new Refusal("the parts \"" + stock.name() + "\" make " + Decimals.shortest(stock.combinations())
                     + " combinations; accepted for a list of all are up to " + MOST_OPTIONS + ".");
         }
-        return best(MOST_OPTIONS);
+        return best(MOST_OPTIONS, progress);
     }
 
     /**

@@ -52,6 +52,42 @@ class ComparisonTest {
                 .containsExactly("frame.headAngleDeg");
     }
 
+    /** The toe's length is known to 3 mm and moves toe room by as much, the shoe's other numbers by a
+     * little: on a foot that both share their errors cancel. */
+    @Test
+    void errorsOfAFootThatBothShareCancel() {
+        Bike other =
+                Bikes.redrawn(Bikes.whole(), Map.of("frame.stackMm", 515.0)).named("Other");
+        double apart = toeRoom(other, false);
+        double shared = toeRoom(other, true);
+        assertThat(apart * apart - shared * shared).isBetween(2 * 3 * 3 - 1e-3, 1.2 * 2 * 3 * 3);
+    }
+
+    /** What is no part of the foot stays each bike's own. */
+    @Test
+    void ofASharedFootOnlyErrorsOfTheFootCancel() {
+        Bike other =
+                Bikes.redrawn(Bikes.whole(), Map.of("frame.stackMm", 515.0)).named("Other");
+        assertThat(uncertainty(other, true, "trailMm"))
+                .isEqualTo(uncertainty(other, false, "trailMm"))
+                .isPositive();
+    }
+
+    private static double toeRoom(Bike other, boolean sharedFoot) {
+        return uncertainty(other, sharedFoot, "toeRoomMm");
+    }
+
+    private static double uncertainty(Bike other, boolean sharedFoot, String key) {
+        Comparison comparison = Comparison.of(
+                Vocabulary.standard(),
+                List.of(new Contender(Ride.of(BIKE), 0), new Contender(Ride.of(other), 1)),
+                List.of(Hands.HOODS),
+                Optional.empty(),
+                sharedFoot,
+                List.of(key));
+        return comparison.measures().get(0).uncertainties().at(1);
+    }
+
     /** Two independent readings of 2 mm each: √8. */
     @Test
     void uncertaintiesOfTwoBikesAddInSquares() {
