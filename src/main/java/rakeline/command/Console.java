@@ -14,6 +14,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.function.Supplier;
+import picocli.CommandLine;
 import rakeline.quantity.Decimals;
 import rakeline.quantity.Lazy;
 import rakeline.quantity.Refusal;
@@ -55,7 +56,7 @@ public record Console(PrintStream data, PrintStream messages, boolean watched, S
             return error.startsWith("/dev/pts/") || error.startsWith("/dev/tty") || error.equals("/dev/console");
         } catch (IOException | UnsupportedOperationException e) {
             // no Linux: Java knows only of standard input and output together
-            return System.console() != null;
+            return CommandLine.Help.Ansi.AUTO.enabled();
         }
     }
 

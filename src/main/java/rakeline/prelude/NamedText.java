@@ -1,9 +1,7 @@
 package rakeline.prelude;
 
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Function;
 import java.util.stream.Stream;
 import rakeline.catalogue.Bundled;
 import rakeline.catalogue.Roots;
@@ -18,26 +16,22 @@ import rakeline.study.Vocabulary;
  */
 public enum NamedText {
     /** An input: what can be set, swept or solved for. */
-    INPUT("inputKey", roots -> Setting.keys()),
+    INPUT("inputKey"),
     /** A measure: what can be held. */
-    MEASURE(
-            "measureKey",
-            roots -> Vocabulary.standard().measures().keySet().stream().sorted().toList()),
+    MEASURE("measureKey"),
     /** A measure or an input: what can be tracked. */
-    EITHER("key", roots -> Vocabulary.standard().keys()),
-    BIKE("bikeFile", roots -> roots.paths(Bundled.BIKES)),
-    RIDER("riderFile", roots -> roots.paths(Bundled.RIDERS)),
-    PARTS("partsFile", roots -> roots.paths(Bundled.PARTS)),
-    DYNAMICS("dynamicsFile", roots -> roots.paths(Bundled.DYNAMICS)),
-    HANDS("hands", roots -> Arrays.stream(Hands.values()).map(Hands::word).toList()),
-    TORQUE("torque", roots -> Arrays.stream(Torque.values()).map(Torque::word).toList());
+    EITHER("key"),
+    BIKE("bikeFile"),
+    RIDER("riderFile"),
+    PARTS("partsFile"),
+    DYNAMICS("dynamicsFile"),
+    HANDS("hands"),
+    TORQUE("torque");
 
     private final String parameter;
-    private final Function<Roots, List<String>> texts;
 
-    NamedText(String parameter, Function<Roots, List<String>> texts) {
+    NamedText(String parameter) {
         this.parameter = parameter;
-        this.texts = texts;
     }
 
     /** What a parameter of this name takes, or several of it with an s at the end; empty for a text that is free. */
@@ -49,6 +43,17 @@ public enum NamedText {
 
     /** Every text that is accepted, in the order in which to offer it; files are those found in these places. */
     public List<String> texts(Roots roots) {
-        return texts.apply(roots);
+        return switch (this) {
+            case INPUT -> Setting.keys();
+            case MEASURE ->
+                Vocabulary.standard().measures().keySet().stream().sorted().toList();
+            case EITHER -> Vocabulary.standard().keys();
+            case BIKE -> roots.paths(Bundled.BIKES);
+            case RIDER -> roots.paths(Bundled.RIDERS);
+            case PARTS -> roots.paths(Bundled.PARTS);
+            case DYNAMICS -> roots.paths(Bundled.DYNAMICS);
+            case HANDS -> Stream.of(Hands.values()).map(Hands::word).toList();
+            case TORQUE -> Stream.of(Torque.values()).map(Torque::word).toList();
+        };
     }
 }

@@ -72,7 +72,7 @@ final class BracketedRoot {
             share = share(newest, across, third);
         }
         Node best = newest.orLower(across);
-        return new End(best, best == newest ? across : newest);
+        return new End(best, best.equals(newest) ? across : newest);
     }
 
     /**

@@ -1,7 +1,6 @@
 package rakeline.study;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
@@ -24,7 +23,7 @@ final class SweepRun {
      *
      * @param values of the tracked measures; NaN where there is none
      */
-    private record Step(Optional<Bike> bike, double[] values, List<Swept.Gap> gaps) {}
+    private record Step(Optional<Bike> bike, Numbers values, List<Swept.Gap> gaps) {}
 
     private SweepRun(Sweep sweep, Crew crew) {
         this.sweep = sweep;
@@ -101,8 +100,8 @@ final class SweepRun {
 
     private List<Numbers> values(List<Step> steps) {
         return IntStream.range(0, sweep.tracks().size())
-                .mapToObj(track ->
-                        Numbers.generate(steps.size(), step -> steps.get(step).values()[track]))
+                .mapToObj(track -> Numbers.generate(
+                        steps.size(), step -> steps.get(step).values().at(track)))
                 .toList();
     }
 
@@ -130,8 +129,7 @@ final class SweepRun {
     }
 
     private Step missed(int step, String reason) {
-        double[] nothing = new double[sweep.tracks().size()];
-        Arrays.fill(nothing, Double.NaN);
+        Numbers nothing = Numbers.generate(sweep.tracks().size(), track -> Double.NaN);
         Swept.Gap gap = new Swept.Gap(step, sweep.vary().key(), reason);
         return new Step(Optional.empty(), nothing, List.of(gap));
     }
@@ -148,6 +146,6 @@ final class SweepRun {
                 gaps.add(new Swept.Gap(step, measure.key(), reading.reason()));
             }
         }
-        return new Step(Optional.of(bike), values, gaps);
+        return new Step(Optional.of(bike), Numbers.of(values), gaps);
     }
 }

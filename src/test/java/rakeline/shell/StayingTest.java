@@ -9,7 +9,6 @@ import java.util.Optional;
 import javax.swing.JTextArea;
 import javax.swing.JViewport;
 import javax.swing.SwingUtilities;
-import javax.swing.text.JTextComponent;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Tag;
@@ -159,7 +158,7 @@ class StayingTest {
         window.choose("Row", "Edit the row");
         window.await("it is typed in", () -> focused("editor r3"));
         window.run(() -> {
-            ((JTextComponent) window.frame().textBox("editor r3").target()).select(2, 4);
+            window.frame().textBox("editor r3").target().select(2, 4);
             ((JViewport) window.ledger().getParent()).setViewPosition(new java.awt.Point(0, 300));
         });
         int before = top();

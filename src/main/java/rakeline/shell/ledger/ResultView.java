@@ -91,7 +91,7 @@ final class ResultView extends Pile {
 
     @Override
     protected boolean isApart(Component component) {
-        return old && component == said || component == said && sayings().noneMatch(Component::isVisible);
+        return component == said && (old || sayings().noneMatch(Component::isVisible));
     }
 
     private Stream<JTextArea> sayings() {

@@ -192,7 +192,7 @@ final class RowView extends JPanel implements Heights.Flowing {
     }
 
     private void arrange() {
-        setVisible(fold.isVisible() || shape != RowShape.HIDDEN && shape != RowShape.FOLDED);
+        setVisible(fold.isVisible() || (shape != RowShape.HIDDEN && shape != RowShape.FOLDED));
         gutter.setVisible(!columns.reading());
         author.setVisible(shape.showsAuthor());
         result.setVisible(shape.showsResult());

@@ -57,7 +57,7 @@ public final class Beside {
         return page.rows().stream()
                 .filter(row -> page.isOld(row.id()))
                 .flatMap(row -> drawings(page.standing(row.id())).stream())
-                .anyMatch(old -> old == drawing);
+                .anyMatch(drawing::equals);
     }
 
     private static int upTo(PageModel page, String id) {

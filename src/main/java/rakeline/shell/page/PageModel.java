@@ -323,7 +323,7 @@ public record PageModel(
     /** Whether what a row shows is of before, and no run of it is on its way. */
     public boolean isOld(String id) {
         boolean comes = !rested && !isBelowPending(id);
-        return standing(id).state() == State.OUT_OF_DATE && !comes
+        return (standing(id).state() == State.OUT_OF_DATE && !comes)
                 || figureBefore(id).isPresent();
     }
 

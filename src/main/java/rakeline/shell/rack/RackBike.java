@@ -147,7 +147,7 @@ public record RackBike(String id, BikeDraft draft, Filed filed, Presence presenc
 
     /** Whether it stands otherwise than its file. */
     boolean isAhead() {
-        return !isUnread() && !bike().equals(filed.stored()) || isMisnamed();
+        return (!isUnread() && !bike().equals(filed.stored())) || isMisnamed();
     }
 
     /** Whether it stands otherwise than its file, and can be written. */

@@ -133,9 +133,9 @@ public final class RackStore implements Bench.View {
     private void become(RackTransitions.Next next) {
         RackState before = state;
         state = next.state();
-        if (before.bikes() != state.bikes()
-                || before.typing() != state.typing()
-                || before.choices() != state.choices()) {
+        if (!before.bikes().equals(state.bikes())
+                || !before.typing().equals(state.typing())
+                || !before.choices().equals(state.choices())) {
             rows = state.rows();
             reader.read(rows, state.choices(), now -> {
                 readings = new HashMap<>(now);

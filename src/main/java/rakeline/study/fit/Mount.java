@@ -175,7 +175,7 @@ final class Mount {
             Rank rank = rank(seat);
             if (best.takes(rank)) {
                 List<Seat> others = posts.stream()
-                        .filter(post -> post != seat)
+                        .filter(post -> !post.equals(seat))
                         .sorted(Comparator.comparing(this::rank))
                         .toList();
                 best.take(new Candidate(rank, Mount.this, stack, stem, bar, foot, seat, others));
