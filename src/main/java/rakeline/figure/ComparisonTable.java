@@ -9,6 +9,7 @@ import java.util.stream.Stream;
 import rakeline.handling.Ride;
 import rakeline.quantity.Decimals;
 import rakeline.quantity.Numbers;
+import rakeline.quantity.Quantity;
 import rakeline.study.fit.Comparison;
 import rakeline.study.fit.Contender;
 
@@ -16,6 +17,31 @@ import rakeline.study.fit.Contender;
 public final class ComparisonTable {
     private static final String STAR = " *";
     private static final String NO_STAR = "\u00a0\u00a0";
+
+    /** How the numbers of a comparison are written, as in the unit that a person chose for lengths. */
+    public interface Told {
+        /** A label with its unit. */
+        String heading(Quantity quantity);
+
+        /**
+         * A number without its unit.
+         *
+         * @param moreDecimals beyond those of the quantity
+         */
+        String number(Quantity quantity, double value, int moreDecimals);
+    }
+
+    private static final Told IN_OWN_UNITS = new Told() {
+        @Override
+        public String heading(Quantity quantity) {
+            return quantity.heading();
+        }
+
+        @Override
+        public String number(Quantity quantity, double value, int moreDecimals) {
+            return Decimals.fixed(value, quantity.decimals() + moreDecimals);
+        }
+    };
 
     private ComparisonTable() {}
 
@@ -34,16 +60,16 @@ public final class ComparisonTable {
     }
 
     /** For a narrow place: units beside the labels, no keys, a star at each difference beyond its uncertainty. */
-    public static Table brief(Comparison comparison) {
+    public static Table brief(Comparison comparison, Told told) {
         List<Comparison.Row> rows = rows(comparison);
         List<Column> columns = new ArrayList<>();
-        columns.add(words("measure", "Measure", rows, row -> row.quantity().heading()));
+        columns.add(words("measure", "Measure", rows, row -> told.heading(row.quantity())));
         for (int bike = 0; bike < comparison.contenders().size(); bike++) {
-            columns.add(value(comparison, rows, bike));
+            columns.add(value(comparison, rows, bike, told));
             if (bike > 0) {
-                columns.add(starred(difference(rows, bike), rows, bike));
+                columns.add(starred(difference(rows, bike, told), rows, bike));
                 columns.add(percent(rows, bike));
-                columns.add(uncertainty(rows, bike));
+                columns.add(uncertainty(rows, bike, told));
             }
         }
         return new Table(title(comparison), columns, held(comparison, "a star marks"), comparison.cautions())
@@ -68,14 +94,14 @@ public final class ComparisonTable {
     }
 
     private static List<Column> of(Comparison comparison, List<Comparison.Row> rows, int bike) {
-        Column value = value(comparison, rows, bike);
+        Column value = value(comparison, rows, bike, IN_OWN_UNITS);
         return bike == 0
                 ? List.of(value)
                 : List.of(
                         value,
-                        difference(rows, bike),
+                        difference(rows, bike, IN_OWN_UNITS),
                         percent(rows, bike),
-                        uncertainty(rows, bike),
+                        uncertainty(rows, bike, IN_OWN_UNITS),
                         words("apart" + place(bike), "tells apart", rows, row -> row.difference(bike)));
     }
 
@@ -83,31 +109,47 @@ public final class ComparisonTable {
         return String.valueOf(bike + 1);
     }
 
-    private static Column value(Comparison comparison, List<Comparison.Row> rows, int bike) {
+    private static Column value(Comparison comparison, List<Comparison.Row> rows, int bike, Told told) {
         return numbers(
                 "bike" + place(bike),
                 name(comparison, bike),
                 rows,
                 0,
-                row -> row.values().at(bike));
+                row -> row.values().at(bike),
+                told);
     }
 
-    private static Column difference(List<Comparison.Row> rows, int bike) {
+    private static Column difference(List<Comparison.Row> rows, int bike, Told told) {
         return numbers(
                 "difference" + place(bike),
                 "against the first",
                 rows,
                 1,
-                row -> row.differences().at(bike));
+                row -> row.differences().at(bike),
+                told);
     }
 
-    private static Column uncertainty(List<Comparison.Row> rows, int bike) {
-        return numbers(
+    /** Empty where none is known of any number that a difference follows from. */
+    private static Column uncertainty(List<Comparison.Row> rows, int bike, Told told) {
+        Column all = numbers(
                 "uncertainty" + place(bike),
                 "±",
                 rows,
                 1,
-                row -> row.uncertainties().at(bike));
+                row -> row.uncertainties().at(bike),
+                told);
+        List<String> shown = IntStream.range(0, rows.size())
+                .mapToObj(i -> small(rows.get(i).quantity(), all.values().at(i), all.shown().get(i)))
+                .toList();
+        return new Column(all.key(), all.label(), "", all.values(), shown);
+    }
+
+    private static String small(Quantity quantity, double uncertainty, String shown) {
+        boolean vanishes = Math.abs(uncertainty) < 0.5 * Math.pow(10, -quantity.decimals() - 1);
+        if (!vanishes) {
+            return shown;
+        }
+        return uncertainty == 0 ? "" : quantity.formatSmall(uncertainty);
     }
 
     private static String name(Comparison comparison, int bike) {
@@ -142,11 +184,11 @@ public final class ComparisonTable {
             String label,
             List<Comparison.Row> rows,
             int moreDecimals,
-            ToDoubleFunction<Comparison.Row> cell) {
+            ToDoubleFunction<Comparison.Row> cell,
+            Told told) {
         Numbers values = Numbers.generate(rows.size(), i -> cell.applyAsDouble(rows.get(i)));
         List<String> shown = IntStream.range(0, rows.size())
-                .mapToObj(
-                        i -> Decimals.fixed(values.at(i), rows.get(i).quantity().decimals() + moreDecimals))
+                .mapToObj(i -> told.number(rows.get(i).quantity(), values.at(i), moreDecimals))
                 .toList();
         return new Column(key, label, "", values, shown);
     }

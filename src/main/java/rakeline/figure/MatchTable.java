@@ -254,7 +254,8 @@ public final class MatchTable {
     }
 
     private static String place(Match match, Point point, String x, String y) {
-        return shown(match, point.x(), x) + " mm ahead of BB and " + shown(match, point.y(), y) + " mm above it";
+        return shown(match, Math.abs(point.x()), x) + " mm " + (point.x() < 0 ? "behind" : "ahead of") + " BB and "
+                + shown(match, Math.abs(point.y()), y) + " mm " + (point.y() < 0 ? "below" : "above") + " it";
     }
 
     private static String shown(Match match, double value, String key) {

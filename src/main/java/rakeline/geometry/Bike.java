@@ -170,11 +170,12 @@ public final class Bike implements BikeOrRide {
      * With a rider's shoe and contact points in place of its own, which count as no change of the bike.
      *
      * @param own numbers of the groups shoe and contact
+     * @param riderName whose shoe it is said to be
      * @throws Refusal for a number out of its range
      */
-    public Bike fitted(Map<Input, Double> own, String rider) {
+    public Bike fitted(Map<Input, Double> own, String riderName) {
         boolean shoe = own.keySet().stream().anyMatch(input -> input.group().equals("shoe"));
-        Origin fitted = new Origin(origin.name(), origin.given().with(own), shoe ? rider : origin.shoeOf());
+        Origin fitted = new Origin(origin.name(), origin.given().with(own), shoe ? riderName : origin.shoeOf());
         return redraw(own).madeOf(fitted);
     }
 

@@ -84,8 +84,8 @@ public final class Matching {
     }
 
     /** What keeps the saddle's setback on another crank: {@code "bb"}, {@code "pedal"} or {@code "line"}. */
-    public Matching setbackFrom(String from) {
-        return holding(before -> new Wanted.Hold(SaddleTarget.Setback.of(from), before.handsWithSaddle()));
+    public Matching setbackFrom(String setback) {
+        return holding(before -> new Wanted.Hold(SaddleTarget.Setback.of(setback), before.handsWithSaddle()));
     }
 
     /** Hands kept from the sit point, not from BB, on another crank. */

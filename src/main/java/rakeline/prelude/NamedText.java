@@ -8,6 +8,7 @@ import rakeline.catalogue.Roots;
 import rakeline.geometry.Hands;
 import rakeline.geometry.Setting;
 import rakeline.handling.Response.Torque;
+import rakeline.rider.SaddleTarget.Setback;
 import rakeline.study.Vocabulary;
 
 /**
@@ -26,7 +27,8 @@ public enum NamedText {
     PARTS("partsFile"),
     DYNAMICS("dynamicsFile"),
     HANDS("hands"),
-    TORQUE("torque");
+    TORQUE("torque"),
+    SETBACK("setback");
 
     private final String parameter;
 
@@ -53,6 +55,7 @@ public enum NamedText {
             case PARTS -> roots.paths(Bundled.PARTS);
             case DYNAMICS -> roots.paths(Bundled.DYNAMICS);
             case HANDS -> Stream.of(Hands.values()).map(Hands::word).toList();
+            case SETBACK -> Stream.of(Setback.values()).map(Setback::word).toList();
             case TORQUE -> Stream.of(Torque.values()).map(Torque::word).toList();
         };
     }

@@ -25,7 +25,7 @@ import rakeline.worksheet.Row;
 
 /** Changes what a row's sweep holds, by rewriting the row as one step where its form is recognised. */
 final class HeldChoice {
-    private static final String NOTHING = "every other input, as usual";
+    private static final String NOTHING = "every other input (default)";
 
     private final Bench bench;
     private final Look look;

@@ -13,7 +13,7 @@ import rakeline.catalogue.Roots;
 
 class NamedTextTest {
     /** Texts that a row may word as it likes. */
-    private static final Set<String> FREE = Set.of("label", "unit", "newName", "group");
+    private static final Set<String> FREE = Set.of("label", "unit", "newName", "riderName", "group");
 
     @ParameterizedTest
     @EnumSource(NamedText.class)

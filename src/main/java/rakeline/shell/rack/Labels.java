@@ -7,10 +7,13 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import rakeline.figure.Column;
+import rakeline.figure.ComparisonTable;
 import rakeline.figure.ReconcileTable;
 import rakeline.figure.Table;
 import rakeline.geometry.Setting;
+import rakeline.quantity.Decimals;
 import rakeline.quantity.Quantity;
+import rakeline.quantity.Unit;
 import rakeline.shell.look.Numerals;
 
 /** What was said in the keys of files, said in the labels that people read. */
@@ -102,6 +105,21 @@ final class Labels {
         @Override
         public String withUnit(Quantity number, double value) {
             return new RackColumn(number, true).withUnit(value, lengths);
+        }
+    }
+
+    /** Numbers of a comparison, lengths in the unit in which the rack shows them. */
+    record InUnit(LengthUnit lengths) implements ComparisonTable.Told {
+        @Override
+        public String heading(Quantity quantity) {
+            return new RackColumn(quantity, false).heading(lengths);
+        }
+
+        @Override
+        public String number(Quantity quantity, double value, int moreDecimals) {
+            int decimals = quantity.decimals() + moreDecimals;
+            boolean converted = quantity.unit() == Unit.MILLIMETRE && lengths != LengthUnit.MILLIMETRE;
+            return converted && Double.isFinite(value) ? lengths.show(value, decimals) : Decimals.fixed(value, decimals);
         }
     }
 

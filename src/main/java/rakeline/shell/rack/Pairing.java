@@ -73,7 +73,7 @@ record Pairing(
                 seat.rider().isPresent(),
                 only);
         return List.of(
-                ComparisonTable.brief(comparison),
+                ComparisonTable.brief(comparison, new Labels.InUnit(lengths)),
                 BikeDrawing.sideView(rides, at),
                 LimitTable.brief(rides, Left.of(Vocabulary.standard(), rides), contact.map(Wanted::from)));
     }
@@ -81,8 +81,13 @@ record Pairing(
     /** With the shoe of whoever rides, and the contact points, by stock parts unless the bike is the one whose they are. */
     private Ride ride(Bike bike, Progress progress) {
         Ride ridden = seat.on(bike);
-        return contact.map(points -> ridden.on(fitted(seat.shod(bike), points, progress)))
+        return points().map(points -> ridden.on(fitted(seat.shod(bike), points, progress)))
                 .orElse(ridden);
+    }
+
+    /** The wanted points, with the shoe, pedal and crank of whoever rides. */
+    private Optional<Wanted> points() {
+        return contact.map(points -> seat.rider().map(points::wornBy).orElse(points));
     }
 
     private <T> Stream<T> each(BiFunction<Bike, Progress, T> work, Progress progress) {
@@ -106,7 +111,7 @@ record Pairing(
      * @throws java.util.concurrent.CancellationException where the progress does not go on
      */
     List<Options> matched(Progress progress) {
-        Wanted points = contact.orElseThrow(
+        Wanted points = points().orElseThrow(
                 () -> new Refusal("Choose whose contact points are wanted; then parts are matched to them."));
         Stock parts = stock.orElseThrow(() -> new Refusal("Choose the stock parts that may be put on the bike."));
         return each((bike, part) -> matched(bike, points, parts, part), progress)

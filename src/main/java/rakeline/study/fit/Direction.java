@@ -10,10 +10,11 @@ import rakeline.quantity.Unit;
 public final class Direction {
     /** What stands for above 0 and for below it, by what a key holds; the first that fits. */
     private static final List<Map.Entry<String, List<String>>> BY_KEY = List.of(
-            Map.entry("headAngle", List.of("steeper", "slacker")),
-            Map.entry("seatAngle", List.of("steeper", "slacker")),
-            Map.entry("seatTubeAngle", List.of("steeper", "slacker")),
-            Map.entry("stemAngle", List.of("steeper", "flatter")),
+            Map.entry("headAngleDeg", List.of("steeper", "slacker")),
+            Map.entry("seatAngleDeg", List.of("steeper", "slacker")),
+            Map.entry("seatTubeAngleDeg", List.of("steeper", "slacker")),
+            Map.entry("stemAngleDeg", List.of("steeper", "flatter")),
+            Map.entry("seatAngleAt", List.of("higher", "lower")),
             Map.entry("torsoAngle", List.of("more upright", "lower")),
             Map.entry("Dx", List.of("further forward", "further back")),
             Map.entry("handX", List.of("further forward", "further back")),
