@@ -5,8 +5,8 @@ import rakeline.quantity.Refusal;
 
 /**
  * Whether a bicycle's numbers are those of one that could be built at all: its triangles close, its wheels do not overlap,
- * the fork holds its axle below its crown, and BB is above the ground. What is merely tight, as toe room or a tyre in its
- * fork, is a measure and no matter of shape.
+ * and the fork holds its axle below its crown. What is merely tight or low, as toe room, a tyre in its fork or the height of
+ * BB, is a measure and no matter of shape.
  */
 final class Shape {
     private final Bike bike;
@@ -27,7 +27,6 @@ final class Shape {
         shape.checkRearTriangle();
         shape.checkTyre(Inputs.FRONT_TYRE, Inputs.FRONT_RADIUS);
         shape.checkTyre(Inputs.REAR_TYRE, Inputs.REAR_RADIUS);
-        shape.checkGround();
         shape.checkWheels();
         shape.checkCrown();
         if (!Double.isFinite(bike.side().frontCentreMm())) {
@@ -58,13 +57,6 @@ final class Shape {
     private void checkTyre(Input tyre, Input radius) {
         if (!(bike.get(radius) > bike.get(tyre) / 2)) {
             throw impossible("a " + said(tyre) + " does not fit a " + said(radius));
-        }
-    }
-
-    private void checkGround() {
-        if (!(side.bbHeightMm() > 0)) {
-            throw impossible("BB would not be above the ground, with a " + said(Inputs.REAR_RADIUS) + " and a "
-                    + said(Inputs.BB_DROP));
         }
     }
 

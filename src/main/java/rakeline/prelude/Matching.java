@@ -78,7 +78,11 @@ public final class Matching {
         return new Matching(bike, wanted, reference, Optional.of(parts), who, toleranceMm);
     }
 
-    /** How far off the hoods may be without counting, mm; 3 unless it is said. */
+    /**
+     * Lets the hoods be a little off their place.
+     *
+     * @param tolerance how far off they may be without counting, mm, from 0 up; 3 unless it is said
+     */
     public Matching within(double tolerance) {
         return new Matching(bike, wanted, reference, stock, who, tolerance);
     }

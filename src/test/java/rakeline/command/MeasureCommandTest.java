@@ -60,6 +60,8 @@ class MeasureCommandTest {
                         "demo-data/riders/rider-178.rider.json",
                         "--set",
                         "ride.steerDeg=10",
+                        "--set",
+                        "saddle.tipToSitMm=145",
                         "--json")
                 .isDone()
                 .json()

@@ -240,6 +240,6 @@ class PdfTest {
     /** A chart and a drawing, with what stands around them. */
     private static Sheet some(Sheet.Form form) {
         Sheet page = Sheets.page(false);
-        return new Sheet(page.title(), page.about(), page.blocks().subList(0, 6), List.of("end"), form);
+        return new Sheet(page.title(), page.about(), page.blocks().subList(0, 7), List.of("end"), form);
     }
 }

@@ -62,7 +62,7 @@ class GridMapTest {
                 Optional.of(new Hold(Rides.measure("trailMm"), 300, Setting.of("fork.offsetMm"))));
         Mapped mapped = map.run();
         assertThat(mapped.gaps()).hasSize(18);
-        assertThat(mapped.reasons().keySet().iterator().next()).contains("fork.offsetMm", "trailMm to 300");
+        assertThat(mapped.reasons().keySet().iterator().next()).contains("no fork offset", "trail to 300 mm");
     }
 
     @Test

@@ -104,7 +104,7 @@ class SolveTest {
         Target trail = Rides.target("trailMm", 58);
         assertThatThrownBy(() -> solve(Bikes.plain(), HEAD_AND_OFFSET, trail, trail))
                 .isInstanceOf(Refusal.class)
-                .hasMessage("trailMm is a target twice; accepted are different measures.");
+                .hasMessage("trail (trailMm) is a target twice; accepted are different measures.");
     }
 
     @Test
@@ -113,7 +113,7 @@ class SolveTest {
         assertThatThrownBy(() ->
                         solve(Bikes.plain(), twice, Rides.target("trailMm", 58), Rides.target("frontCentreMm", 590)))
                 .isInstanceOf(Refusal.class)
-                .hasMessageContaining("fork.offsetMm is varied twice");
+                .hasMessageContaining("fork offset (fork.offsetMm) is varied twice");
     }
 
     @Test
