@@ -13,6 +13,7 @@ import java.util.Random;
 import java.util.stream.LongStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import rakeline.catalogue.BikeFile;
@@ -35,6 +36,7 @@ import rakeline.rider.Rider;
 import rakeline.study.Vocabulary;
 
 /** Toe room, of a bicycle after its dials under a rider with a shoe, is one number wherever it is said. */
+@Tag("slow")
 class OneRiderTest {
     private static final Quantity ROOM = Vocabulary.standard().quantity("toeRoomMm");
     private static final List<String> SHOE = List.of(

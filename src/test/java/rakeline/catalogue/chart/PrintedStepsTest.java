@@ -12,6 +12,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Random;
 import java.util.stream.Collectors;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -96,6 +97,7 @@ class PrintedStepsTest {
      * Charts of invented frames, every number rounded to the step of its column and printed with or without the zeros at
      * its end: none contradicts itself.
      */
+    @Tag("slow")
     @ParameterizedTest
     @MethodSource("printings")
     void aCleanChartAgreesWhateverItsSteps(Printing printing) {

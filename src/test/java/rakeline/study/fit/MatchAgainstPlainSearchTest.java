@@ -10,12 +10,14 @@ import java.util.List;
 import java.util.Random;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import rakeline.catalogue.BikeFile;
 import rakeline.geometry.Bike;
 
 /** The fast search gives what the plain one gives: the same bikes in the same order. */
+@Tag("slow")
 class MatchAgainstPlainSearchTest {
     private static final long SEED = 20260;
     private static final int CASES = 25;
