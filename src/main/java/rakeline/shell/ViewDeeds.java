@@ -32,7 +32,7 @@ final class ViewDeeds {
                 Deed.of(
                         MENU,
                         "Show only first lines of code, or all",
-                        "ctrl shift 1",
+                        "ctrl shift R",
                         () -> face.ledger().turnBrief()),
                 Deed.of(MENU, "Wider text", "alt RIGHT", () -> face.ledger().divide(0.05)),
                 Deed.of(MENU, "Narrower text", "alt LEFT", () -> face.ledger().divide(-0.05)));

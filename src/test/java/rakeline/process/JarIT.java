@@ -74,7 +74,7 @@ class JarIT {
     @Test
     void itHoldsWhatHelpSaysOfTheWordsOfTheRows() throws IOException {
         assertThat(text("rakeline/help/manual.tsv"))
-                .contains("Prelude.sweep(Bike)\t", "Sweeping.hold(String,double)\t");
+                .contains("Prelude.sweep(BikeOrRide)\t", "Sweeping.hold(String,double)\t");
     }
 
     @Test

@@ -92,7 +92,7 @@ class StoryTest {
                                                 && list.getModel()
                                                         .getElementAt(0)
                                                         .toString()
-                                                        .startsWith("xs.with("))));
+                                                        .startsWith("with("))));
         window.robot().pressAndReleaseKey(KeyEvent.VK_ENTER);
         window.await("it is typed", () -> text("r5").equals("xs.with("));
         window.robot().enterText("HEAD_ANGEL, 70)");
