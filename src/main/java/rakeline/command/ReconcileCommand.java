@@ -16,7 +16,8 @@ import rakeline.study.Vocabulary;
 /** Holds the charted numbers of a bike against what follows from the others. */
 @Command(
         name = "reconcile",
-        description = "Compares charted numbers with derived ones and says which single number, changed to what, would make them agree.",
+        description =
+                "Compares charted numbers with derived ones and says which single number, changed to what, would make them agree.",
         footer = {
             "",
             "A residual is charted minus derived; its tolerance is what rounding to charted.stepMm and charted.stepDeg",

@@ -139,7 +139,8 @@ public final class ComparisonTable {
                 row -> row.uncertainties().at(bike),
                 told);
         List<String> shown = IntStream.range(0, rows.size())
-                .mapToObj(i -> small(rows.get(i).quantity(), all.values().at(i), all.shown().get(i)))
+                .mapToObj(i -> small(
+                        rows.get(i).quantity(), all.values().at(i), all.shown().get(i)))
                 .toList();
         return new Column(all.key(), all.label(), "", all.values(), shown);
     }

@@ -56,7 +56,7 @@ class JShellIT {
 
     @Test
     void aFileThatIsNotThereIsRefusedWithThePlacesThatWereLookedAt() {
-        assertThat(type("bike(\"nowhere.bike.json\")").data())
+        assertThat(type("bike(\"nowhere.bike.json\")").messages())
                 .contains("nowhere.bike.json is neither in", "nor bundled with the program.")
                 .doesNotContain("NullPointer");
     }

@@ -19,7 +19,7 @@ import java.util.concurrent.TimeUnit;
  * @param folder the working directory
  */
 record Program(Path jar, List<String> javaOptions, String locale, Path folder, Optional<String> display) {
-    private static final long PATIENCE_SECONDS = 90;
+    private static final long PATIENCE_SECONDS = 240;
 
     Program {
         javaOptions = List.copyOf(javaOptions);

@@ -119,7 +119,9 @@ final class Labels {
         public String number(Quantity quantity, double value, int moreDecimals) {
             int decimals = quantity.decimals() + moreDecimals;
             boolean converted = quantity.unit() == Unit.MILLIMETRE && lengths != LengthUnit.MILLIMETRE;
-            return converted && Double.isFinite(value) ? lengths.show(value, decimals) : Decimals.fixed(value, decimals);
+            return converted && Double.isFinite(value)
+                    ? lengths.show(value, decimals)
+                    : Decimals.fixed(value, decimals);
         }
     }
 

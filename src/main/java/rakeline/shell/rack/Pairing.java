@@ -112,7 +112,7 @@ record Pairing(
      */
     List<Options> matched(Progress progress) {
         Wanted points = points().orElseThrow(
-                () -> new Refusal("Choose whose contact points are wanted; then parts are matched to them."));
+                        () -> new Refusal("Choose whose contact points are wanted; then parts are matched to them."));
         Stock parts = stock.orElseThrow(() -> new Refusal("Choose the stock parts that may be put on the bike."));
         return each((bike, part) -> matched(bike, points, parts, part), progress)
                 .toList();
