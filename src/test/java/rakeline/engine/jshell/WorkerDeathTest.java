@@ -70,7 +70,10 @@ class WorkerDeathTest {
     @Test
     @EnabledForJreRange(max = JRE.JAVA_19)
     void aRowThatEndsTheThreadWhichRunsRows() throws InterruptedException {
-        page.run("Thread rows = Thread.currentThread();", "new Thread(() -> rows.stop()).start();");
+        page.run(
+                "Thread rows = Thread.currentThread();",
+                "new Thread(() -> { while (rows.isAlive()) { rows.stop();"
+                        + " java.util.concurrent.locks.LockSupport.parkNanos(5_000_000); } }).start();");
         assertThat(page.replaced()).endsWith("another took over.");
         assertThat(page.run("int after = 21 * 2;").value("r1")).isEqualTo("42");
     }
