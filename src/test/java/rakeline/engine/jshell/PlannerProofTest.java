@@ -16,7 +16,7 @@ import org.junit.jupiter.api.Test;
  */
 @Tag("slow")
 class PlannerProofTest {
-    private static final int HISTORIES = Integer.getInteger("soak.planner", 300);
+    private static final int HISTORIES = Integer.getInteger("soak.planner", 200);
     private static final int DEEDS = 40;
     private static final long FIRST_SEED = Long.getLong("soak.seed", 1);
 

@@ -21,8 +21,8 @@ import rakeline.worksheet.Worksheet;
 @Tag("process")
 @Tag("slow")
 class ProcessProofTest {
-    private static final int ROWS = Integer.getInteger("soak.rows", 500);
-    private static final int HISTORIES = Integer.getInteger("soak.process", 10);
+    private static final int ROWS = Integer.getInteger("soak.rows", 300);
+    private static final int HISTORIES = Integer.getInteger("soak.process", 6);
     private static final int FRESH_RUNS = 5;
     private static final int DEEDS = 8;
     private static final long FIRST_SEED = Long.getLong("soak.seed", 1);

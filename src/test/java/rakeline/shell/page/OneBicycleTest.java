@@ -43,7 +43,7 @@ import rakeline.worksheet.WorksheetFile;
 @Tag("process")
 @Tag("slow")
 class OneBicycleTest {
-    private static final int PLACES = Integer.getInteger("soak.pages", 3);
+    private static final int PLACES = Integer.getInteger("soak.pages", 2);
     private static final Path FOLDER = Path.of("worksheets");
     private static Session session;
 
